@@ -1,0 +1,78 @@
+// What a page is made of. Text is data: no block holds markup.
+
+import type { Chart } from "../chart/chart.ts";
+import type { Caution, Finding } from "../finding/finding.ts";
+import type { Issue } from "../issue.ts";
+
+export type Inline = string | { readonly strong: string } | { readonly em: string };
+export type Text = string | readonly Inline[];
+
+export interface TableColumn {
+  readonly head: string;
+  /** Unit and basis under the head: "g", "% of dry sand". */
+  readonly unit?: string;
+  /** number: aligned at the decimal mark. */
+  readonly align: "text" | "number";
+}
+export interface TableCell {
+  readonly text: string;
+  /** The plain number for CSV and JSON, where the cell shows a rounded one. */
+  readonly number?: number;
+  /** A fault in words, shown at the cell. */
+  readonly fault?: string;
+}
+
+export type Block =
+  | { readonly kind: "prose"; readonly text: Text }
+  | { readonly kind: "list"; readonly items: readonly Text[]; readonly ordered?: boolean }
+  /** The page's main figures: a label, the figure with its ±, and a line under it. */
+  | { readonly kind: "figures"; readonly figures: readonly KeyFigure[] }
+  | {
+      readonly kind: "table";
+      /** Short name for the CSV file: lower case, hyphens. */
+      readonly name: string;
+      readonly caption: string;
+      readonly columns: readonly TableColumn[];
+      readonly rows: readonly (readonly (string | TableCell)[])[];
+      readonly foot?: readonly (readonly (string | TableCell)[])[];
+    }
+  | { readonly kind: "chart"; readonly chart: Chart }
+  | { readonly kind: "finding"; readonly finding: Finding }
+  | { readonly kind: "caution"; readonly caution: Caution }
+  /** Faults of the log, with their places. */
+  | { readonly kind: "issues"; readonly issues: readonly Issue[] }
+  /** Shown on demand; open in print. */
+  | { readonly kind: "fold"; readonly summary: string; readonly blocks: readonly Block[] };
+
+export interface KeyFigure {
+  readonly label: string;
+  /** "69.1 ± 0.4"; a figure that must not be relied on has weak: true and is never set in bold. */
+  readonly figure: string;
+  readonly unit?: string;
+  /** What the ± holds, or why there is none: one line. */
+  readonly under?: string;
+  readonly weak?: boolean;
+}
+
+/** A page has the shape of a small write-up. Empty sections are left out. */
+export interface Page {
+  readonly title: string;
+  /** What the page answers, in one sentence that ends with a question mark. */
+  readonly question: Text;
+  /** The answer in one to three sentences, figures first; stands at the top. */
+  readonly answer: readonly Text[];
+  readonly sections: readonly Section[];
+  readonly sources: readonly string[];
+  /** Small print at the foot: log name, fingerprint, library version. */
+  readonly colophon: readonly string[];
+  /** Everything that was wrong with the log or found on the way. */
+  readonly issues: readonly Issue[];
+  /** Plain figures for JSON and for a script: name → value with its ± . */
+  readonly figures: { readonly [name: string]: unknown };
+}
+export interface Section {
+  /** Fixed order of a write-up. */
+  readonly role: "cautions" | "data" | "result" | "findings" | "next";
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
