@@ -1,0 +1,98 @@
+// The founder's log, as the rest may rely on it: every figure read, every name known, every place kept.
+
+import type { Place } from "../issue.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Sieve } from "../sand/sieve.ts";
+
+/** A figure of the log: converted to the field's own unit, as typed, and where it stands. */
+export interface Measured {
+  /** In the unit that the field's name ends in, e.g. g for startG. */
+  readonly value: number;
+  /** ± in the same unit, only if the founder wrote one. */
+  readonly plusMinus?: Quantity["plusMinus"];
+  readonly text: string;
+  readonly place: Place;
+}
+
+/** Kitchen scales and what they read to. */
+export interface Scale {
+  readonly name: string;
+  /** Smallest step of the display, g. */
+  readonly stepG: number;
+  /** Surely right within this many g, after the founder's own check with known weights; undefined: never checked. */
+  readonly withinG?: number;
+  readonly place: Place;
+}
+
+/** A set of sieves that is used as one: two sievings on one stack share its tolerance. */
+export interface SieveSet {
+  readonly name: string;
+  /** Inside diameter of the frame, mm. */
+  readonly frameMm?: number;
+  /** True if the openings were checked against a certified set. */
+  readonly checked: boolean;
+  readonly place: Place;
+}
+
+export interface RetainedEntry {
+  /** As typed: "No. 40". */
+  readonly label: string;
+  /** Undefined for the pan. */
+  readonly sieve?: Sieve;
+  /** In g, or in percent of the sample where the sieving is in percent. */
+  readonly mass: Measured;
+  readonly place: Place;
+}
+
+export interface Sieving {
+  /** From the sand's name, the date and the portion; never from its position. */
+  readonly id: string;
+  /** ISO date as typed, undefined if none was given. */
+  readonly date?: string;
+  /** Name of the portion: "A", "B"; repeats of one sand differ in it. */
+  readonly portion?: string;
+  /** split: portions riffled from one sample. grab: samples taken anew from the bag or heap. */
+  readonly repeatOf?: "split" | "grab";
+  /** Dry mass put on the top sieve. */
+  readonly startG?: Measured;
+  readonly unit: "g" | "percent";
+  /** Coarse to fine, the pan last. */
+  readonly retained: readonly RetainedEntry[];
+  readonly scale?: Scale;
+  readonly set?: SieveSet;
+  readonly minutes?: number;
+  /** Clay washed out and the grain dried before sieving. */
+  readonly washed?: boolean;
+  readonly note?: string;
+  readonly place: Place;
+  /** False when an error makes the sieving useless; the issues say why. */
+  readonly usable: boolean;
+}
+
+export interface Sand {
+  readonly name: string;
+  /** new: as bought. used: has been in a heap with clay. */
+  readonly state: "new" | "used";
+  readonly note?: string;
+  readonly sievings: readonly Sieving[];
+  readonly place: Place;
+}
+
+export interface Log {
+  readonly format: 1;
+  readonly file: string;
+  readonly title?: string;
+  readonly founder?: string;
+  readonly note?: string;
+  /** True where the log says that it is invented. */
+  readonly invented: boolean;
+  /** One of the metals that sand/bands knows, e.g. "aluminium". */
+  readonly metal?: string;
+  /** "bentonite" or "natural". */
+  readonly bond?: string;
+  readonly scales: readonly Scale[];
+  readonly sets: readonly SieveSet[];
+  readonly sands: readonly Sand[];
+  /** Eight hex digits of the log's text, so that page and data can be matched. */
+  readonly fingerprint: string;
+}
