@@ -1,0 +1,160 @@
+import { expect, test } from "vitest";
+import * as d from "../../lib/numbers/distributions.ts";
+import { relativeError, scipy } from "./close.ts";
+
+test("normal quantile and share agree with SciPy to the stated error", () => {
+  for (const [p, x] of scipy["normal quantile"]) {
+    expect(relativeError(d.normalQuantile(p), x), `p = ${p}`).toBeLessThan(1e-13);
+  }
+  for (const [x, p] of scipy["normal cumulative"]) {
+    expect(relativeError(d.normalCumulative(x), p), `x = ${x}`).toBeLessThan(2e-14);
+  }
+});
+
+test("normal table: NIST TN 1297, table B.1, last row; share within one to three sd", () => {
+  // Last row (infinitely many degrees of freedom), printed to three decimals.
+  for (const [percent, k] of [
+    [90, 1.645],
+    [95, 1.96],
+    [95.45, 2.0],
+    [99, 2.576],
+    [99.73, 3.0],
+  ] as const) {
+    expect(d.normalQuantile(0.5 + percent / 200)).toBeCloseTo(k, 3);
+  }
+  // Abramowitz and Stegun (1964) table 26.1, from memory: Φ(1) = 0.84134 47461, Φ(2) = 0.97724 98681.
+  expect(d.normalCumulative(1)).toBeCloseTo(0.8413447461, 10);
+  expect(d.normalCumulative(2)).toBeCloseTo(0.9772498681, 10);
+});
+
+test("t quantile and share agree with SciPy to the stated error", () => {
+  for (const [p, df, x] of scipy["t quantile"]) {
+    expect(relativeError(d.studentTQuantile(p, df), x), `p = ${p}, df = ${df}`).toBeLessThan(1e-13);
+  }
+  for (const [x, df, p] of scipy["t cumulative"]) {
+    expect(relativeError(d.studentTCumulative(x, df), p), `x = ${x}, df = ${df}`).toBeLessThan(2e-14);
+  }
+});
+
+test("t table: NIST TN 1297, table B.1 (the same as GUM table G.2)", () => {
+  // df, then t for 90, 95, 95.45, 99 and 99.73 %, as printed.
+  const rows = [
+    [1, 6.31, 12.71, 13.97, 63.66, 235.8],
+    [2, 2.92, 4.3, 4.53, 9.92, 19.21],
+    [3, 2.35, 3.18, 3.31, 5.84, 9.22],
+    [4, 2.13, 2.78, 2.87, 4.6, 6.62],
+    [5, 2.02, 2.57, 2.65, 4.03, 5.51],
+    [6, 1.94, 2.45, 2.52, 3.71, 4.9],
+    [8, 1.86, 2.31, 2.37, 3.36, 4.28],
+    [10, 1.81, 2.23, 2.28, 3.17, 3.96],
+    [15, 1.75, 2.13, 2.18, 2.95, 3.59],
+    [20, 1.72, 2.09, 2.13, 2.85, 3.42],
+    [30, 1.7, 2.04, 2.09, 2.75, 3.27],
+    [50, 1.68, 2.01, 2.05, 2.68, 3.16],
+  ];
+  // The table takes the shares of one, two and three sd unrounded for 95.45 and 99.73.
+  const shares = [0.9, 0.95, 0.954499736, 0.99, 0.997300204];
+  for (const [df, ...row] of rows) {
+    row.forEach((t, i) => {
+      const ours = d.studentTQuantile(0.5 + shares[i]! / 2, df!);
+      expect(Math.abs(ours - t), `df = ${df}, ${shares[i]}`).toBeLessThanOrEqual(0.0051);
+    });
+  }
+});
+
+test("t with 1 and 2 degrees of freedom follow their closed forms", () => {
+  for (const p of [0.01, 0.2, 0.6, 0.99]) {
+    expect(d.studentTQuantile(p, 1)).toBeCloseTo(Math.tan(Math.PI * (p - 0.5)), 10);
+    expect(d.studentTQuantile(p, 2)).toBeCloseTo((2 * p - 1) / Math.sqrt(2 * p * (1 - p)), 10);
+  }
+  expect(d.studentTQuantile(0.975, Number.POSITIVE_INFINITY)).toBe(d.normalQuantile(0.975));
+});
+
+test("triangular and arcsine quantiles agree with SciPy", () => {
+  for (const [p, x] of scipy["triangular quantile"]) expect(d.triangularQuantile(p)).toBeCloseTo(x, 14);
+  for (const [p, x] of scipy["arcsine quantile"]) expect(d.arcsineQuantile(p)).toBeCloseTo(x, 14);
+});
+
+test("curvilinear trapezoid agrees with quadrature of its definition", () => {
+  // Share below x = mean over the half-width w of (1 + x/w)/2 held to 0..1, by scipy.integrate.quad 1.10.1
+  // to an absolute 1e-13: [x, edge, share].
+  for (const [x, edge, p] of [
+    [0.3, 0.05, 0.6501251878354742],
+    [1.0, 0.05, 0.9939508208471609],
+    [1.04, 0.05, 0.9997611452839845],
+    [0.9, 0.2, 0.9486423315082533],
+    [1.0, 0.2, 0.977901945992443],
+    [1.1, 0.2, 0.9946406433607408],
+    [0.3, 0.5, 0.6647918433002165],
+    [1.1, 0.5, 0.9705852105671118],
+    [1.4, 0.5, 0.9982950100408661],
+    [0.9, 0.9, 0.9090258226797775],
+    [1.4, 0.9, 0.9798706414921261],
+  ] as const) {
+    expect(d.curvilinearTrapezoidCumulative(x, edge)).toBeCloseTo(p, 12);
+    expect(d.curvilinearTrapezoidCumulative(-x, edge)).toBeCloseTo(1 - p, 12);
+  }
+  expect(d.curvilinearTrapezoidCumulative(0.4, 0)).toBe(0.7);
+});
+
+/** Each distribution: quantile, share below, standard deviation. */
+const shapes: Record<string, [(p: number) => number, (x: number) => number, number]> = {
+  normal: [d.normalQuantile, d.normalCumulative, 1],
+  "t, 5": [
+    (p) => d.studentTQuantile(p, 5),
+    (x) => d.studentTCumulative(x, 5),
+    d.studentTStandardDeviation(5),
+  ],
+  rectangular: [
+    (p) => d.rectangularQuantile(p, 3, 7),
+    (x) => d.rectangularCumulative(x, 3, 7),
+    d.rectangularStandardDeviation(3, 7),
+  ],
+  triangular: [
+    (p) => d.triangularQuantile(p, 3, 7),
+    (x) => d.triangularCumulative(x, 3, 7),
+    d.triangularStandardDeviation(3, 7),
+  ],
+  arcsine: [
+    (p) => d.arcsineQuantile(p, 3, 7),
+    (x) => d.arcsineCumulative(x, 3, 7),
+    d.arcsineStandardDeviation(3, 7),
+  ],
+  ...Object.fromEntries(
+    [0, 0.001, 0.3, 0.95].map((edge) => [
+      `curvilinear trapezoid, ${edge}`,
+      [
+        (p: number) => d.curvilinearTrapezoidQuantile(p, edge),
+        (x: number) => d.curvilinearTrapezoidCumulative(x, edge),
+        d.curvilinearTrapezoidStandardDeviation(edge),
+      ],
+    ]),
+  ),
+};
+
+test.each(Object.entries(shapes))(
+  "%s: share below its quantile is p; sd is that of its quantiles",
+  (_, shape) => {
+    const [quantile, cumulative, sd] = shape;
+    for (const p of [1e-6, 0.0013, 0.025, 0.31, 0.5, 0.8, 0.975, 0.9999]) {
+      expect(Math.abs(cumulative(quantile(p)) - p)).toBeLessThan(1e-11);
+    }
+    // ∫ q(p)² dp by the midpoint rule, with the middle taken off: a check of the closed-form sd.
+    const count = 100_000;
+    const middle = quantile(0.5);
+    let squares = 0;
+    for (let i = 0; i < count; i++) squares += (quantile((i + 0.5) / count) - middle) ** 2;
+    // The tail of t converges slowest: it alone needs this much.
+    expect(relativeError(Math.sqrt(squares / count), sd)).toBeLessThan(1e-3);
+    expect(quantile(-0.1)).toBeNaN();
+    expect(quantile(1.1)).toBeNaN();
+    expect(quantile(Number.NaN)).toBeNaN();
+  },
+);
+
+test("outside their arguments: NaN or a throw, never a number", () => {
+  expect(d.studentTQuantile(0.9, 0)).toBeNaN();
+  expect(d.studentTStandardDeviation(2)).toBe(Number.POSITIVE_INFINITY);
+  expect(d.curvilinearTrapezoidQuantile(0.9, 1)).toBeNaN();
+  expect(() => d.rectangularQuantile(0.5, 2, 2)).toThrow(RangeError);
+});
