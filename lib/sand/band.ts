@@ -1,0 +1,45 @@
+// A typical range of one property, with everything that it holds for.
+
+import type { Bond, Metal } from "./metals.ts";
+
+export type BandProperty =
+  | "fineness"
+  | "moisture"
+  | "clay"
+  | "compactability"
+  | "green compression"
+  | "density"
+  | "permeability";
+
+/** How the figures were come by. */
+export type BandTag = "read" | "from memory" | "derived" | "common practice" | "our own";
+
+export interface Band {
+  readonly property: BandProperty;
+  readonly metal: Metal;
+  readonly bond: Bond;
+  /** Section or way of working: "light, squeezer", "medium, floor". */
+  readonly practice?: string;
+  /** "AFS grain fineness number", "%", "kPa". */
+  readonly unit: string;
+  /** For a percentage, of what: "damp mass". */
+  readonly basis?: string;
+  readonly low: number;
+  readonly high: number;
+  /**
+   * recommended: the source says to stay within. worked: the source reports sands that served; others outside
+   * may serve as well.
+   */
+  readonly claim: "recommended" | "worked";
+  /** Author, year, table; with what the source leaves open. */
+  readonly source: string;
+  readonly tag: BandTag;
+}
+
+/**
+ * True where a band may decide a finding by itself: its figures were read in a source, or follow from such, and
+ * the source recommends them. Others may be drawn, with their tag, and no more.
+ */
+export function decides(band: Band): boolean {
+  return band.claim === "recommended" && (band.tag === "read" || band.tag === "derived");
+}

@@ -1,0 +1,99 @@
+// A sieve's label, read into the sieve that it names.
+
+import { type Checked, type Issue, invariant } from "../issue.ts";
+import type { Sieve } from "./sieve.ts";
+import { readClothLabel } from "./sieve-label-cloth.ts";
+import {
+  bareNumber,
+  decimalComma,
+  emptySieveLabel,
+  openingWithoutUnit,
+  unknownNumber,
+  unknownSieve,
+} from "./sieve-label-issues.ts";
+import { readOpeningLabel } from "./sieve-label-opening.ts";
+import { astmSieve, britishSieve } from "./sieve-table.ts";
+import { astmSieves } from "./sieve-table-astm.ts";
+import { britishSieves } from "./sieve-table-british.ts";
+
+type Reading = Checked<Sieve | "pan"> | undefined;
+
+const refused = (issue: Issue): Checked<never> => ({ issues: [issue] });
+
+/**
+ * Reads the label of a sieve.
+ *
+ * Takes "No. 40", "#40", "US 40", "ASTM 40"; "0.425 mm", "425 µm", with its own ± if wanted
+ * ("0.385 ± 0.01 mm"); "BS 60"; cloth as "40 mesh, 0.25 mm wire" or "40 x 42 mesh, 0.25/0.22 mm wire";
+ * "pan", "bottom" or "tray". Capitals and spaces do not matter.
+ *
+ * An opening that a US sieve has is that sieve, and so is one that older tables print for it (0.297 mm: No. 50);
+ * any other is an ISO 565 sieve or measured cloth. What cannot be one sieve for sure is refused with its
+ * readings: a bare "40", a bare "0.425", "40 mesh" without its wire.
+ *
+ *     readSieveLabel("425 µm").value   // { label: "No. 40", series: "astm", openingMm: 0.425, toleranceMm: 0.0155, number: 40 }
+ */
+export function readSieveLabel(label: string): Checked<Sieve | "pan"> {
+  invariant(typeof label === "string", `A sieve's label must be text, not ${typeof label}.`);
+  const typed = label.trim().replace(/\s+/g, " ");
+  const text = typed
+    .toLowerCase()
+    .replace(/μ/g, "µ")
+    .replace(/ (test )?sieve$/, "");
+  if (text === "") return refused(emptySieveLabel());
+  if (/\d,\d/.test(text)) return refused(decimalComma(typed));
+  return (
+    readPan(text) ??
+    readNumbered(text, typed) ??
+    readOpeningLabel(text, typed) ??
+    readClothLabel(text, typed) ??
+    readBare(text, typed) ??
+    refused(unknownSieve(typed, suggestion(text)))
+  );
+}
+
+function readPan(text: string): Reading {
+  return /^(bottom )?(pan|tray)$|^bottom$/.test(text) ? { value: "pan", issues: [] } : undefined;
+}
+
+function readNumbered(text: string, typed: string): Reading {
+  const us = /^(?:(?:us|u\.s\.|astm(?: e11)?) ?(?:no\.?|#|mesh)? ?|no\.? ?|# ?)(\d+)$/.exec(text);
+  const usMesh = us ?? /^(?:us|u\.s\.|astm) ?(\d+) ?mesh$/.exec(text);
+  if (usMesh) {
+    const value = astmSieve(Number(usMesh[1]));
+    return value ? { value, issues: [] } : refused(unknownNumber(typed, "US", nearestUs(Number(usMesh[1]))));
+  }
+  const bs = /^(?:bs|b\.s\.)(?: 410)? ?(?:no\.?|#|mesh)? ?(\d+)(?: ?mesh)?$/.exec(text);
+  if (!bs) return undefined;
+  const value = britishSieve(Number(bs[1]));
+  if (value) return { value, issues: [] };
+  return refused(unknownNumber(typed, "British", `BS ${nearest(britishSieves, Number(bs[1]))}`));
+}
+
+function readBare(text: string, typed: string): Reading {
+  if (!/^(\d+(\.\d+)?|\.\d+)$/.test(text)) return undefined;
+  if (text.includes(".")) return refused(openingWithoutUnit(typed));
+  const n = Number(text);
+  const readings = [
+    ...(astmSieve(n) ? [`the US sieve "No. ${n}"`] : []),
+    ...(britishSieve(n) ? [`the old British sieve "BS ${n}"`] : []),
+    ...(n > 0 && n < 1000 ? [`cloth of ${n} wires per inch, "${n} mesh" with its wire`] : []),
+    `an opening of "${n} µm"`,
+  ];
+  return refused(bareNumber(typed, readings));
+}
+
+function nearest(table: readonly { readonly number: number }[], n: number): number {
+  const away = (k: number) => Math.abs(Math.log(k / Math.max(n, 1)));
+  return table.reduce((best, { number }) => (away(number) < away(best) ? number : best), table[0]!.number);
+}
+
+const nearestUs = (n: number) => `No. ${nearest(astmSieves, n)}`;
+
+/** The sieve that was probably meant, where there is one number in the label or a word close to "pan". */
+function suggestion(text: string): string | undefined {
+  const numbers = text.match(/\d+(?:\.\d+)?/g) ?? [];
+  if (numbers.length === 1 && !numbers[0]!.includes(".")) return nearestUs(Number(numbers[0]));
+  if (numbers.length === 1) return `${numbers[0]} mm`;
+  return /^(pa|bot|tra)|pan|tray|bottom/.test(text) ? "pan" : undefined;
+}
