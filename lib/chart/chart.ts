@@ -15,7 +15,10 @@ export interface Chart {
   readonly caption: string;
   /** What a reader who cannot see it should know. */
   readonly alt: string;
-  /** Pure function of the width in pixels: 720 on a desk, 340 on a phone. */
+  /**
+   * Pure function of the width in pixels: 720 on a desk, 340 on a phone; at least 240.
+   * Drawn for that width, not scaled to it: letters have the same size at every width.
+   */
   spec(width: number): VegaLiteSpec;
   readonly table: ChartTable;
 }

@@ -1,0 +1,127 @@
+// Direct labels: a place beside each curve that touches no curve and no other label.
+
+import type { Scale } from "./frame.ts";
+import { textWidth, wrap } from "./text.ts";
+import { letterPx } from "./theme.ts";
+
+export interface PixelPoint {
+  readonly x: number;
+  readonly y: number;
+}
+interface Rect {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+/** A label: its lines, the left edge, the middle of its first line. */
+export interface PlacedLabel {
+  readonly lines: readonly string[];
+  readonly x: number;
+  readonly y: number;
+}
+export interface LabelledCurve {
+  readonly name: string;
+  readonly points: readonly PixelPoint[];
+}
+
+export const labelLinePx = 15;
+const clearPx = 7;
+/** A label further away than this from its own curve, or about as near to another, belongs to nobody. */
+const farPx = 16;
+const stepPx = 4;
+
+/**
+ * Places a label for each curve inside the box, or none at all: if one curve has no free place, or a name is too
+ * long, a key must serve all of them. Keeps off the curves, off each other and off what is taken already.
+ */
+export function placeLabels(
+  curves: readonly LabelledCurve[],
+  box: { readonly width: number; readonly height: number },
+  taken: readonly Rect[] = [],
+): readonly PlacedLabel[] | undefined {
+  const used = [...taken];
+  const placed: PlacedLabel[] = [];
+  for (const curve of curves) {
+    const lines = wrap(curve.name, Math.min(150, box.width * 0.34), letterPx.label, 3);
+    if (lines.at(-1)?.endsWith("…")) return undefined;
+    const width = Math.max(0, ...lines.map((each) => textWidth(each, letterPx.label)));
+    const height = lines.length * labelLinePx;
+    const others = curves.filter((each) => each !== curve);
+    let best: { rect: Rect; worth: number } | undefined;
+    for (const rect of candidates(curve, width, height)) {
+      if (rect.left < 2 || rect.right > box.width - 2 || rect.top < 2 || rect.bottom > box.height - 2)
+        continue;
+      if (used.some((each) => overlap(each, rect))) continue;
+      const own = distance(curve, rect);
+      const room = Math.min(60, ...others.map((other) => distance(other, rect)));
+      if (own < clearPx - 1 || own > farPx || room < clearPx || room < own * 1.6) continue;
+      const worth = room - 2 * own;
+      if (!best || worth > best.worth) best = { rect, worth };
+    }
+    if (!best) return undefined;
+    used.push(best.rect);
+    placed.push({ lines, x: best.rect.left, y: best.rect.top + labelLinePx / 2 });
+  }
+  return placed;
+}
+
+/** Boxes to the right and to the left of the curve, at every height; the middle of the curve first. */
+function* candidates({ points }: LabelledCurve, width: number, height: number): Generator<Rect> {
+  const from = Math.min(...points.map((each) => each.y));
+  const to = Math.max(...points.map((each) => each.y));
+  const heights: number[] = [];
+  for (let y = from; y <= to; y += stepPx) heights.push(y);
+  const middle = (from + to) / 2;
+  heights.sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
+  for (const y of heights) {
+    for (const at of crossings(points, y)) {
+      const top = y - height / 2;
+      for (const away of [1, 2, 3.5, 5].map((times) => times * clearPx)) {
+        yield { left: at + away, right: at + away + width, top, bottom: top + height };
+        yield { left: at - away - width, right: at - away, top, bottom: top + height };
+      }
+    }
+  }
+}
+
+function crossings(points: readonly PixelPoint[], y: number): number[] {
+  if (points.length === 1) return [points[0]!.x];
+  const found: number[] = [];
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1]!, points[i]!];
+    if (a.y === b.y || (y - a.y) * (y - b.y) > 0) continue;
+    found.push(a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x));
+  }
+  return found;
+}
+
+function overlap(a: Rect, b: Rect): boolean {
+  return a.left < b.right + 4 && b.left < a.right + 4 && a.top < b.bottom + 2 && b.top < a.bottom + 2;
+}
+
+/** Smallest distance from the curve to the box, px; walked along the curve in short steps. */
+function distance({ points }: LabelledCurve, rect: Rect): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < points.length; i += 1) {
+    const [a, b] = [points[Math.max(0, i - 1)]!, points[i]!];
+    const steps = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 3));
+    for (let step = 0; step <= steps; step += 1) {
+      const x = a.x + ((b.x - a.x) * step) / steps;
+      const y = a.y + ((b.y - a.y) * step) / steps;
+      const dx = Math.max(rect.left - x, 0, x - rect.right);
+      const dy = Math.max(rect.top - y, 0, y - rect.bottom);
+      least = Math.min(least, Math.hypot(dx, dy));
+    }
+  }
+  return least;
+}
+
+/** Points of the axes as points of the box. */
+export function toPixels(
+  points: readonly { readonly x: number; readonly y: number }[],
+  x: Scale,
+  y: Scale,
+): PixelPoint[] {
+  return points.map((each) => ({ x: x(each.x), y: y(each.y) }));
+}

@@ -1,0 +1,32 @@
+// What a number strip is drawn from.
+
+export interface StripMark {
+  readonly label: string;
+  readonly value: number;
+  /** Ends of the 95 % interval. */
+  readonly low?: number;
+  readonly high?: number;
+  /** What nothing but the masses allow. */
+  readonly possible?: { readonly low: number; readonly high: number };
+  /** The figure as the page prints it; by default rounded to its 95 % interval. */
+  readonly figure?: string;
+}
+export interface StripBand {
+  readonly label: string;
+  /** −Infinity and Infinity: open on that side. */
+  readonly low: number;
+  readonly high: number;
+  readonly source: string;
+  /** "read", "from memory", "common practice", "our own", …; the second and the last are drawn lighter and dashed. */
+  readonly tag: string;
+}
+export interface NumberStripInput {
+  readonly name: string;
+  /** What is measured, e.g. "grain fineness number". */
+  readonly title: string;
+  /** With its basis where it is a percentage; empty for a bare number. */
+  readonly unit: string;
+  readonly marks: readonly StripMark[];
+  readonly bands: readonly StripBand[];
+  readonly caption?: string;
+}

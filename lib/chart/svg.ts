@@ -1,0 +1,44 @@
+// From a spec to SVG text. The only file that knows vega and vega-lite; both are loaded when first needed.
+
+import { invariant } from "../issue.ts";
+import type { VegaLiteSpec } from "./chart.ts";
+import { tidySvg } from "./tidy-svg.ts";
+
+/**
+ * Draws a Vega-Lite spec as SVG: no window, no network, nothing that changes from run to run.
+ *
+ * The SVG has a viewBox and no size, so that the page decides how wide it stands; role, title and description for the
+ * reader who cannot see it; groups whose class is the layer's name ("band", "points-1", "interval-2", …), so that a
+ * style sheet finds them; and coordinates to 0.01 px.
+ *
+ * A spec that asks for a file or an address, or that Vega-Lite warns about, throws Misuse.
+ *
+ * @example await chartSvg(grainCurve({ … }).spec(720))   // '<svg xmlns="…" viewBox="0 0 720 452" role="img" …'
+ */
+export async function chartSvg(spec: VegaLiteSpec): Promise<string> {
+  const [vega, { compile }] = await Promise.all([import("vega"), import("vega-lite")]);
+  const complaints: string[] = [];
+  const hear = (...parts: readonly unknown[]) => {
+    complaints.push(parts.map(String).join(" "));
+    return logger;
+  };
+  const logger = { level: () => logger, error: hear, warn: hear, info: () => logger, debug: () => logger };
+  const compiled = compile(structuredClone(spec) as never, { logger: logger as never }).spec;
+  const refuse = async (uri: string): Promise<never> => {
+    throw new Error(`a chart reads nothing from outside: ${uri}`);
+  };
+  const loader = { load: refuse, sanitize: refuse, http: refuse, file: refuse };
+  const view = new vega.View(vega.parse(compiled), {
+    renderer: "none",
+    loader: loader as never,
+    logger: logger as never,
+  });
+  try {
+    const svg = await view.toSVG();
+    invariant(complaints.length === 0, `the chart cannot be drawn: ${complaints.join("; ")}`);
+    const usermeta = spec.usermeta as { readonly title?: string } | undefined;
+    return tidySvg(svg, { title: usermeta?.title ?? "", description: String(spec.description ?? "") });
+  } finally {
+    view.finalize();
+  }
+}
