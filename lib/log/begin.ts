@@ -1,0 +1,84 @@
+// A log to begin with: it teaches by its comments, and reads without an error.
+
+/** Text of a starter log. Its sand is invented and says so; the founder writes over it. */
+export function beginLog(): string {
+  return starter;
+}
+
+const starter = `# A log of your sands. Everything after a # at the start of a line is a comment.
+# The sand below is INVENTED, as an example: write your own figures over it, then say "invented: no".
+#
+# How to write:
+#   name: value            a space after the colon; two spaces in front of what belongs to the line above
+#   12.4 or 12.4 g         a decimal point, never a comma; oz, lb, kg are understood as well
+#   12.4 ± 0.1 g           surely within 0.1 g
+#   "text: with a colon"   text with a colon or a # goes in quotes
+#   2026-03-02             a day: year-month-day
+# Sieve labels: No. 40, 0.425 mm, 425 µm, or cloth with its wire: "40 mesh, 0.25 mm wire".
+#
+# Dry sand makes dust that harms the lungs: sieve with the lid on, outdoors or under extraction, with a
+# dust mask rated for silica. Local rules come first.
+
+format: 1
+title: My sands
+founder: (your name)
+invented: yes                 # the figures below are made up
+metal: aluminium              # what you pour
+bond: bentonite               # bentonite, or natural for a sand that came with its own clay
+
+scales:
+  kitchen scale:
+    reads to: 0.1 g           # the smallest step of its display
+    within: 0.2 g             # after a check with known weights; leave out if never checked
+
+sieve sets:
+  home stack:
+    frame: 200 mm             # inside diameter
+    checked: no               # yes, if the openings were compared with a certified set
+
+sands:
+  Example sand (invented):
+    state: new                # new: as bought. used: has been in a heap with clay
+    note: "Example only: overwrite this sand."
+    sievings:
+      - date: 2026-03-02
+        portion: A            # name each portion that you sieve: A, B, C
+        repeat of: split      # split: parted from one sample. grab: taken anew from the bag
+        scale: kitchen scale
+        sieve set: home stack
+        minutes: 15
+        washed: no            # yes, if clay was washed out and the sand dried again
+        start: 50.0 g         # dry mass put on the top sieve
+        retained:             # what each sieve held, coarse to fine, down to the pan
+          No. 30: 0.4
+          No. 40: 3.1
+          No. 50: 12.6
+          No. 70: 18.3
+          No. 100: 11.2
+          No. 140: 3.4
+          No. 200: 0.7
+          pan: 0.2
+
+      - date: 2026-03-02
+        portion: B            # a second portion shows how well your sievings repeat
+        repeat of: split
+        scale: kitchen scale
+        sieve set: home stack
+        minutes: 15
+        washed: no
+        start: 50.0 g
+        retained:
+          No. 30: 0.5
+          No. 40: 3.3
+          No. 50: 12.4
+          No. 70: 18.0
+          No. 100: 11.4
+          No. 140: 3.3
+          No. 200: 0.8
+          pan: 0.2
+
+    # Many sievings fit better in a CSV file beside this log, one row each, with the columns
+    #   date,portion,repeat of,scale,sieve set,minutes,washed,start,No. 30,No. 40,No. 50,No. 70,No. 100,No. 140,No. 200,pan
+    # and here one line that names it (take the # away):
+    # sievings file: my-sievings.csv
+`;

@@ -1,0 +1,75 @@
+// What can be wrong with a file as a whole: one function a complaint, plain words in, an issue out.
+
+import type { Issue } from "../issue.ts";
+
+export const emptyFile = (): Issue => ({
+  code: "log/empty-file",
+  severity: "error",
+  message: "The file is empty.",
+  remedy:
+    "Begin with a starter log (mullbook begin my-log.yaml) and put your own sand in the place of the example.",
+});
+
+export const notText = (kind: string): Issue => ({
+  code: "log/not-text",
+  severity: "error",
+  message: `This is not a text file; it seems to be ${kind}.`,
+  remedy: "Name the log itself: a plain text file in UTF-8, as a text editor saves it.",
+});
+
+export const tooLarge = (size: string, limit: string): Issue => ({
+  code: "log/too-large",
+  severity: "error",
+  message: `The file holds ${size}; a log or a CSV file may hold up to ${limit}.`,
+  remedy: "Check that it is the right file; a season of sievings stays far below this. Split what is longer.",
+});
+
+export const hiddenCharacter = (name: string): Issue => ({
+  code: "log/hidden-character",
+  severity: "warning",
+  message: `A character that cannot be seen stands here (${name}).`,
+  remedy: "Delete the word around it and type it again.",
+});
+
+export const tooDeep = (limit: string): Issue => ({
+  code: "log/too-deep",
+  severity: "error",
+  message: `From here on, more than ${limit} levels lie within one another; a log needs about seven.`,
+  remedy:
+    "Look for a bracket [ or { that is never closed, or for lines that are indented further and further.",
+});
+
+export const notALog = (): Issue => ({
+  code: "log/not-a-log",
+  severity: "error",
+  message: "This is text, but not a log: a log is made of lines such as `title: My sands`.",
+  remedy: "See a starter log: mullbook begin my-log.yaml.",
+});
+
+export const noFormat = (): Issue => ({
+  code: "log/no-format",
+  severity: "warning",
+  message: "The log does not say which format it is in; it is read as format 1.",
+  remedy: "Write `format: 1` as the first line.",
+});
+
+export const badFormat = (text: string): Issue => ({
+  code: "log/bad-format",
+  severity: "warning",
+  message: `"${text}" is not the number of a format; the log is read as format 1.`,
+  remedy: "Write `format: 1`.",
+});
+
+export const newerFormat = (text: string): Issue => ({
+  code: "log/newer-format",
+  severity: "error",
+  message: `The log is in format ${text}, which is newer than this library: it reads format 1.`,
+  remedy: "Bring the library up to date, or write `format: 1` if that is what the log is.",
+});
+
+export const noSands = (): Issue => ({
+  code: "log/no-sands",
+  severity: "error",
+  message: "The log names no sand.",
+  remedy: "Write `sands:` and under it, indented, the name of a sand with its sievings.",
+});

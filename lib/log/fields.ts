@@ -1,0 +1,96 @@
+// Readers of one field: a map's entries, a text, a choice, yes or no, a day.
+
+import { nearest } from "../numbers/nearest.ts";
+import {
+  emptyValue,
+  notAMap,
+  notAValue,
+  notYesNo,
+  repeatedKey,
+  unknownChoice,
+  unknownKey,
+} from "./complaints-field.ts";
+import { readDate } from "./date.ts";
+import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
+
+/** A map's entries by plain name, the first of each; unknown and repeated ones are reported. */
+export interface Fields {
+  get(name: string): LogNode | undefined;
+  entry(name: string): Entry | undefined;
+}
+
+export function fieldsOf(node: MapNode, known: readonly string[], where: string, report: Report): Fields {
+  const entries = new Map<string, Entry>();
+  for (const entry of uniqueEntries(node, report)) {
+    const name = plainName(entry.key);
+    if (known.includes(name)) entries.set(name, entry);
+    else report(unknownKey(entry.key, where, nearest(name, known) ?? "", known.join(", ")), entry.keyPlace);
+  }
+  return { get: (name) => entries.get(name)?.value, entry: (name) => entries.get(name) };
+}
+
+/** The first entry of each name; the others are reported. */
+export function uniqueEntries(node: MapNode, report: Report): Entry[] {
+  const first = new Map<string, Entry>();
+  for (const entry of node.entries) {
+    const name = plainName(entry.key);
+    const before = first.get(name);
+    if (before) report(repeatedKey(entry.key, String(before.keyPlace.line)), entry.keyPlace);
+    else first.set(name, entry);
+  }
+  return [...first.values()];
+}
+
+/** The map itself; anything else is reported, nothing at all only as empty. */
+export function mapOf(node: LogNode | undefined, what: string, report: Report): MapNode | undefined {
+  if (!node || node.kind === "map") return node;
+  report(node.kind === "empty" ? emptyValue(what) : notAMap(what), node.place);
+  return undefined;
+}
+
+export function textNodeOf(node: LogNode | undefined, what: string, report: Report): TextNode | undefined {
+  if (!node) return undefined;
+  if (node.kind === "text" && node.text.trim() !== "") return node;
+  report(node.kind === "map" || node.kind === "list" ? notAValue(what) : emptyValue(what), node.place);
+  return undefined;
+}
+
+export function textOf(node: LogNode | undefined, what: string, report: Report): string | undefined {
+  return textNodeOf(node, what, report)?.text.trim();
+}
+
+/** One of the choices; also another name of one, where `named` knows it. */
+export function choiceOf<T extends string>(
+  node: LogNode | undefined,
+  what: string,
+  choices: readonly T[],
+  report: Report,
+  named: (text: string) => T | undefined = () => undefined,
+): T | undefined {
+  const text = textNodeOf(node, what, report);
+  if (!text) return undefined;
+  const name = plainName(text.text);
+  const choice = choices.find((known) => known === name) ?? named(name);
+  if (choice !== undefined) return choice;
+  report(unknownChoice(what, text.text, nearest(name, choices) ?? "", choices.join(", ")), text.place);
+  return undefined;
+}
+
+export function yesNoOf(node: LogNode | undefined, what: string, report: Report): boolean | undefined {
+  const text = textNodeOf(node, what, report);
+  if (!text) return undefined;
+  const name = plainName(text.text);
+  if (["yes", "y", "true", "on"].includes(name)) return true;
+  if (["no", "n", "false", "off"].includes(name)) return false;
+  report(notYesNo(what, text.text), text.place);
+  return undefined;
+}
+
+export function dateOf(node: LogNode | undefined, report: Report): string | undefined {
+  const text = textNodeOf(node, "date", report);
+  if (!text) return undefined;
+  const day = readDate(text.text);
+  if (typeof day === "string") return day;
+  report(day, text.place);
+  return undefined;
+}

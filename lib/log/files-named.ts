@@ -1,0 +1,39 @@
+// Which CSV files a log refers to, so that whoever has the disk can fetch them.
+
+import { checkDepth, checkText } from "./check-text.ts";
+import { type Files, isFileName } from "./csv-file.ts";
+import { type LogNode, plainName } from "./node.ts";
+import { parseLog } from "./parse-log.ts";
+import { sandBlocks } from "./sand-blocks.ts";
+import { sourceOf } from "./source.ts";
+
+/**
+ * Names of the CSV files that the log's sands refer to, each once, in file order; only names that stand beside
+ * the log (no folder in them). A text that is no log names none. What is wrong is left to readLog to say.
+ *
+ *     filesNamedIn("sands:\n  Silver sand:\n    sievings file: sievings.csv\n")   // ["sievings.csv"]
+ */
+export function filesNamedIn(text: string): string[] {
+  const source = sourceOf("", text);
+  const quiet = () => undefined;
+  if (!checkText(source, quiet) || !checkDepth(source, quiet)) return [];
+  return namesIn(parseLog(source, sandBlocks(source)).root);
+}
+
+/** Names and texts of the files that were handed in and are referred to. */
+export function filesUsed(root: LogNode, files: Files): string[] {
+  return namesIn(root).flatMap((name) => (Object.hasOwn(files, name) ? [name, files[name] ?? ""] : []));
+}
+
+function namesIn(root: LogNode): string[] {
+  const names = valuesOf(root, "sands").flatMap((sands) =>
+    sands.kind === "map" ? sands.entries.flatMap((sand) => valuesOf(sand.value, "sievings file")) : [],
+  );
+  const texts = names.flatMap((name) => (name.kind === "text" ? [name.text.trim()] : []));
+  return [...new Set(texts)].filter(isFileName);
+}
+
+function valuesOf(node: LogNode, key: string): LogNode[] {
+  if (node.kind !== "map") return [];
+  return node.entries.flatMap((entry) => (plainName(entry.key) === key ? [entry.value] : []));
+}

@@ -1,0 +1,85 @@
+// Many sievings from a CSV file: one row each, in the shape that a sieving has in the log.
+
+import type { Place } from "../issue.ts";
+import { checkText } from "./check-text.ts";
+import {
+  cellCount,
+  commaFigures,
+  emptyCell,
+  noColumnName,
+  noRows,
+  noSieveColumns,
+  otherSeparator,
+} from "./complaints-csv.ts";
+import { type CsvRow, csvSeparator, readCsv } from "./csv.ts";
+import { type Entry, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
+import { sievingKeys } from "./read-sieving.ts";
+import { placeIn, type Source } from "./source.ts";
+
+/** A row as a sieving; spoiled when a cell of it is missing, so that it can be shown but not used. */
+export interface CsvSieving {
+  readonly node: MapNode;
+  readonly spoiled: boolean;
+}
+
+export function csvSievings(source: Source, report: Report): CsvSieving[] {
+  if (!checkText(source, report)) return [];
+  const separator = csvSeparator(source.text);
+  const [head, ...rows] = readCsv(source, separator, report);
+  if (!head || rows.length === 0) {
+    report(noRows(), placeIn(source, 0, 1));
+    return [];
+  }
+  if (separator !== ",") {
+    const commas = rows.flat().filter((cell) => /^-?\d+,\d+$/.test(cell.text));
+    const [first] = commas;
+    if (first) {
+      report(commaFigures(first.text, first.text.replace(",", "."), String(commas.length)), first.place);
+      return [];
+    }
+    report(otherSeparator(separator === ";" ? "semicolons" : "tabs"), placeIn(source, 0, 1));
+  }
+  if (!head.some((cell) => cell.text !== "" && !isField(cell))) {
+    report(noSieveColumns(), head[0]?.place ?? placeIn(source, 0, 1));
+    return [];
+  }
+  head.forEach((cell, column) => {
+    const used = rows.find((row) => (row[column]?.text ?? "") !== "");
+    if (cell.text === "" && used) report(noColumnName(), used[column]?.place ?? cell.place);
+  });
+  return rows.map((row) => sievingOf(row, head, report));
+}
+
+/** Column names that are not sieves. */
+function isField(cell: TextNode): boolean {
+  return sievingKeys.some((key) => key === plainName(cell.text)) && plainName(cell.text) !== "retained";
+}
+
+function sievingOf(row: CsvRow, head: CsvRow, report: Report): CsvSieving {
+  const place = rowPlace(row);
+  let spoiled = row.length !== head.length;
+  if (spoiled) report(cellCount(String(row.length), String(head.length)), place);
+  const fields: Entry[] = [];
+  const retained: Entry[] = [];
+  head.forEach((name, column) => {
+    const cell = row[column];
+    if (!cell || name.text === "") return;
+    const entry = { key: name.text, keyPlace: cell.place, value: cell };
+    if (isField(name)) {
+      if (cell.text !== "") fields.push(entry);
+    } else if (cell.text === "") {
+      spoiled = true;
+      report(emptyCell(name.text), cell.place);
+    } else if (!/^[-–—]$/.test(cell.text)) retained.push(entry);
+  });
+  const rows: MapNode = { kind: "map", entries: retained, place };
+  return {
+    node: { kind: "map", entries: [...fields, { key: "retained", keyPlace: place, value: rows }], place },
+    spoiled,
+  };
+}
+
+function rowPlace(row: CsvRow): Place {
+  const [first, last] = [row[0]!.place, row.at(-1)!.place];
+  return { ...first, length: (last.offset ?? 0) + (last.length ?? 0) - (first.offset ?? 0) };
+}

@@ -1,0 +1,41 @@
+// Who and what: the fields at the top of a log.
+
+import { bondNames, metalNamed, metalNames } from "../sand/metals.ts";
+import { badFormat, newerFormat, noFormat } from "./complaints-file.ts";
+import { choiceOf, type Fields, textNodeOf, textOf, yesNoOf } from "./fields.ts";
+import type { MapNode, Report } from "./node.ts";
+import type { Log } from "./types.ts";
+
+export type Head = Pick<Log, "title" | "founder" | "note" | "invented" | "metal" | "bond">;
+
+export function readHead(fields: Fields, report: Report): Head {
+  const title = textOf(fields.get("title"), "title", report);
+  const founder = textOf(fields.get("founder"), "founder", report);
+  const note = textOf(fields.get("note"), "note", report);
+  const metal = choiceOf(fields.get("metal"), "metal", metalNames, report, metalNamed);
+  const bond = choiceOf(fields.get("bond"), "bond", bondNames, report);
+  return {
+    invented: yesNoOf(fields.get("invented"), "invented", report) ?? false,
+    ...(title === undefined ? {} : { title }),
+    ...(founder === undefined ? {} : { founder }),
+    ...(note === undefined ? {} : { note }),
+    ...(metal === undefined ? {} : { metal }),
+    ...(bond === undefined ? {} : { bond }),
+  };
+}
+
+/** False when the log is in a format that this library does not know. */
+export function checkFormat(fields: Fields, root: MapNode, report: Report): boolean {
+  if (!fields.get("format")) {
+    report(noFormat(), { ...root.place, length: 1 });
+    return true;
+  }
+  const format = textNodeOf(fields.get("format"), "format", report);
+  if (!format || /^1(\.0*)?$/.test(format.text.trim())) return true;
+  if (/^\d+(\.\d+)?$/.test(format.text.trim()) && Number(format.text) > 1) {
+    report(newerFormat(format.text), format.place);
+    return false;
+  }
+  report(badFormat(format.text), format.place);
+  return true;
+}

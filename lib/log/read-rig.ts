@@ -1,0 +1,68 @@
+// Scales and sets of sieves that the log declares.
+
+import { nearest } from "../numbers/nearest.ts";
+import { scaleWithoutStep, undeclared } from "./complaints-field.ts";
+import { fieldsOf, mapOf, textNodeOf, textOf, uniqueEntries, yesNoOf } from "./fields.ts";
+import { measuredOf } from "./measured.ts";
+import { type LogNode, plainName, type Report } from "./node.ts";
+import type { Scale, SieveSet } from "./types.ts";
+
+export function readScales(node: LogNode | undefined, report: Report): Scale[] {
+  const map = mapOf(node, "scales", report);
+  if (!map) return [];
+  return uniqueEntries(map, report).flatMap((entry) => {
+    const name = entry.key.trim();
+    const body = mapOf(entry.value, name, report);
+    if (!body) return [];
+    const fields = fieldsOf(body, ["reads to", "within", "note"], `of the scale "${name}"`, report);
+    const step = measuredOf(
+      fields.get("reads to"),
+      { what: "reads to", unit: "g", most: 10_000, aboveZero: true },
+      report,
+    );
+    const within = measuredOf(fields.get("within"), { what: "within", unit: "g", most: 10_000 }, report);
+    textOf(fields.get("note"), "note", report);
+    if (!fields.get("reads to")) report(scaleWithoutStep(name), entry.keyPlace);
+    if (!step) return [];
+    return [{ name, stepG: step.value, ...(within ? { withinG: within.value } : {}), place: entry.keyPlace }];
+  });
+}
+
+export function readSieveSets(node: LogNode | undefined, report: Report): SieveSet[] {
+  const map = mapOf(node, "sieve sets", report);
+  if (!map) return [];
+  return uniqueEntries(map, report).flatMap((entry) => {
+    const name = entry.key.trim();
+    const body = entry.value.kind === "empty" ? undefined : mapOf(entry.value, name, report);
+    const fields = body && fieldsOf(body, ["frame", "checked", "note"], `of the sieve set "${name}"`, report);
+    const frame = measuredOf(
+      fields?.get("frame"),
+      { what: "frame", unit: "mm", most: 2000, aboveZero: true },
+      report,
+    );
+    const checked = yesNoOf(fields?.get("checked"), "checked", report) ?? false;
+    textOf(fields?.get("note"), "note", report);
+    return [{ name, checked, ...(frame ? { frameMm: frame.value } : {}), place: entry.keyPlace }];
+  });
+}
+
+/** The declared one of that name; otherwise reported. */
+export function declared<T extends { readonly name: string }>(
+  node: LogNode | undefined,
+  kind: "scale" | "sieve set",
+  known: readonly T[],
+  report: Report,
+): T | undefined {
+  const text = textNodeOf(node, kind, report);
+  if (!text) return undefined;
+  const found = known.find((item) => plainName(item.name) === plainName(text.text));
+  if (!found) {
+    const near =
+      nearest(
+        text.text.trim(),
+        known.map((item) => item.name),
+      ) ?? "";
+    report(undeclared(kind, text.text.trim(), near, `${kind}s`), text.place);
+  }
+  return found;
+}

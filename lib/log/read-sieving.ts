@@ -1,0 +1,102 @@
+// One sieving: from a node of the log, or from a CSV row in the same shape.
+
+import { hasError, type Issue, type Place } from "../issue.ts";
+import { checkComplete, checkFigures } from "./check-sieving.ts";
+import { noRetained } from "./complaints-sieving.ts";
+import { choiceOf, dateOf, fieldsOf, mapOf, textOf, yesNoOf } from "./fields.ts";
+import { measuredOf } from "./measured.ts";
+import type { MapNode, Report } from "./node.ts";
+import { readRetained } from "./read-retained.ts";
+import { declared } from "./read-rig.ts";
+import type { Scale, SieveSet, Sieving } from "./types.ts";
+
+export interface Rig {
+  readonly scales: readonly Scale[];
+  readonly sets: readonly SieveSet[];
+}
+
+export const sievingKeys = [
+  "date",
+  "portion",
+  "repeat of",
+  "scale",
+  "sieve set",
+  "minutes",
+  "washed",
+  "start",
+  "unit",
+  "retained",
+  "note",
+] as const;
+
+const unitWords = { g: "g", gram: "g", grams: "g", "%": "percent", percent: "percent" } as const;
+
+/** `spoiled`: a line of it could not be read, so what seems to be missing may only be unread. */
+export function readSieving(node: MapNode, sand: string, rig: Rig, spoiled: boolean, outer: Report): Sieving {
+  const issues: Issue[] = [];
+  const report: Report = (complaint: Issue, place: Place) => {
+    issues.push(complaint);
+    outer(complaint, place);
+  };
+  const fields = fieldsOf(node, sievingKeys, "of a sieving", report);
+  const date = dateOf(fields.get("date"), report);
+  const portion = textOf(fields.get("portion"), "portion", report);
+  const repeatOf = choiceOf(fields.get("repeat of"), "repeat of", ["split", "grab"], report);
+  const scale = declared(fields.get("scale"), "scale", rig.scales, report);
+  const set = declared(fields.get("sieve set"), "sieve set", rig.sets, report);
+  const minutes = measuredOf(
+    fields.get("minutes"),
+    { what: "minutes", unit: "min", most: 1440 },
+    report,
+  )?.value;
+  const washed = yesNoOf(fields.get("washed"), "washed", report);
+  const startG = measuredOf(
+    fields.get("start"),
+    { what: "start", unit: "g", most: 100_000, aboveZero: true },
+    report,
+  );
+  const unitWord = choiceOf(
+    fields.get("unit"),
+    "unit",
+    Object.keys(unitWords) as (keyof typeof unitWords)[],
+    report,
+  );
+  const note = textOf(fields.get("note"), "note", report);
+
+  const said = unitWord && unitWords[unitWord];
+  const map = mapOf(fields.get("retained"), "retained", report);
+  const rows = map ? readRetained(map, said, report) : undefined;
+  const { unit, entries } = rows ?? { unit: said ?? ("g" as const), entries: [] };
+  const retainedPlace = fields.entry("retained")?.keyPlace ?? node.place;
+  if (!rows || !map || map.entries.length === 0) {
+    if (!spoiled) report(noRetained(), retainedPlace);
+  } else if (!spoiled) {
+    const read = { unit, retained: entries, ...(startG ? { startG } : {}), ...(scale ? { scale } : {}) };
+    const given = {
+      retained: retainedPlace,
+      sieving: node.place,
+      mayHavePan: rows.mayHavePan,
+      start: fields.get("start") !== undefined,
+      scale: fields.get("scale") !== undefined,
+    };
+    const readable = !hasError(issues);
+    checkComplete(read, given, report);
+    if (readable) checkFigures(read, given, report);
+  }
+  return {
+    id: [sand, date ?? "undated", portion ?? "one"].join(" / "),
+    unit,
+    retained: entries,
+    place: node.place,
+    usable: !spoiled && !hasError(issues),
+    ...(date === undefined ? {} : { date }),
+    ...(portion === undefined ? {} : { portion }),
+    ...(repeatOf === undefined ? {} : { repeatOf }),
+    ...(startG === undefined ? {} : { startG }),
+    ...(scale === undefined ? {} : { scale }),
+    ...(set === undefined ? {} : { set }),
+    ...(minutes === undefined ? {} : { minutes }),
+    ...(washed === undefined ? {} : { washed }),
+    ...(note === undefined ? {} : { note }),
+  };
+}

@@ -1,0 +1,50 @@
+// A file's text with its line starts, so that every offset has a line and a column.
+
+import type { Place } from "../issue.ts";
+
+export interface Source {
+  readonly file: string;
+  readonly text: string;
+  /** Offset of each line's first character. */
+  readonly lineStarts: readonly number[];
+}
+
+/** Lines end at LF, CR LF or a lone CR, so that files from any machine count alike. */
+export function sourceOf(file: string, text: string): Source {
+  const lineStarts = [0];
+  for (const end of text.matchAll(/\r\n|\r|\n/g)) lineStarts.push(end.index + end[0].length);
+  return { file, text, lineStarts };
+}
+
+/** Index of the line (from 0) that holds the offset. */
+export function lineIndex(source: Source, offset: number): number {
+  let low = 0;
+  let high = source.lineStarts.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((source.lineStarts[middle] ?? 0) <= offset) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** Line and column count from 1; a byte order mark at the start is not a column. */
+export function placeIn(source: Source, offset: number, length = 0): Place {
+  const line = lineIndex(source, offset);
+  const mark = line === 0 && source.text.charCodeAt(0) === 0xfeff ? 1 : 0;
+  const column = Math.max(1, offset - (source.lineStarts[line] ?? 0) + 1 - mark);
+  return { file: source.file, line: line + 1, column, offset, length };
+}
+
+/** A line's text without its end; the empty string past the last line. */
+export function lineText(source: Source, index: number): string {
+  const start = source.lineStarts[index];
+  if (start === undefined) return "";
+  return source.text.slice(start, source.lineStarts[index + 1]).replace(/[\r\n]+$/, "");
+}
+
+/** True when the second place lies within the first, in the same file. */
+export function holds(outer: Place, inner: Place | undefined): boolean {
+  if (outer.offset === undefined || inner?.offset === undefined || outer.file !== inner.file) return false;
+  return inner.offset >= outer.offset && inner.offset < outer.offset + (outer.length ?? 0);
+}

@@ -1,0 +1,53 @@
+// What YAML itself would swallow without a word: rows that are comments, and values cut at a #.
+
+import type { Issue, Place } from "../issue.ts";
+import { hashCut, hashRow, rowCommentedOut } from "./complaints-yaml.ts";
+import { lineText, placeIn, type Source } from "./source.ts";
+
+export interface Trap {
+  readonly complaint: Issue;
+  readonly place: Place;
+}
+
+const figure = String.raw`[-+]?[\d.,]*\d(?:\s*(?:g|%|oz))?`;
+/** `#40: 0.15`, alone or after something else; with a space after # only inside a list of sieves. */
+const hashRowPattern = new RegExp(
+  String.raw`(?:^|\s)(#( ?)(\d{1,3})(?:\s*mesh)?\s*:\s*(${figure}))\s*(?:#.*|[,}].*)?$`,
+);
+const commentedRowPattern = new RegExp(
+  String.raw`^\s*(#\s*(?:(?:no\.?|us|astm|bs)\s*\d+|[\d.]+\s*(?:mm|µm|um)|pan)\s*:\s*${figure})\s*$`,
+  "i",
+);
+const cutPattern = /^\s*(?:- +)*[^:#]+:\s+([^\s"'|>#[{&*!][^#]*?)\s+(#\d.*)$/;
+
+/** Line by line; whether a # stands inside a longer text is for the caller to know. */
+export function trapsIn(source: Source): Trap[] {
+  const traps: Trap[] = [];
+  /** Indent of the `retained:` that the line lies under. */
+  let retainedIndent: number | undefined;
+  for (let index = 0; index < source.lineStarts.length; index++) {
+    const line = lineText(source, index);
+    if (line.trim() === "") continue;
+    const indent = /^[\s-]*/.exec(line)?.[0].length ?? 0;
+    const isComment = line.trimStart().startsWith("#");
+    if (!isComment) {
+      if (retainedIndent !== undefined && indent <= retainedIndent) retainedIndent = undefined;
+      if (/^[\s-]*retained\s*:/i.test(line)) retainedIndent = indent;
+    }
+    if (!line.includes("#")) continue;
+    const at = (part: string) =>
+      placeIn(source, (source.lineStarts[index] ?? 0) + line.lastIndexOf(part), part.length);
+    const inRows = retainedIndent !== undefined && (!isComment || indent > retainedIndent);
+
+    const row = hashRowPattern.exec(line);
+    if (row?.[1] && row[3] && row[4] && (row[2] === "" || inRows)) {
+      traps.push({ complaint: hashRow(row[1], row[3], row[4]), place: at(row[1]) });
+      continue;
+    }
+    const commented = inRows ? commentedRowPattern.exec(line)?.[1] : undefined;
+    if (commented) traps.push({ complaint: rowCommentedOut(commented), place: at(commented) });
+    const cut = isComment ? undefined : cutPattern.exec(line);
+    if (cut?.[1] && cut[2]) traps.push({ complaint: hashCut(cut[1], cut[2]), place: at(cut[2]) });
+  }
+  return traps;
+}

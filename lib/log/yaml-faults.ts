@@ -1,0 +1,97 @@
+// Plain words for what YAML cannot make sense of.
+
+import type { Issue } from "../issue.ts";
+import { tooDeep } from "./complaints-file.ts";
+import {
+  backslash,
+  badIndent,
+  colonInText,
+  noColon,
+  noSpaceAfterColon,
+  noSpaceAfterDash,
+  notYaml,
+  oddKey,
+  severalDocuments,
+  signAtStart,
+  tabAmongSpaces,
+  tooManyRepeats,
+  unclosedBracket,
+  unclosedQuote,
+} from "./complaints-yaml.ts";
+import { lineIndex, lineText, type Source } from "./source.ts";
+import type { YamlFault } from "./yaml-document.ts";
+
+/** The complaint, and the offset of what the founder should look at. */
+export interface WordedFault {
+  readonly complaint: Issue;
+  readonly offset: number;
+}
+
+export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
+  const offset = fault.opening ?? fault.offset;
+  const index = lineIndex(source, offset);
+  const line = lineText(source, index);
+  const trimmed = shortened(line.trim());
+  const value = /^\s*(?:- +)*[^:]+:\s+(.*)$/.exec(line)?.[1] ?? trimmed;
+  const sign = source.text[offset] ?? "";
+  const start = (source.lineStarts[index] ?? 0) + (line.length - line.trimStart().length);
+  const here = (complaint: Issue): WordedFault => ({ complaint, offset });
+  const onLine = (complaint: Issue): WordedFault => ({ complaint, offset: start });
+
+  const dash = /^-([^\s-].*)$/.exec(line.trim());
+  switch (fault.code) {
+    case "MISSING_CHAR":
+      if (/quote/.test(fault.message)) return here(unclosedQuote(sign));
+      if (fault.opening !== undefined) return here(unclosedBracket(sign));
+      return trimmed.includes(":") ? onLine(notYaml(trimmed)) : onLine(noColon(trimmed));
+    case "BAD_INDENT":
+      if (fault.opening !== undefined) return here(unclosedBracket(sign));
+      return onLine(badIndent(trimmed));
+    case "BLOCK_AS_IMPLICIT_KEY": {
+      if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
+      const twice = /^\s*(?:- +)*([^:]+):\s+(\S.*:(?:\s.*|$))/.exec(line);
+      if (twice?.[1] && twice[2])
+        return here(colonInText(twice[1], shortened(twice[2].replaceAll('"', "'"))));
+      return nextLineIndented(source, index) ?? onLine(badIndent(trimmed));
+    }
+    case "MULTILINE_IMPLICIT_KEY": {
+      if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
+      const close = /^([^:]+):(\S.*)$/.exec(line.trim());
+      if (close) return onLine(noSpaceAfterColon(trimmed, `${close[1]}: ${close[2]}`));
+      return onLine(noColon(trimmed));
+    }
+    case "BAD_SCALAR_START":
+    case "BAD_ALIAS":
+    case "TAG_RESOLVE_FAILED":
+      return here(signAtStart(sign, shortened(value.replaceAll('"', "'"))));
+    case "BAD_DQ_ESCAPE":
+      return here(backslash());
+    case "MULTIPLE_DOCS":
+      return here(severalDocuments());
+    case "TAB_AS_INDENT":
+      return onLine(tabAmongSpaces());
+    case "REPEATS":
+      return here(tooManyRepeats("100"));
+    case "ODD_KEY":
+      return here(oddKey());
+    case "RESOURCE_EXHAUSTION":
+      return here(tooDeep("60"));
+    default:
+      if (/[*&!]/.test(value[0] ?? "")) return onLine(signAtStart(value[0] ?? "", shortened(value)));
+      return onLine(notYaml(trimmed));
+  }
+}
+
+/** A value on one line and names below it, further in: it is the line below that stands wrong. */
+function nextLineIndented(source: Source, index: number): WordedFault | undefined {
+  const next = source.lineStarts.findIndex((_, at) => at > index && lineText(source, at).trim() !== "");
+  if (next < 0) return undefined;
+  const line = lineText(source, next);
+  const offset = (source.lineStarts[next] ?? 0) + (line.length - line.trimStart().length);
+  return { complaint: badIndent(shortened(line.trim())), offset };
+}
+
+/** Long lines are cut, so that a message stays readable. */
+function shortened(text: string): string {
+  return text.length <= 60 ? text : `${text.slice(0, 57)}...`;
+}
