@@ -84,7 +84,7 @@ export function sortingClass(sortingPhi: number, moderatelyFrom: 0.71 | 0.7 = 0.
  * Example: skewnessClass(-0.046) is "near-symmetrical".
  */
 export function skewnessClass(skewness: number): string {
-  if (!(Math.abs(skewness) <= 1))
+  if (!(Math.abs(skewness) <= 1 + 1e-9))
     throw new RangeError(`skewnessClass: skewness must be −1 to 1, got ${skewness}`);
   return wordsFor(skewness, [
     [-0.3, "strongly coarse-skewed"],
