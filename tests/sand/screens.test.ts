@@ -36,6 +36,10 @@ test("of two runs of one length the fuller one counts", () => {
 
 test("exactly 10 % counts, also where the division is not exact", () => {
   expect(screens(read({ "No. 50": 0.3, "No. 70": 2.4, "No. 100": 0.3, pan: 0 })).count).toBe(3);
+  // 100 × 0.03 / 0.30 is 9.999999999999998 in doubles.
+  expect(screens(read({ "No. 50": 0.03, "No. 70": 0.01, "No. 100": 0.26, pan: 0 })).apart).toEqual([
+    "No. 50",
+  ]);
   expect(screens(read({ "No. 50": 0.29, "No. 70": 2.42, "No. 100": 0.29, pan: 0 })).count).toBe(1);
 });
 
