@@ -21,28 +21,39 @@ export interface TableCell {
   /** A fault in words, shown at the cell. */
   readonly fault?: string;
 }
+export type TableRow = readonly (string | TableCell)[];
 
-export type Block =
+export interface TableBlock {
+  readonly kind: "table";
+  /** Short name for the CSV file: lower case, hyphens. */
+  readonly name: string;
+  readonly caption: string;
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly TableRow[];
+  readonly foot?: readonly TableRow[];
+}
+export interface ChartBlock {
+  readonly kind: "chart";
+  readonly chart: Chart;
+}
+/** Shown on demand; open in print. Cautions in it are moved out of it: a caution is never folded away. */
+export interface FoldBlock {
+  readonly kind: "fold";
+  readonly summary: string;
+  readonly blocks: readonly Block[];
+}
+/** The blocks that every writer shows as they are given. */
+export type PlainBlock =
   | { readonly kind: "prose"; readonly text: Text }
   | { readonly kind: "list"; readonly items: readonly Text[]; readonly ordered?: boolean }
   /** The page's main figures: a label, the figure with its ±, and a line under it. */
   | { readonly kind: "figures"; readonly figures: readonly KeyFigure[] }
-  | {
-      readonly kind: "table";
-      /** Short name for the CSV file: lower case, hyphens. */
-      readonly name: string;
-      readonly caption: string;
-      readonly columns: readonly TableColumn[];
-      readonly rows: readonly (readonly (string | TableCell)[])[];
-      readonly foot?: readonly (readonly (string | TableCell)[])[];
-    }
-  | { readonly kind: "chart"; readonly chart: Chart }
   | { readonly kind: "finding"; readonly finding: Finding }
   | { readonly kind: "caution"; readonly caution: Caution }
   /** Faults of the log, with their places. */
-  | { readonly kind: "issues"; readonly issues: readonly Issue[] }
-  /** Shown on demand; open in print. */
-  | { readonly kind: "fold"; readonly summary: string; readonly blocks: readonly Block[] };
+  | { readonly kind: "issues"; readonly issues: readonly Issue[] };
+
+export type Block = PlainBlock | TableBlock | ChartBlock | FoldBlock;
 
 export interface KeyFigure {
   readonly label: string;
@@ -70,9 +81,15 @@ export interface Page {
   /** Plain figures for JSON and for a script: name → value with its ± . */
   readonly figures: { readonly [name: string]: unknown };
 }
+
+/** What a notebook's function may leave out; a Page has all of it. */
+export type PageSpec = Pick<Page, "question" | "answer" | "sections"> & Partial<Page>;
+
+/** The order in which sections stand, whatever order they are given in. */
+export type SectionRole = "cautions" | "data" | "result" | "findings" | "next";
+
 export interface Section {
-  /** Fixed order of a write-up. */
-  readonly role: "cautions" | "data" | "result" | "findings" | "next";
+  readonly role: SectionRole;
   readonly title: string;
   readonly blocks: readonly Block[];
 }

@@ -1,0 +1,60 @@
+// Findings, cautions, issues and key figures as HTML.
+
+import type { Caution, Finding } from "../finding/finding.ts";
+import { type Issue, placeText } from "../issue.ts";
+import type { KeyFigure } from "./blocks.ts";
+import { escapeHtml, htmlList } from "./html-text.ts";
+import { RESTS_ON, SEVERITIES, TONES, WEAK } from "./words.ts";
+
+export function htmlFinding({ tone, text, because, formula, source }: Finding): string {
+  const { mark, word } = TONES[tone];
+  const rests = [
+    because.length === 0 ? "" : htmlList(because.map(escapeHtml)),
+    formula === undefined ? "" : `<p class="formula">${escapeHtml(formula)}</p>`,
+    source === undefined ? "" : `<p class="source">Source: ${escapeHtml(source)}</p>`,
+  ].filter((part) => part !== "");
+  const fold =
+    rests.length === 0 ? "" : `\n<details><summary>${RESTS_ON}</summary>\n${rests.join("\n")}\n</details>`;
+  return `<div class="finding tone-${tone}">
+<p class="tone"><span aria-hidden="true">${mark}</span> ${word}</p>
+<div><p>${escapeHtml(text)}</p>${fold}</div>
+</div>`;
+}
+
+export function htmlCaution({ trigger, text, points, defers }: Caution): string {
+  return `<div class="caution" role="note">
+<p><strong class="word">Caution</strong> <span class="trigger">${escapeHtml(trigger)}</span></p>
+<p>${escapeHtml(text)}</p>
+${points.length === 0 ? "" : `${htmlList(points.map(escapeHtml))}\n`}<p class="defers">${escapeHtml(defers)}</p>
+</div>`;
+}
+
+export function htmlIssues(issues: readonly Issue[]): string {
+  return htmlList(issues.map(htmlIssue), ' class="issues"');
+}
+
+function htmlIssue(issue: Issue): string {
+  const { severity, message, remedy, about } = issue;
+  const place = placeText(issue.place);
+  return [
+    `<p><strong>${SEVERITIES[severity]}</strong> ${about === undefined ? "" : `<span class="about">${escapeHtml(about)}:</span> `}${escapeHtml(message)}</p>`,
+    remedy === undefined ? "" : `<p>${escapeHtml(remedy)}</p>`,
+    place === "" ? "" : `<p class="place">${escapeHtml(place)}</p>`,
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
+}
+
+export function htmlFigures(figures: readonly KeyFigure[]): string {
+  return `<dl class="figures">\n${figures.map(htmlFigure).join("\n")}\n</dl>`;
+}
+
+function htmlFigure({ label, figure, unit, under, weak }: KeyFigure): string {
+  const unitAfter = unit === undefined ? "" : ` <span class="unit">${escapeHtml(unit)}</span>`;
+  const line = [weak ? `<em>${WEAK}</em>` : "", under === undefined ? "" : escapeHtml(under)].filter(Boolean);
+  return [
+    `<div${weak ? ' class="weak"' : ""}><dt>${escapeHtml(label)}</dt>`,
+    `<dd class="figure">${escapeHtml(figure)}${unitAfter}</dd>`,
+    `${line.length === 0 ? "" : `<dd class="under">${line.join(": ")}</dd>`}</div>`,
+  ].join("");
+}

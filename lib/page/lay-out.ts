@@ -1,0 +1,146 @@
+// A page as the writers may rely on it: sections in their fixed order, cautions first, figures numbered.
+
+import { type Issue, invariant, placeText, type Severity } from "../issue.ts";
+import type { Block, ChartBlock, Page, PlainBlock, SectionRole, TableBlock, Text } from "./blocks.ts";
+import { stemGiver } from "./file-name.ts";
+
+/** A table or chart with its number in the page and the stem of its file. */
+export type LaidTable = TableBlock & { readonly number: number; readonly stem: string };
+export type LaidChart = ChartBlock & { readonly number: number; readonly stem: string };
+export interface LaidFold {
+  readonly kind: "fold";
+  readonly summary: string;
+  readonly blocks: readonly LaidBlock[];
+}
+export type LaidBlock = PlainBlock | LaidTable | LaidChart | LaidFold;
+
+export interface LaidSection {
+  /** Anchor, unlike that of any other section. */
+  readonly id: string;
+  readonly role: SectionRole;
+  readonly title: string;
+  readonly blocks: readonly LaidBlock[];
+}
+
+export interface LaidPage {
+  readonly title: string;
+  readonly question: Text;
+  readonly answer: readonly Text[];
+  readonly sections: readonly LaidSection[];
+  readonly sources: readonly string[];
+  readonly colophon: readonly string[];
+  /** Of the page and of its blocks, each once, errors first. */
+  readonly issues: readonly Issue[];
+  readonly errors: number;
+  readonly figures: Page["figures"];
+}
+
+const ROLES: readonly SectionRole[] = ["cautions", "data", "result", "findings", "next"];
+const SEVERITIES: readonly Severity[] = ["error", "warning", "note"];
+
+/**
+ * The page in its fixed order: cautions, data, result, findings, next. Within a section cautions come before
+ * all else, also those that stood in a fold. Empty blocks and sections are left out.
+ * Throws Misuse for a role that there is not.
+ */
+export function layOut(page: Page): LaidPage {
+  for (const { role, title } of page.sections) {
+    invariant(
+      ROLES.includes(role),
+      `section "${title}" has the role "${role}"; it must be one of ${ROLES.join(", ")}`,
+    );
+  }
+  const place = placer();
+  const id = stemGiver();
+  const sections = ROLES.flatMap((role) => page.sections.filter((section) => section.role === role)).flatMap(
+    ({ role, title, blocks }) => {
+      const laid = cautionsFirst(blocks).filter(holdsSomething).map(place);
+      return laid.length === 0 ? [] : [{ id: id(role), role, title, blocks: laid }];
+    },
+  );
+  const issues = sortedIssues([
+    ...page.issues,
+    ...page.sections.flatMap((section) => issuesIn(section.blocks)),
+  ]);
+  return {
+    title: page.title,
+    question: page.question,
+    answer: page.answer,
+    sections,
+    sources: page.sources,
+    colophon: page.colophon,
+    issues,
+    errors: issues.filter((issue) => issue.severity === "error").length,
+    figures: page.figures,
+  };
+}
+
+/** Every block, those within folds after their fold. */
+export function everyBlock(blocks: readonly LaidBlock[]): LaidBlock[] {
+  return blocks.flatMap((block) => (block.kind === "fold" ? [block, ...everyBlock(block.blocks)] : [block]));
+}
+
+/** Errors first, then warnings, then notes; otherwise in the order found; each once. */
+export function sortedIssues(issues: readonly Issue[]): Issue[] {
+  const once = new Map(
+    issues.map((issue) => [`${issue.code}\n${placeText(issue.place)}\n${issue.message}`, issue]),
+  );
+  return SEVERITIES.flatMap((severity) => [...once.values()].filter((issue) => issue.severity === severity));
+}
+
+function cautionsFirst(blocks: readonly Block[]): Block[] {
+  const cautions: Block[] = [];
+  const take = (within: readonly Block[]): Block[] =>
+    within.flatMap((block): Block[] => {
+      if (block.kind === "fold") return [{ ...block, blocks: take(block.blocks) }];
+      if (block.kind !== "caution") return [block];
+      cautions.push(block);
+      return [];
+    });
+  const rest = take(blocks);
+  return [...cautions, ...rest];
+}
+
+function holdsSomething(block: Block): boolean {
+  switch (block.kind) {
+    case "prose":
+      return block.text.length > 0;
+    case "list":
+      return block.items.length > 0;
+    case "figures":
+      return block.figures.length > 0;
+    case "issues":
+      return block.issues.length > 0;
+    case "table":
+      return block.rows.length + (block.foot?.length ?? 0) > 0;
+    case "fold":
+      return block.blocks.some(holdsSomething);
+    default:
+      return true;
+  }
+}
+
+function placer(): (block: Block) => LaidBlock {
+  const stem = stemGiver();
+  let tables = 0;
+  let charts = 0;
+  return function place(block: Block): LaidBlock {
+    switch (block.kind) {
+      case "table":
+        return { ...block, number: ++tables, stem: stem(block.name) };
+      case "chart":
+        return { ...block, number: ++charts, stem: stem(block.chart.name) };
+      case "fold":
+        return { ...block, blocks: block.blocks.filter(holdsSomething).map(place) };
+      default:
+        return block;
+    }
+  };
+}
+
+function issuesIn(blocks: readonly Block[]): Issue[] {
+  return blocks.flatMap((block) => {
+    if (block.kind === "issues") return block.issues;
+    return block.kind === "fold" ? issuesIn(block.blocks) : [];
+  });
+}

@@ -1,0 +1,97 @@
+// Blocks as Markdown.
+
+import type { Caution, Finding } from "../finding/finding.ts";
+import { type Issue, placeText } from "../issue.ts";
+import type { KeyFigure, Text } from "./blocks.ts";
+import type { LaidBlock, LaidChart } from "./lay-out.ts";
+import { markdownTable } from "./markdown-table.ts";
+import { escapeMarkdown, markdownCode, markdownText } from "./markdown-text.ts";
+import { chartTableParts } from "./table-parts.ts";
+import { SEVERITIES, TONES, WEAK } from "./words.ts";
+
+/** Blocks one after the other with a blank line between. */
+export function markdownBlocks(blocks: readonly LaidBlock[]): string {
+  return blocks.map(markdownBlock).join("\n\n");
+}
+
+function markdownBlock(block: LaidBlock): string {
+  switch (block.kind) {
+    case "prose":
+      return markdownText(block.text);
+    case "list":
+      return markdownList(block.items, block.ordered ? (n) => `${n}.` : () => "-");
+    case "figures":
+      return block.figures.map(keyFigure).join("\n");
+    case "finding":
+      return finding(block.finding);
+    case "caution":
+      return caution(block.caution);
+    case "issues":
+      return markdownIssues(block.issues);
+    case "table":
+      return markdownTable({ ...block, label: `Table ${block.number}` });
+    case "chart":
+      return chartBlock(block);
+    case "fold":
+      return `**${escapeMarkdown(block.summary)}**\n\n${markdownBlocks(block.blocks)}`;
+  }
+}
+
+export function markdownList(items: readonly Text[], bullet: (n: number) => string = () => "-"): string {
+  return items.map((item, i) => `${bullet(i + 1)} ${markdownText(item)}`).join("\n");
+}
+
+export function markdownIssues(issues: readonly Issue[]): string {
+  return issues
+    .map((issue) => {
+      const { severity, message, remedy, about } = issue;
+      const place = placeText(issue.place);
+      return [
+        `- **${SEVERITIES[severity]}**`,
+        place === "" ? "" : markdownCode(place),
+        escapeMarkdown(about === undefined ? message : `${about}: ${message}`),
+        remedy === undefined ? "" : escapeMarkdown(remedy),
+      ]
+        .filter((part) => part !== "")
+        .join(" ");
+    })
+    .join("\n");
+}
+
+function keyFigure({ label, figure, unit, under, weak }: KeyFigure): string {
+  const words = escapeMarkdown(unit === undefined ? figure : `${figure} ${unit}`);
+  const line = [weak ? WEAK : "", under === undefined ? "" : escapeMarkdown(under)]
+    .filter(Boolean)
+    .join(": ");
+  return `- ${escapeMarkdown(label)}: ${weak ? words : `**${words}**`}${line === "" ? "" : ` (${line})`}`;
+}
+
+/** The finding's sentence as a list item, what it rests on as items under it. */
+function finding({ tone, text, because, formula, source }: Finding): string {
+  const { mark, word } = TONES[tone];
+  return [
+    `- ${mark} *${word}.* ${escapeMarkdown(text)}`,
+    ...because.map((reason) => `  - ${escapeMarkdown(reason)}`),
+    ...(formula === undefined ? [] : [`  - ${markdownCode(formula)}`]),
+    ...(source === undefined ? [] : [`  - Source: ${escapeMarkdown(source)}`]),
+  ].join("\n");
+}
+
+function caution({ trigger, text, points, defers }: Caution): string {
+  return [
+    `> **Caution** *${escapeMarkdown(trigger)}*`,
+    ">",
+    `> ${escapeMarkdown(text)}`,
+    ">",
+    ...(points.length === 0 ? [] : [...points.map((point) => `> - ${escapeMarkdown(point)}`), ">"]),
+    `> ${escapeMarkdown(defers)}`,
+  ].join("\n");
+}
+
+function chartBlock({ chart, number, stem }: LaidChart): string {
+  const table = markdownTable({
+    label: `Data of figure ${number}`,
+    ...chartTableParts(chart.table),
+  });
+  return `![${escapeMarkdown(chart.alt)}](${stem}.svg)\n\n**Figure ${number}.** ${escapeMarkdown(chart.caption)}\n\n${table}`;
+}

@@ -1,0 +1,64 @@
+// Text as Markdown (CommonMark and GFM): log text never becomes markup, a link or a heading.
+
+import type { Text } from "./blocks.ts";
+import { pieces, visibleLine } from "./visible.ts";
+
+/**
+ * One line of text in which nothing is markup. Escaped are the signs of CommonMark and GFM, "$" for mathematics,
+ * and the sign that would make an address into a link ("https\://", "www\.", "a\@b").
+ * @example escapeMarkdown("1. <b>*[x](y)")  // "1\\. \\<b\\>\\*\\[x\\](y)"
+ */
+export function escapeMarkdown(text: string): string {
+  return escapeStart(escapeWithin(visibleLine(text)));
+}
+
+function escapeWithin(line: string): string {
+  return line
+    .replace(/[\\`*_[\]<>|~$]/g, "\\$&")
+    .replace(/&(?=#?\w+;)/g, "\\&")
+    .replace(/(?<=[A-Za-z][A-Za-z\d+.-]*):(?=\S)/g, "\\:")
+    .replace(/(?<=\b[Ww]{3})\.(?=[\w-])/g, "\\.")
+    .replace(/@(?=\w)/g, "\\@");
+}
+
+/** What would begin a heading, a list, a rule or a setext underline at the start of a line. */
+function escapeStart(line: string): string {
+  return line
+    .replace(/^[#=](?!$)|^[#=]$|^[-+](?=[\s-]|$)|^:(?=-)/, "\\$&")
+    .replace(/^(\d{1,9})([.)])(?=\s|$)/, "$1\\$2");
+}
+
+/** A text with its emphasis, on one line. */
+export function markdownText(text: Text): string {
+  const line = pieces(text)
+    .map((piece) => {
+      if (typeof piece === "string") return escapeWithin(spaced(piece));
+      return "strong" in piece ? marked(piece.strong, "**") : marked(piece.em, "*");
+    })
+    .join("")
+    .trim();
+  return escapeStart(line);
+}
+
+/** Emphasis that does not swallow the spaces around it; nothing for an empty piece. */
+function marked(text: string, sign: string): string {
+  const words = spaced(text);
+  const inner = words.trim();
+  if (inner === "") return words;
+  return words.replace(inner, () => `${sign}${escapeWithin(inner)}${sign}`);
+}
+
+/** As visibleLine, but a space at an end stays: the next piece follows it. */
+function spaced(piece: string): string {
+  const line = visibleLine(piece);
+  if (line === "") return piece === "" ? "" : " ";
+  return `${/^\s/.test(piece) ? " " : ""}${line}${/\s$/.test(piece) ? " " : ""}`;
+}
+
+/** Code as it stands: fenced by more backticks than it holds. */
+export function markdownCode(text: string): string {
+  const line = visibleLine(text);
+  const longest = Math.max(0, ...(line.match(/`+/g) ?? []).map((run) => run.length));
+  const fence = "`".repeat(longest + 1);
+  return longest > 0 ? `${fence} ${line} ${fence}` : `${fence}${line}${fence}`;
+}

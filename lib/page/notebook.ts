@@ -1,0 +1,55 @@
+// A notebook: a pure function from a log to a page.
+
+import { invariant } from "../issue.ts";
+import type { Log } from "../log/types.ts";
+import type { Page, PageSpec } from "./blocks.ts";
+import { fileStem } from "./file-name.ts";
+import { plainText } from "./visible.ts";
+
+export interface Notebook {
+  readonly title: string;
+  /** What the command line and file names call it: the title in lower case with hyphens, unless said otherwise. */
+  readonly name: string;
+  /** What it answers, for a list of notebooks. */
+  readonly question?: string;
+  run(log: Log): Page;
+}
+
+/**
+ * Makes a notebook of a function. The function gets a log and returns the page's question, answer and sections;
+ * title, sources, colophon, issues and figures may be left out. It must be pure: no files, no clock, no state.
+ * run throws Misuse where the question does not end with a question mark or a promise comes back. A log that
+ * says that it is invented has it said at the page's foot.
+ * @example
+ * const fineness = notebook("Fineness", (log) => ({
+ *   question: "How fine are the sands of this log?",
+ *   answer: [`${log.sands.length} sands were sieved.`],
+ *   sections: [],
+ * }));
+ */
+export function notebook(
+  title: string,
+  fn: (log: Log) => PageSpec,
+  about: { readonly name?: string; readonly question?: string } = {},
+): Notebook {
+  return Object.freeze({
+    title,
+    name: fileStem(about.name ?? title),
+    ...(about.question === undefined ? {} : { question: about.question }),
+    run: (log: Log) => completed(title, fn(log), log.invented),
+  });
+}
+
+function completed(title: string, spec: PageSpec, invented: boolean): Page {
+  invariant(!("then" in spec), `the notebook "${title}" gave a promise; a notebook is a pure function`);
+  const page = { sources: [], colophon: [], issues: [], figures: {}, title, ...spec };
+  invariant(
+    plainText(page.question).trimEnd().endsWith("?"),
+    `the question of the notebook "${title}" must end with a question mark`,
+  );
+  if (!invented || page.colophon.some((line) => /\binvented\b/i.test(line))) return page;
+  return {
+    ...page,
+    colophon: [...page.colophon, "The founder, the sands and the figures of this log are invented."],
+  };
+}

@@ -1,0 +1,117 @@
+// A drawing as a page may hold it: only shapes and words, nothing that loads, links or runs.
+
+import { colours } from "../chart/theme.ts";
+import { visible } from "./visible.ts";
+
+const ELEMENTS = new Set(
+  "svg g path rect line circle ellipse polygon polyline text tspan defs clipPath linearGradient radialGradient stop pattern".split(
+    " ",
+  ),
+);
+const ATTRIBUTES = new Set(
+  `xmlns version viewBox width height x y x1 y1 x2 y2 cx cy r rx ry d points dx dy transform id offset
+  fill fill-opacity fill-rule stroke stroke-width stroke-opacity stroke-dasharray stroke-dashoffset stroke-linecap
+  stroke-linejoin stroke-miterlimit opacity clip-path display text-anchor dominant-baseline font-family font-size
+  font-weight font-style gradientTransform gradientUnits stop-color stop-opacity patternUnits patternTransform`.split(
+    /\s+/,
+  ),
+);
+/** What a drawing says to those who cannot see it; kept in a file of its own. */
+const WORD_ELEMENTS = new Set(["title", "desc"]);
+const WORD_ATTRIBUTES = new Set(["role", "aria-label"]);
+/** A tag with quoted attributes, a comment or the like, or text; a stray "<" counts as text. */
+const TOKEN =
+  /<(\/?)([A-Za-z][\w:-]*)((?:\s+[\w:-]+\s*=\s*"[^"]*")*)\s*(\/?)>|<!--[\s\S]*?-->|<[?!][^>]*>|[^<]+|</g;
+const ATTRIBUTE = /([\w:-]+)\s*=\s*"([^"]*)"/g;
+
+const COORDINATES = /^(d|points|transform|viewBox|width|height|c?[xyr]|[xy][12]|r[xy]|d[xy])$/;
+
+const NAME_OF_COLOUR = new Map(
+  Object.entries(colours).map(([name, hex]): [string, string] => [hex, cssName(name)]),
+);
+
+/** The custom property of a colour of the charts: "bandEdge" becomes "--band-edge". */
+export function cssName(colour: string): string {
+  return `--${colour.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
+}
+
+/**
+ * A drawing to stand within an HTML page: hidden from screen readers (the figure around it carries the text),
+ * its ids made the page's own by the prefix, its colours swapped for the style sheet's custom properties.
+ */
+export function inlineSvg(svg: string, idPrefix: string): string {
+  const change = (name: string, value: string) => {
+    if (name === "xmlns" || name === "version" || name === "font-family") return undefined;
+    if (name === "id") return idPrefix + value;
+    const variable = NAME_OF_COLOUR.get(value.toLowerCase());
+    if (variable) return `var(${variable},${value})`;
+    return value.replace(/url\(#/g, `url(#${idPrefix}`);
+  };
+  return cleaned(svg, false, change).replace("<svg", '<svg aria-hidden="true" focusable="false"');
+}
+
+/** A drawing as a file of its own, with the words that it carries for those who cannot see it. */
+export function standaloneSvg(svg: string): string {
+  return `${cleaned(svg, true, (_, value) => value)}\n`;
+}
+
+type Change = (name: string, value: string) => string | undefined;
+
+function cleaned(svg: string, withWords: boolean, change: Change): string {
+  const out: string[] = [];
+  // For each open element what closes it: "" where only its tags are left out, undefined where all of it is.
+  const open: (string | undefined)[] = [];
+  for (const [token, slash, element, attributes, empty] of svg.matchAll(TOKEN)) {
+    const hidden = open.includes(undefined);
+    if (element === undefined) {
+      const comment = token.startsWith("<") && token.length > 1;
+      if (open.length === 0 || hidden || comment) continue;
+      out.push(token === "<" ? "&lt;" : visible(token).replace(/>/g, "&gt;"));
+    } else if (slash === "/") {
+      const closing = open.pop();
+      if (hidden) continue;
+      // A group that holds nothing is left out again.
+      if (closing === "</g>" && out.at(-1)?.startsWith("<g")) out.pop();
+      else out.push(closing ?? "");
+    } else {
+      const known = ELEMENTS.has(element) || (withWords && WORD_ELEMENTS.has(element));
+      const kept = keptAttributes(attributes ?? "", withWords, change);
+      const bare = element === "g" && kept === "";
+      if (!known || hidden || drawsNothing(element, kept)) {
+        if (empty !== "/") open.push(undefined);
+      } else if (empty === "/") {
+        if (element !== "g") out.push(`<${element}${kept}/>`);
+      } else {
+        if (!bare) out.push(`<${element}${kept}>`);
+        open.push(bare ? "" : `</${element}>`);
+      }
+    }
+  }
+  return out.join("");
+}
+
+function keptAttributes(text: string, withWords: boolean, change: Change): string {
+  let kept = "";
+  for (const [, name, value] of text.matchAll(ATTRIBUTE)) {
+    const known = ATTRIBUTES.has(name!) || (withWords && WORD_ATTRIBUTES.has(name!));
+    if (!known || /url\(\s*["']?[^#"'\s]/i.test(value!)) continue;
+    if (name === "opacity" && value === "1") continue;
+    const changed = change(name!, COORDINATES.test(name!) ? rounded(value!) : value!);
+    if (changed !== undefined)
+      kept += ` ${name}="${visible(changed).replace(/</g, "&lt;").replace(/>/g, "&gt;")}"`;
+  }
+  return kept;
+}
+
+function drawsNothing(element: string, attributes: string): boolean {
+  return (
+    / display="none"/.test(attributes) || (element === "path" && / d="(?:M0,0h0v0h0Z)?"/.test(attributes))
+  );
+}
+
+/** A hundredth of a pixel is finer than any screen or printer. */
+function rounded(value: string): string {
+  return value.replace(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (digits) =>
+    String(Math.round(Number(digits) * 100) / 100),
+  );
+}

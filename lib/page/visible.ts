@@ -1,0 +1,40 @@
+// Text from a log as it may be shown: nothing in it can hide, turn the line round, or break a file.
+
+import type { Inline, Text } from "./blocks.ts";
+
+// Control characters but tab and line ends; soft hyphen; marks that turn or hide text; line and paragraph
+// separators; tag characters. Joiners (U+200C, U+200D) stay: scripts and emoji need them.
+const HIDDEN =
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|[\u{e0000}-\u{e007f}]/gu;
+const LONE_SURROGATE = /\p{Surrogate}/gu;
+
+/** A character that would not be seen, as a code that is: "⟨U+202E⟩". */
+function code(character: string): string {
+  return `⟨U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}⟩`;
+}
+
+/**
+ * The text with hidden and bidirectional control characters written as codes and broken surrogates as U+FFFD.
+ * Tabs and line ends are kept.
+ * @example visible("No.\u202e40")  // "No.⟨U+202E⟩40"
+ */
+export function visible(text: string): string {
+  return text.replace(LONE_SURROGATE, "\ufffd").replace(HIDDEN, code);
+}
+
+/** visible() on one line: runs of white space become one space, ends are trimmed. */
+export function visibleLine(text: string): string {
+  return visible(text).replace(/\s+/g, " ").trim();
+}
+
+/** The pieces of a text; a plain string is one piece. */
+export function pieces(text: Text): readonly Inline[] {
+  return typeof text === "string" ? [text] : text;
+}
+
+/** The words of a text without emphasis. */
+export function plainText(text: Text): string {
+  return pieces(text)
+    .map((piece) => (typeof piece === "string" ? piece : "strong" in piece ? piece.strong : piece.em))
+    .join("");
+}

@@ -1,0 +1,185 @@
+import { expect, test } from "vitest";
+import { writeHtml } from "../../lib/page/html.ts";
+import { HOSTILE, samplePage, trialChart } from "./sample-page.ts";
+
+const html = await writeHtml(samplePage());
+const hostile = await writeHtml(samplePage({ hostile: true }));
+
+/** Where each of these stands in the text; each must be there. */
+function places(text: string, parts: readonly string[]): number[] {
+  return parts.map((part) => {
+    const at = text.indexOf(part);
+    expect(at, part).toBeGreaterThan(-1);
+    return at;
+  });
+}
+
+test("sections stand in the fixed order, whatever order they were given in", () => {
+  const order = places(html, [
+    "<h1>Water for the Tern Lane heap</h1>",
+    'class="question"',
+    'href="#what-went-wrong"',
+    'class="answer"',
+    'id="cautions"',
+    'id="data"',
+    'id="result"',
+    'id="findings"',
+    'id="next"',
+    'id="sources"',
+    'id="what-went-wrong"',
+    "<footer>",
+  ]);
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+});
+
+test("a caution stands before the figures of its section, also one that was given within a fold", () => {
+  const result = html.slice(html.indexOf('id="result"'), html.indexOf('id="findings"'));
+  const [caution, figures, fold] = places(result, ["A turning muller", 'class="figures"', 'class="fold"']);
+  expect(caution).toBeLessThan(figures!);
+  expect(caution).toBeLessThan(fold!);
+  expect(result.split("A turning muller")).toHaveLength(2);
+});
+
+test("an empty section is left out, and so are notice, sources and colophon without content", async () => {
+  expect(html).not.toContain("Never shown");
+  const bare = await writeHtml({ ...samplePage(), sections: [], sources: [], colophon: [], issues: [] });
+  const body = bare.slice(bare.indexOf("<body>"));
+  for (const part of ["<section", "notice", "<footer"]) expect(body).not.toContain(part);
+});
+
+test("errors come before notes, each with place and remedy", () => {
+  const list = html.slice(html.indexOf('id="what-went-wrong"'));
+  const order = places(list, [
+    "<strong>Error</strong>",
+    "batch T6:",
+    "Write it as load: 12.4 kg",
+    "tern-lane.yaml:48:7",
+    "<strong>Note</strong>",
+    "tern-lane.yaml:61:3",
+  ]);
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+});
+
+test("an issue that stands both in a block and in the page's list is told once", async () => {
+  const page = samplePage();
+  const twice = await writeHtml({
+    ...page,
+    sections: [
+      ...page.sections,
+      { role: "data", title: "Faults", blocks: [{ kind: "issues", issues: page.issues }] },
+    ],
+  });
+  expect(twice).toContain("One error was found");
+  const end = twice.slice(twice.indexOf('id="what-went-wrong"'));
+  expect(end.split("The load that broke")).toHaveLength(2);
+});
+
+test("the page asks for nothing from outside and allows no script", () => {
+  for (const page of [html, hostile]) {
+    expect(page).toMatch(/^<!doctype html>\n<html lang="en">/);
+    expect(page).toMatch(
+      /Content-Security-Policy" content="default-src 'none'; style-src 'sha256-[\w+/]{43}='/,
+    );
+    // No tag that loads or runs, and no attribute that does: all of the rest is text.
+    expect(page).not.toMatch(/<(?:script|iframe|object|embed|link|img|base|form|a\s+(?!href="#))/i);
+    const tags = page.match(/<[a-z][^>]*>/gi)!;
+    for (const tag of tags)
+      expect(tag).not.toMatch(/\s(?:on\w+|style|src|xlink:href|srcset|action)\s*=(?![^"]*" )/i);
+  }
+});
+
+test("hostile text is shown as text, hidden characters as codes", () => {
+  expect(hostile).not.toContain("\u202e");
+  expect(hostile).toContain("⟨U+202E⟩gnp.exe⟨U+202C⟩");
+  expect(hostile).toContain(
+    "<title>Water &lt;script&gt;alert(&quot;1&quot;)&lt;/script&gt; &amp; &#39;two&#39; ]]&gt;",
+  );
+  // Title, heading, question, description, note, cell, reason, source, message and place.
+  expect(hostile.split("&lt;script&gt;alert").length - 1).toBeGreaterThanOrEqual(10);
+});
+
+test("hostile text in a drawing's words, names and numbers does not become markup", async () => {
+  const chart = {
+    ...trialChart("x", "strength", "Strength, kPa", [1, 2]),
+    name: HOSTILE,
+    alt: HOSTILE,
+    caption: HOSTILE,
+  };
+  const page = {
+    ...samplePage(),
+    sections: [{ role: "result" as const, title: "R", blocks: [{ kind: "chart" as const, chart }] }],
+  };
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9" onload="alert(1)"><title>t</title><script>alert(2)</script><a href="javascript:alert(3)"><text>\u202Eab &lt;b&gt;</text></a><rect width="1" height="1" fill="url(https://e.example/x)" style="fill:red"/><foreignObject><div>in</div></foreignObject><image href="https://e.example/y"/></svg>`;
+  const out = await writeHtml(page, { draw: async () => svg });
+  const figure = out.slice(out.indexOf("<figure"), out.indexOf("</figure>"));
+  expect(figure).not.toMatch(/<script|<a |<image|foreign|onload|style=|e\.example\/[xy]|\u202e/i);
+  expect(figure).toContain('<rect width="1" height="1"/>');
+});
+
+test("log text in a real drawing comes through as text", async () => {
+  const base = trialChart("x", "strength", "Strength, kPa", [1, 2]);
+  const chart = {
+    ...base,
+    spec: (width: number) => ({
+      width,
+      height: 50,
+      data: { values: [{ t: HOSTILE }] },
+      mark: "text",
+      encoding: { text: { field: "t" } },
+    }),
+  };
+  const out = await writeHtml({
+    ...samplePage(),
+    sections: [{ role: "result", title: "R", blocks: [{ kind: "chart", chart }] }],
+  });
+  const figure = out.slice(out.indexOf('class="wide"'), out.indexOf("</figure>"));
+  expect(figure).toContain('&lt;script&gt;alert("1")&lt;/script&gt; &amp;');
+  expect(figure).toContain("⟨U+202E⟩");
+  expect(figure).not.toContain("<script");
+});
+
+test("each chart is drawn twice, with its colours as custom properties and ids of its own", () => {
+  expect(html.match(/<div class="wide"><svg/g)).toHaveLength(2);
+  expect(html.match(/<div class="narrow"><svg/g)).toHaveLength(2);
+  expect(html).toContain('fill="var(--band,#eadfc8)"');
+  const ids = [...html.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]);
+  expect(new Set(ids).size).toBe(ids.length);
+  const wanted = [...html.matchAll(/url\(#([\w-]+)\)/g)].map((match) => match[1]);
+  expect(wanted.length).toBeGreaterThan(4);
+  for (const id of wanted) expect(ids).toContain(id);
+});
+
+test("every open tag is closed", () => {
+  for (const page of [html, hostile]) {
+    const open: string[] = [];
+    const body = page.slice(page.indexOf("<body>"), page.indexOf("</html>"));
+    for (const [, slash, name, , empty] of body.matchAll(
+      /<(\/?)([a-zA-Z0-9]+)((?:\s+[\w:-]+(?:="[^"]*")?)*)\s*(\/?)>/g,
+    )) {
+      if (slash === "/") expect(open.pop()).toBe(name);
+      else if (empty !== "/") open.push(name!);
+    }
+    expect(open).toEqual([]);
+  }
+});
+
+test("tables say what heads what, and a figure that must not be relied on is not bold", () => {
+  expect(html).toContain('<th scope="col" class="n">Water<span class="unit">% of damp mass</span></th>');
+  expect(html).toContain('<th scope="row">T1</th>');
+  expect(html).toContain(
+    "<caption><span><b>Table 1.</b> The six trials as the log has them</span></caption>",
+  );
+  expect(html).toContain(
+    'role="region" aria-label="Table 1. The six trials as the log has them" tabindex="0"',
+  );
+  expect(html).toContain('<div class="weak"><dt>Live clay</dt>');
+  expect(html).toContain('<span class="fault">the load was not written down</span>');
+});
+
+test("a page of four charts stays within 150 KB", async () => {
+  const page = samplePage();
+  const doubled = [...page.sections, ...page.sections.filter((section) => section.role === "result")];
+  const four = await writeHtml({ ...page, sections: doubled });
+  expect(four.match(/<figure/g)).toHaveLength(4);
+  expect(new TextEncoder().encode(four).length).toBeLessThan(150_000);
+});
