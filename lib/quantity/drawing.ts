@@ -1,0 +1,56 @@
+// One evaluation: every source gets its own permutation of its scores.
+
+import { invariant } from "../issue.ts";
+import { addPermuted, type PermutationKey, permutationKey } from "./permutation.ts";
+import { drawsUsual, scores } from "./scores.ts";
+import type { Source } from "./source.ts";
+import type { Drawing, Spread } from "./spread.ts";
+
+/** Sources with one id are one source; those without are told apart by identity. */
+export function sourceNames(sources: readonly Source[]): Map<Source, string> {
+  const names = new Map<Source, string>();
+  let unnamed = 0;
+  for (const source of sources) {
+    if (!names.has(source)) names.set(source, source.id ?? `\u0000unnamed ${unnamed++}`);
+  }
+  return names;
+}
+
+/**
+ * The drawing of all that hangs on these sources. only: this source alone moves, the rest stay at their
+ * middle. Two sources of one id but different shapes throw: they would be drawn as one and are not.
+ */
+export function drawing(
+  sources: readonly Source[],
+  options: { readonly count?: number; readonly only?: string } = {},
+): Drawing {
+  const count = options.count ?? drawsUsual;
+  const names = sourceNames(sources);
+  const shapes = new Map<string, string>();
+  const plans = new Map<Source, { table: Float64Array; key: PermutationKey }>();
+  for (const [source, name] of names) {
+    const shape = JSON.stringify(source.shape);
+    invariant((shapes.get(name) ?? shape) === shape, `the source ${name} has two shapes`);
+    shapes.set(name, shape);
+    if (options.only !== undefined && name !== options.only) continue;
+    plans.set(source, { table: scores(source.shape, count), key: permutationKey(name) });
+  }
+  return {
+    count,
+    add(source, scale, out, start) {
+      const plan = plans.get(source);
+      if (plan) addPermuted(plan.table, plan.key, scale, out, start);
+      else invariant(names.has(source), `${source.id ?? "an unnamed source"} is missing from the sources`);
+    },
+  };
+}
+
+/** All draws of a spread, worked through in blocks so that the columns stay in the fast memory. */
+export function drawsOf(spread: Spread, plan: Drawing): Float64Array {
+  const all = new Float64Array(plan.count);
+  const block = Math.min(1024, plan.count);
+  for (let start = 0; start < plan.count; start += block) {
+    spread.fill(all.subarray(start, start + block), start, plan);
+  }
+  return all;
+}

@@ -1,0 +1,79 @@
+// A cheap bijection of the draw's number, keyed by the source: draws need no storage.
+
+/** The odd multipliers and the offsets of the four rounds. */
+export interface PermutationKey {
+  readonly add: readonly [number, number, number, number];
+  readonly multiply: readonly [number, number, number, number];
+}
+
+/** 32 well-mixed bits of a text: FNV-1a over its UTF-16 units, then the finalizer of MurmurHash3. */
+export function hashText(text: string, seed = 0): number {
+  let hash = 0x811c9dc5 ^ seed;
+  for (let i = 0; i < text.length; i++) {
+    const unit = text.charCodeAt(i);
+    hash = Math.imul(hash ^ (unit & 0xff), 0x01000193);
+    hash = Math.imul(hash ^ (unit >>> 8), 0x01000193);
+  }
+  return mix(hash);
+}
+
+function mix(hash: number): number {
+  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+  return (hash ^ (hash >>> 16)) >>> 0;
+}
+
+/** The key of a source: eight words of a Weyl sequence that starts at the hash of its id. */
+export function permutationKey(id: string): PermutationKey {
+  let state = hashText(id);
+  const word = (): number => {
+    state = (state + 0x9e3779b9) >>> 0;
+    return mix(state);
+  };
+  return {
+    add: [word(), word(), word(), word()],
+    multiply: [word() | 1, word() | 1, word() | 1, word() | 1],
+  };
+}
+
+/**
+ * Where draw i stands in a table of 2^bits scores: four rounds of add, odd multiply and xor-shift.
+ * Each step can be undone modulo 2^bits, so every place of the table is taken just once.
+ * i: 0 to 2^bits − 1; bits: 4 to 24.
+ */
+export function permuted(i: number, bits: number, key: PermutationKey): number {
+  const mask = (1 << bits) - 1;
+  const shift = (bits + 1) >>> 1;
+  let x = i & mask;
+  for (let round = 0; round < 4; round++) {
+    x = Math.imul(x + (key.add[round]! & mask), key.multiply[round]!) & mask;
+    x ^= x >>> shift;
+  }
+  return x;
+}
+
+/** Adds scale × table[place of draw start + j] to out[j]: permuted(), unrolled. */
+export function addPermuted(
+  table: Float64Array,
+  key: PermutationKey,
+  scale: number,
+  out: Float64Array,
+  start: number,
+): void {
+  const mask = table.length - 1;
+  const shift = (32 - Math.clz32(mask) + 1) >>> 1;
+  // Only the low bits of a product matter, and they come from the low bits of its factors: the mask can wait.
+  const [a0, a1, a2, a3] = key.add.map((word) => word & mask) as [number, number, number, number];
+  const [m0, m1, m2, m3] = key.multiply.map((word) => (word & mask) | 1) as [number, number, number, number];
+  for (let j = 0; j < out.length; j++) {
+    let x = Math.imul(start + j + a0, m0) & mask;
+    x ^= x >>> shift;
+    x = Math.imul(x + a1, m1) & mask;
+    x ^= x >>> shift;
+    x = Math.imul(x + a2, m2) & mask;
+    x ^= x >>> shift;
+    x = Math.imul(x + a3, m3) & mask;
+    x ^= x >>> shift;
+    out[j]! += scale * table[x]!;
+  }
+}

@@ -1,0 +1,127 @@
+// A spread from what a founder or a script says of it.
+
+import { hasError, invariant } from "../issue.ts";
+import { normalQuantile, studentTQuantile } from "../numbers/distributions.ts";
+import type { Quantity } from "./quantity.ts";
+import { readQuantity } from "./read-quantity.ts";
+import { scoreSd } from "./scores.ts";
+import type { Shape, Source, SourceKind } from "./source.ts";
+import type { Spread } from "./spread.ts";
+import type { Unit } from "./unit.ts";
+
+export interface SpreadSpec {
+  readonly mean: number;
+  /** One standard deviation; for t the scale (the standard error of the mean). One of sd and halfWidth. */
+  readonly sd?: number;
+  /** Half-width: the bound of the bounded shapes; the 95 % half-width for normal and t. */
+  readonly halfWidth?: number;
+  /** Default: normal with sd, t with df, rectangular with halfWidth. */
+  readonly kind?: Shape["kind"];
+  /** Degrees of freedom of t. */
+  readonly df?: number;
+  /** How inexact the half-width itself is, 0 to 1: curvilinear trapezoid. */
+  readonly edge?: number;
+  readonly unit?: Unit;
+  /** Id of the source: spreads that name the same one move together. Default: a source of its own. */
+  readonly source?: string;
+  /** Which of the five kinds of doubt. Default "reading". */
+  readonly doubt?: SourceKind;
+  readonly says?: string;
+}
+
+/** A spread with one source and a unit. */
+export interface SimpleSpread extends Spread {
+  readonly unit?: Unit;
+}
+
+/**
+ * A number with its ±: mean + scale × score of one source.
+ * A text is read as a quantity: the ± is "surely within" (rectangular) unless (sd) or (95 %) follows.
+ * Negative or non-finite widths, both sd and halfWidth, an unreadable text: throws.
+ * Example: combine(({ m }) => m / 2, { m: spread("12.4 ± 0.1 g") }).low → 6.1525
+ */
+export function spread(from: string | SpreadSpec): SimpleSpread {
+  if (typeof from !== "string") return spreadOfSpec(from);
+  const { value, issues } = readQuantity(from);
+  invariant(value && !hasError(issues), issues[0]?.message ?? `${from} cannot be read as a quantity`);
+  return spreadOfQuantity(value);
+}
+
+/** The spread of a quantity as typed; spec adds source, doubt and words. */
+export function spreadOfQuantity(
+  quantity: Pick<Quantity, "value" | "plusMinus" | "unit">,
+  spec: Pick<SpreadSpec, "source" | "doubt" | "says"> = {},
+): SimpleSpread {
+  const { value: mean, plusMinus, unit } = quantity;
+  const known = { ...spec, mean, ...(unit ? { unit } : {}) };
+  if (!plusMinus) return { ...constant(mean), ...(unit ? { unit } : {}) };
+  if (plusMinus.meaning === "sd") return spreadOfSpec({ ...known, sd: plusMinus.size });
+  const kind = plusMinus.meaning === "95 %" ? "normal" : "rectangular";
+  return spreadOfSpec({ ...known, halfWidth: plusMinus.size, kind });
+}
+
+/** A number without doubt. */
+export function constant(value: number): Spread {
+  return { value, sources: [], fill: (out) => void out.fill(value) };
+}
+
+/** mean + scale × score of the source. */
+export function shifted(mean: number, scale: number, source: Source): Spread {
+  return linear(mean, [{ scale, source }]);
+}
+
+/** mean + Σ scale × score. */
+export function linear(
+  mean: number,
+  terms: readonly { readonly scale: number; readonly source: Source }[],
+): Spread {
+  const moving = terms.filter(({ scale }) => scale !== 0);
+  return {
+    value: mean,
+    sources: moving.map(({ source }) => source),
+    fill(out, start, drawing) {
+      out.fill(mean);
+      for (const { scale, source } of moving) drawing.add(source, scale, out, start);
+    },
+  };
+}
+
+function spreadOfSpec(spec: SpreadSpec): SimpleSpread {
+  const { mean, sd, halfWidth, unit } = spec;
+  invariant(Number.isFinite(mean), "the mean of a spread is a finite number");
+  invariant((sd === undefined) !== (halfWidth === undefined), "a spread has either sd or halfWidth");
+  const width = sd ?? halfWidth!;
+  invariant(Number.isFinite(width) && width >= 0, "the width of a spread is zero or more");
+  const shape = shapeOf(spec);
+  const source: Source = {
+    kind: spec.doubt ?? "reading",
+    shape,
+    ...(spec.source === undefined ? {} : { id: spec.source }),
+    ...(spec.says === undefined ? {} : { says: spec.says }),
+  };
+  const scale = width * scalePerWidth(shape, sd !== undefined);
+  return { ...shifted(mean, scale, source), ...(unit ? { unit } : {}) };
+}
+
+function shapeOf({ kind, df, edge, sd }: SpreadSpec): Shape {
+  const chosen = kind ?? (df !== undefined ? "t" : sd !== undefined ? "normal" : "rectangular");
+  if (chosen === "t") {
+    invariant(df !== undefined && df > 0, "a t spread needs df, its degrees of freedom, above 0");
+    return { kind: chosen, df };
+  }
+  if (chosen === "curvilinear trapezoid") {
+    invariant(
+      edge !== undefined && edge >= 0 && edge < 1,
+      "a curvilinear trapezoid needs edge, 0 to below 1",
+    );
+    return { kind: chosen, edge };
+  }
+  return { kind: chosen };
+}
+
+/** What multiplies the given width to get the scale of the score. */
+function scalePerWidth(shape: Shape, isSd: boolean): number {
+  if (shape.kind === "t") return isSd ? 1 : 1 / studentTQuantile(0.975, shape.df);
+  if (shape.kind === "normal") return isSd ? 1 : 1 / normalQuantile(0.975);
+  return isSd ? 1 / scoreSd(shape) : 1;
+}
