@@ -21,7 +21,8 @@ export interface Ends {
 /** Both ends when both are figures, else undefined; throws Misuse when they stand the wrong way round. */
 export function ends(of: Ends): { readonly low: number; readonly high: number } | undefined {
   const { low, high } = of;
-  if (low === undefined || high === undefined || Number.isNaN(low) || Number.isNaN(high)) return undefined;
+  if (low === undefined || high === undefined) return undefined;
+  if (!Number.isFinite(low) || !Number.isFinite(high)) return undefined;
   invariant(low <= high, `the low end ${low} is above the high end ${high}`);
   return { low, high };
 }

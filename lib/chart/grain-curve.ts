@@ -38,7 +38,9 @@ export function grainCurve(input: GrainCurveInput): Chart {
       if (!drawn) missing += 1;
       return drawn;
     });
-    const interval = (sand.interval ?? []).filter((each) => each.openingMm > 0 && ends(each));
+    const interval = (sand.interval ?? []).filter(
+      (each) => each.openingMm > 0 && Number.isFinite(each.openingMm) && ends(each),
+    );
     const coarseFirst = (a: { openingMm: number }, b: { openingMm: number }) => b.openingMm - a.openingMm;
     return { ...sand, points: points.sort(coarseFirst), interval: interval.sort(coarseFirst) };
   });
@@ -80,7 +82,9 @@ function alt({ sands, band }: GrainCurveInput, missing: number): string {
     ...(sands.length === 0 ? ["No sand has figures."] : each),
     ...(band ? [`Band from ${figure(band.lowMm, 3)} to ${figure(band.highMm, 3)} mm: ${band.label}.`] : []),
     ...(missing > 0
-      ? [`${missing} ${missing === 1 ? "point has" : "points have"} no figure and not drawn.`]
+      ? [
+          `${missing} ${missing === 1 ? "point has no figure and is" : "points have no figure and are"} not drawn.`,
+        ]
       : []),
   ].join(" ");
 }

@@ -29,7 +29,9 @@ export const labelLinePx = 15;
 const clearPx = 7;
 /** A label further away than this from its own curve, or about as near to another, belongs to nobody. */
 const farPx = 16;
-const stepPx = 4;
+const stepPx = 6;
+/** Curves are walked in steps of this length when distances are taken. */
+const walkPx = 3;
 
 /**
  * Places a label for each curve inside the box, or none at all: if one curve has no free place, or a name is too
@@ -42,20 +44,21 @@ export function placeLabels(
 ): readonly PlacedLabel[] | undefined {
   const used = [...taken];
   const placed: PlacedLabel[] = [];
-  for (const curve of curves) {
+  const walks = curves.map(walk);
+  for (const [at, curve] of curves.entries()) {
     const lines = wrap(curve.name, Math.min(150, box.width * 0.34), letterPx.label, 3);
     if (lines.at(-1)?.endsWith("…")) return undefined;
     const width = Math.max(0, ...lines.map((each) => textWidth(each, letterPx.label)));
     const height = lines.length * labelLinePx;
-    const others = curves.filter((each) => each !== curve);
     let best: { rect: Rect; worth: number } | undefined;
     for (const rect of candidates(curve, width, height)) {
       if (rect.left < 2 || rect.right > box.width - 2 || rect.top < 2 || rect.bottom > box.height - 2)
         continue;
-      if (used.some((each) => overlap(each, rect))) continue;
-      const own = distance(curve, rect);
-      const room = Math.min(60, ...others.map((other) => distance(other, rect)));
-      if (own < clearPx - 1 || own > farPx || room < clearPx || room < own * 1.6) continue;
+      const own = distance(walks[at]!, rect);
+      if (own < clearPx - 1 || own > farPx || used.some((each) => overlap(each, rect))) continue;
+      let room = 60;
+      for (const [i, other] of walks.entries()) if (i !== at) room = Math.min(room, distance(other, rect));
+      if (room < clearPx || room < own * 1.6) continue;
       const worth = room - 2 * own;
       if (!best || worth > best.worth) best = { rect, worth };
     }
@@ -100,21 +103,30 @@ function overlap(a: Rect, b: Rect): boolean {
   return a.left < b.right + 4 && b.left < a.right + 4 && a.top < b.bottom + 2 && b.top < a.bottom + 2;
 }
 
-/** Smallest distance from the curve to the box, px; walked along the curve in short steps. */
-function distance({ points }: LabelledCurve, rect: Rect): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < points.length; i += 1) {
-    const [a, b] = [points[Math.max(0, i - 1)]!, points[i]!];
-    const steps = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 3));
-    for (let step = 0; step <= steps; step += 1) {
-      const x = a.x + ((b.x - a.x) * step) / steps;
-      const y = a.y + ((b.y - a.y) * step) / steps;
-      const dx = Math.max(rect.left - x, 0, x - rect.right);
-      const dy = Math.max(rect.top - y, 0, y - rect.bottom);
-      least = Math.min(least, Math.hypot(dx, dy));
-    }
+/** The curve as points in short steps: x, y, x, y, … */
+function walk({ points }: LabelledCurve): Float64Array {
+  const found: number[] = [];
+  for (const [i, to] of points.entries()) {
+    const from = points[Math.max(0, i - 1)]!;
+    const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / walkPx));
+    for (let step = 1; step <= steps; step += 1)
+      found.push(from.x + ((to.x - from.x) * step) / steps, from.y + ((to.y - from.y) * step) / steps);
   }
-  return least;
+  return Float64Array.from(found);
+}
+
+/** Smallest distance from a walked curve to the box, px. */
+function distance(walked: Float64Array, { left, right, top, bottom }: Rect): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < walked.length; i += 2) {
+    const x = walked[i]!;
+    const y = walked[i + 1]!;
+    const dx = x < left ? left - x : x > right ? x - right : 0;
+    const dy = y < top ? top - y : y > bottom ? y - bottom : 0;
+    const square = dx * dx + dy * dy;
+    if (square < least) least = square;
+  }
+  return Math.sqrt(least);
 }
 
 /** Points of the axes as points of the box. */

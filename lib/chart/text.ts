@@ -14,7 +14,7 @@ const known = new Map(widths.flatMap(([em, letters]) => [...letters].map((letter
 export function textWidth(text: string, sizePx: number): number {
   let em = 0;
   for (const letter of text) {
-    const plain = letter.codePointAt(0)! >= 0x590 ? 1.05 : letter === letter.toLowerCase() ? 0.645 : 0.79;
+    const plain = letter.codePointAt(0)! >= 0x590 ? 1.05 : letter === letter.toLowerCase() ? 0.665 : 0.79;
     em += known.get(letter) ?? plain;
   }
   return em * sizePx;
