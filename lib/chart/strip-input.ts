@@ -17,7 +17,7 @@ export interface StripBand {
   readonly low: number;
   readonly high: number;
   readonly source: string;
-  /** "read", "from memory", "common practice", "our own", …; the second and the last are drawn lighter and dashed. */
+  /** "read", "common practice", …; bands "from memory" and "our own" are drawn lighter and dashed. */
   readonly tag: string;
 }
 export interface NumberStripInput {
