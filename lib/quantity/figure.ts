@@ -72,7 +72,7 @@ export function figure(spread: Spread, options: { readonly draws?: number } = {}
     },
     quantile(p) {
       const draws = sources.length === 0 ? Float64Array.of(value) : drawsOf(spread, drawing(sources, plan));
-      return tenDigits(quantilesInPlace(draws, [p])[0]!);
+      return tenDigits(drawQuantiles(draws, [p])[0]!);
     },
   };
 }
@@ -84,13 +84,23 @@ function summary(
   const mean = sum(draws) / draws.length;
   let squares = 0;
   for (let i = 0; i < draws.length; i++) squares += (draws[i]! - mean) ** 2;
-  const [low, high] = quantilesInPlace(draws, [0.025, 0.975]);
+  const [low, high] = drawQuantiles(draws, [0.025, 0.975]);
   return {
     mean: tenDigits(mean),
     sd: heavy ? Number.NaN : tenDigits(Math.sqrt(squares / draws.length)),
     low: tenDigits(low!),
     high: tenDigits(high!),
   };
+}
+
+/**
+ * Quantiles of draws, which stand at the middles of their strata: place p·n + ½ (Hyndman & Fan 1996, definition 5),
+ * so that a single source gets back its own quantiles. Reorders the draws.
+ */
+function drawQuantiles(draws: Float64Array, ps: readonly number[]): number[] {
+  const n = draws.length;
+  const places = n === 1 ? ps : ps.map((p) => Math.min(1, Math.max(0, (p * n - 0.5) / (n - 1))));
+  return quantilesInPlace(draws, places);
 }
 
 function heavyTailed(sources: readonly Source[]): boolean {

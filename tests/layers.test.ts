@@ -1,0 +1,137 @@
+// Imports run in one direction, and each outside package has one door.
+
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import { expect, test } from "vitest";
+
+const root = join(import.meta.dirname, "..");
+const order = [
+  "issue.ts",
+  "numbers",
+  "quantity",
+  "sand",
+  "log",
+  "sheet",
+  "trial",
+  "finding",
+  "chart",
+  "page",
+  "index.ts",
+  "disk",
+  "main.ts",
+];
+/** Outside packages and the one file that may import each. */
+const doors: { readonly [name: string]: string } = {
+  yaml: "lib/log/yaml-document.ts",
+  vega: "lib/chart/svg.ts",
+  "vega-lite": "lib/chart/svg.ts",
+  "@stdlib/stats-base-dists-normal-cdf": "lib/numbers/normal.ts",
+  "@stdlib/stats-base-dists-normal-quantile": "lib/numbers/normal.ts",
+  "@stdlib/stats-base-dists-t-cdf": "lib/numbers/student-t.ts",
+  "@stdlib/stats-base-dists-t-quantile": "lib/numbers/student-t.ts",
+  esbuild: "lib/disk/build.ts",
+  "tsx/esm/api": "lib/disk/own-notebook.ts",
+};
+
+function filesIn(folder: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith(".ts"))
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)));
+}
+
+interface Import {
+  readonly file: string;
+  readonly target: string;
+  readonly typeOnly: boolean;
+}
+
+function importsOf(file: string): Import[] {
+  const text = readFileSync(join(root, file), "utf8")
+    .replace(/\/\*[\s\S]*?\*\//g, "")
+    .replace(/^\s*\/\/.*$/gm, "");
+  const found: Import[] = [];
+  for (const match of text.matchAll(/^\s*(?:import|export)\s+(type\s+)?[^;"']*?from\s*["']([^"']+)["']/gm)) {
+    found.push({ file, target: match[2]!, typeOnly: match[1] !== undefined });
+  }
+  for (const match of text.matchAll(/^\s*import\s*["']([^"']+)["']/gm)) {
+    found.push({ file, target: match[1]!, typeOnly: false });
+  }
+  for (const match of text.matchAll(/\bimport\(\s*["']([^"']+)["']/g)) {
+    found.push({ file, target: match[1]!, typeOnly: false });
+  }
+  return found;
+}
+
+const libFiles = filesIn("lib");
+const all = libFiles.flatMap(importsOf);
+const inside = all.filter(({ target }) => target.startsWith("."));
+const outside = all.filter(({ target }) => !target.startsWith("."));
+const resolved = (one: Import): string => relative(root, join(root, dirname(one.file), one.target));
+const layerOf = (file: string): number => order.indexOf(file.split("/")[1]!);
+
+test("the scan sees the imports that are there", () => {
+  expect(libFiles.length).toBeGreaterThan(60);
+  expect(inside.length).toBeGreaterThan(100);
+  expect(importsOf("lib/quantity/combine.ts").map(({ target }) => target)).toContain("./figure.ts");
+});
+
+test("every file belongs to a layer", () => {
+  expect(libFiles.filter((file) => layerOf(file) < 0)).toEqual([]);
+});
+
+test("a file imports from its own folder and from what stands above it", () => {
+  const upward = inside.filter((one) => {
+    const [from, to] = [layerOf(one.file), layerOf(resolved(one))];
+    return to < 0 || to > from;
+  });
+  expect(upward.map((one) => `${one.file} imports ${one.target}`)).toEqual([]);
+});
+
+test("there is no circle of files", () => {
+  const next = new Map<string, string[]>();
+  for (const one of inside) next.set(one.file, [...(next.get(one.file) ?? []), resolved(one)]);
+  const done = new Set<string>();
+  const circles: string[] = [];
+  const walk = (file: string, trail: readonly string[]): void => {
+    if (trail.includes(file)) {
+      circles.push([...trail.slice(trail.indexOf(file)), file].join(" → "));
+      return;
+    }
+    if (done.has(file)) return;
+    for (const target of next.get(file) ?? []) walk(target, [...trail, file]);
+    done.add(file);
+  };
+  for (const file of libFiles) walk(file, []);
+  expect(circles).toEqual([]);
+});
+
+test("an outside package is imported by its one file", () => {
+  const strangers = outside.filter(({ file, target }) => {
+    if (target.startsWith("node:")) return !file.startsWith("lib/disk/");
+    return doors[target] !== file;
+  });
+  expect(strangers.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
+});
+
+test("notebooks import the public door only", () => {
+  const notebooks = filesIn("notebooks").flatMap(importsOf);
+  expect(notebooks.length).toBeGreaterThan(0);
+  expect(
+    notebooks
+      .filter(({ target }) => target !== "../lib/index.ts")
+      .map(({ file, target }) => `${file}: ${target}`),
+  ).toEqual([]);
+});
+
+test("index.ts reaches nothing of node", () => {
+  const reached = new Set<string>();
+  const walk = (file: string): void => {
+    if (reached.has(file)) return;
+    reached.add(file);
+    for (const one of inside.filter((candidate) => candidate.file === file)) walk(resolved(one));
+  };
+  walk("lib/index.ts");
+  expect(reached.size).toBeGreaterThan(40);
+  const node = outside.filter(({ file, target }) => reached.has(file) && target.startsWith("node:"));
+  expect(node).toEqual([]);
+});

@@ -1,0 +1,12 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    root: new URL("..", import.meta.url).pathname,
+    include: ["tests/**/*.test.ts"],
+    env: { TZ: "UTC" },
+    testTimeout: 30_000,
+    hookTimeout: 30_000,
+    reporters: ["default", "./tests/tally.ts"],
+  },
+});
