@@ -17,6 +17,7 @@ html{background:var(--paper)}
 p,ul,ol,.answer,.finding,.caution{max-width:var(--prose)}
 :root{--prose:54ch;--sans:${SANS}}
 p,ul,ol,dl,figure{margin:0 0 .85rem}
+p,li{text-wrap:pretty}
 h1{font-size:1.9rem;line-height:1.15;font-weight:600;letter-spacing:-.01em;margin:0 0 .4rem;text-wrap:balance}
 h2{font-size:1.22rem;line-height:1.3;font-weight:600;margin:0 0 .8rem;text-wrap:balance}
 section{margin-top:2.6rem;padding-top:1.1rem;border-top:1px solid var(--rule)}
@@ -32,7 +33,7 @@ a{color:var(--fitted);text-underline-offset:.15em}
 .notice{border:1px solid var(--rule);border-left:3px solid var(--ink);padding:.45rem .8rem;font-size:.9rem;margin-bottom:1.3rem;max-width:none;width:fit-content}
 .unit{font-weight:400;color:var(--quiet);font-size:.82em}`;
 
-const FIGURES = `.figures{display:flex;flex-wrap:wrap;gap:1.2rem 2.2rem;margin:0 0 1.5rem}
+const FIGURES = `.figures{display:flex;flex-wrap:wrap;gap:1.2rem 2.2rem;margin:1.3rem 0 1.5rem}
 .figures>div{flex:0 1 auto;max-width:19rem}
 .figures dt,.under{font:.8rem/1.4 var(--sans);color:var(--quiet)}
 .figures dd{margin:0}

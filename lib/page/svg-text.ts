@@ -1,6 +1,7 @@
 // A drawing as a page may hold it: only shapes and words, nothing that loads, links or runs.
 
 import { colours } from "../chart/theme.ts";
+import { compactSvg } from "./compact-svg.ts";
 import { visible } from "./visible.ts";
 
 const ELEMENTS = new Set(
@@ -47,7 +48,7 @@ export function inlineSvg(svg: string, idPrefix: string): string {
     if (variable) return `var(${variable},${value})`;
     return value.replace(/url\(#/g, `url(#${idPrefix}`);
   };
-  return cleaned(svg, false, change).replace("<svg", '<svg aria-hidden="true" focusable="false"');
+  return compactSvg(cleaned(svg, false, change)).replace("<svg", '<svg aria-hidden="true" focusable="false"');
 }
 
 /** A drawing as a file of its own, with the words that it carries for those who cannot see it. */
@@ -60,15 +61,17 @@ type Change = (name: string, value: string) => string | undefined;
 function cleaned(svg: string, withWords: boolean, change: Change): string {
   const out: string[] = [];
   // For each open element what closes it: "" where only its tags are left out, undefined where all of it is.
-  const open: (string | undefined)[] = [];
+  const open: { readonly element: string; readonly closing: string | undefined }[] = [];
   for (const [token, slash, element, attributes, empty] of svg.matchAll(TOKEN)) {
-    const hidden = open.includes(undefined);
+    const hidden = open.some(({ closing }) => closing === undefined);
     if (element === undefined) {
       const comment = token.startsWith("<") && token.length > 1;
       if (open.length === 0 || hidden || comment) continue;
       out.push(token === "<" ? "&lt;" : visible(token).replace(/>/g, "&gt;"));
     } else if (slash === "/") {
-      const closing = open.pop();
+      // A tag that closes nothing is none.
+      if (open.at(-1)?.element !== element) continue;
+      const { closing } = open.pop()!;
       if (hidden) continue;
       // A group that holds nothing is left out again.
       if (closing === "</g>" && out.at(-1)?.startsWith("<g")) out.pop();
@@ -78,15 +81,16 @@ function cleaned(svg: string, withWords: boolean, change: Change): string {
       const kept = keptAttributes(attributes ?? "", withWords, change);
       const bare = element === "g" && kept === "";
       if (!known || hidden || drawsNothing(element, kept)) {
-        if (empty !== "/") open.push(undefined);
+        if (empty !== "/") open.push({ element, closing: undefined });
       } else if (empty === "/") {
         if (element !== "g") out.push(`<${element}${kept}/>`);
       } else {
         if (!bare) out.push(`<${element}${kept}>`);
-        open.push(bare ? "" : `</${element}>`);
+        open.push({ element, closing: bare ? "" : `</${element}>` });
       }
     }
   }
+  for (const { closing } of open.reverse()) out.push(closing ?? "");
   return out.join("");
 }
 

@@ -4,7 +4,10 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page as Tab } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { chartSvg } from "../../lib/chart/svg.ts";
 import { writeHtml } from "../../lib/page/html.ts";
+import { inlineSvg } from "../../lib/page/svg-text.ts";
+import { samples } from "../chart/samples.ts";
 import { samplePage } from "../page/sample-page.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 
@@ -126,6 +129,40 @@ describe.skipIf(withoutBrowser)("a page in Chromium", () => {
       expect(length).toBeGreaterThan(50);
     });
   });
+
+  test.each(["curve-two", "curve-five", "bars-three", "strip"])(
+    "the drawing %s, written shorter, is the same picture",
+    async (name) => {
+      const svg = await chartSvg(samples.find((chart) => chart.name === name)!.spec(720));
+      const picture = async (text: string) => {
+        let base64 = "";
+        const page = `<!doctype html><style>svg{width:720px;display:block}svg text{font-family:sans-serif}</style>${text}`;
+        await opened({ width: 740, page }, async (tab) => {
+          base64 = (await tab.screenshot()).toString("base64");
+        });
+        return `data:image/png;base64,${base64}`;
+      };
+      const [whole, short] = [await picture(svg), await picture(inlineSvg(svg, "a-"))];
+      // Of the pixels, how many differ in any channel by more than edges of lines do when drawn as paths.
+      const differing = `(async () => {
+        const [a, b] = await Promise.all([${JSON.stringify(whole)}, ${JSON.stringify(short)}].map(async (source) => {
+          const image = new Image();
+          image.src = source;
+          await image.decode();
+          const canvas = document.createElement("canvas");
+          [canvas.width, canvas.height] = [image.width, image.height];
+          const context = canvas.getContext("2d");
+          context.drawImage(image, 0, 0);
+          return context.getImageData(0, 0, image.width, image.height).data;
+        }));
+        return a.length === b.length ? a.filter((value, i) => Math.abs(value - b[i]) > 48).length : -1;
+      })()`;
+      await opened({ page: "<!doctype html><title>empty</title>" }, async (tab) => {
+        expect(await tab.evaluate(differing)).toBe(0);
+      });
+    },
+    30_000,
+  );
 
   test("hostile text runs nothing and the policy lets the page's own style through", async () => {
     const complaints: string[] = [];
