@@ -12,8 +12,8 @@ import {
   otherSeparator,
 } from "./complaints-csv.ts";
 import { type CsvRow, csvSeparator, readCsv } from "./csv.ts";
+import { sievingKeys } from "./log-keys.ts";
 import { type Entry, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
-import { sievingKeys } from "./read-sieving.ts";
 import { placeIn, type Source } from "./source.ts";
 
 /** A row as a sieving; spoiled when a cell of it is missing, so that it can be shown but not used. */

@@ -7,13 +7,14 @@ import type { Files } from "./csv-file.ts";
 import { fieldsOf, mapOf, uniqueEntries } from "./fields.ts";
 import { filesUsed } from "./files-named.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { logKeys, sandKeys } from "./log-keys.ts";
 import type { MapNode, Report } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
 import { checkFormat, readHead } from "./read-head.ts";
 import { readScales, readSieveSets } from "./read-rig.ts";
 import { readSand } from "./read-sand.ts";
 import { blockAt, sandBlocks } from "./sand-blocks.ts";
-import { holds, placeIn, sourceOf } from "./source.ts";
+import { holds, lineText, placeIn, type Source, sourceOf } from "./source.ts";
 import type { Log, Sand } from "./types.ts";
 
 export interface ReadLogOptions {
@@ -22,19 +23,6 @@ export interface ReadLogOptions {
   /** Texts of the CSV files beside the log, by name; filesNamedIn tells which. */
   readonly files?: Files;
 }
-
-const logKeys = [
-  "format",
-  "title",
-  "founder",
-  "note",
-  "invented",
-  "metal",
-  "bond",
-  "scales",
-  "sieve sets",
-  "sands",
-];
 
 /**
  * Reads a log (YAML, format 1). Pure: CSV files beside the log are handed in.
@@ -61,7 +49,7 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
   const parsed = parseLog(source, blocks);
   for (const { complaint, place } of parsed.complaints) aboutBlock(complaint, place);
   const errors = issues.filter((issue) => issue.severity === "error");
-  const spoiled = (place: Place) => errors.some((issue) => holds(place, issue.place));
+  const spoiled = spoiledBy(errors, source, (place) => blockAt(blocks, place.offset)?.end);
   if (parsed.root.kind !== "map") {
     if (errors.length === 0) aboutFile(notALog(), placeIn(source, 0, 1));
     return { issues };
@@ -78,7 +66,11 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
   const entries = sandMap ? uniqueEntries(sandMap, aboutFile) : [];
   if (entries.length === 0 && blocks.length === 0)
     aboutFile(noSands(), fields.entry("sands")?.keyPlace ?? placeIn(source, 0, 1));
-  const context = { rig: { scales, sets }, files, spoiled };
+  const sandSpoiled = (place: Place) => {
+    const block = blockAt(blocks, place.offset);
+    return block !== undefined && errors.some((issue) => blockAt(blocks, issue.place?.offset) === block);
+  };
+  const context = { rig: { scales, sets }, files, spoiled, sandSpoiled };
   const sands: Sand[] = entries.flatMap((entry) => {
     const about = entry.key.trim();
     return (
@@ -103,11 +95,36 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
   return { value: frozen(log), issues: inOrder(issues, name) };
 }
 
+/** A line that could not be read is no part of the node any more: what stands below it, in the same sand, counts as well. */
+function spoiledBy(
+  errors: readonly Issue[],
+  source: Source,
+  endOf: (place: Place) => number | undefined,
+): (place: Place, until?: number) => boolean {
+  const apart = new RegExp(`^\\s*(-|(${sandKeys.join("|")})\\s*:)`, "i");
+  return (place, until = endOf(place) ?? 0) =>
+    errors.some(({ place: at }) => {
+      if (holds(place, at)) return true;
+      if (at?.offset === undefined || at.offset < (place.offset ?? 0) || at.offset >= until) return false;
+      return !apart.test(lineText(source, (at.line ?? 1) - 1));
+    });
+}
+
 function reportTo(issues: Issue[], aboutOf: (place: Place) => string | undefined): Report {
   return (complaint, place) => {
     const about = aboutOf(place);
-    issues.push({ ...complaint, place, ...(about === undefined ? {} : { about }) });
+    issues.push({
+      ...complaint,
+      message: clipped(complaint.message),
+      place,
+      ...(about === undefined ? {} : { about }),
+    });
   };
+}
+
+/** A message quotes what stands in the file, which may be a page long. */
+function clipped(message: string): string {
+  return message.length <= 600 ? message : `${message.slice(0, 400)} ... ${message.slice(-150)}`;
 }
 
 /** The log's own issues by line, then those of CSV files; the same one twice counts once. */

@@ -3,6 +3,7 @@
 import { nearest } from "../numbers/nearest.ts";
 import { scaleWithoutStep, undeclared } from "./complaints-field.ts";
 import { fieldsOf, mapOf, textNodeOf, textOf, uniqueEntries, yesNoOf } from "./fields.ts";
+import { scaleKeys, sieveSetKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
 import { type LogNode, plainName, type Report } from "./node.ts";
 import type { Scale, SieveSet } from "./types.ts";
@@ -14,7 +15,7 @@ export function readScales(node: LogNode | undefined, report: Report): Scale[] {
     const name = entry.key.trim();
     const body = mapOf(entry.value, name, report);
     if (!body) return [];
-    const fields = fieldsOf(body, ["reads to", "within", "note"], `of the scale "${name}"`, report);
+    const fields = fieldsOf(body, scaleKeys, `of the scale "${name}"`, report);
     const step = measuredOf(
       fields.get("reads to"),
       { what: "reads to", unit: "g", most: 10_000, aboveZero: true },
@@ -34,7 +35,7 @@ export function readSieveSets(node: LogNode | undefined, report: Report): SieveS
   return uniqueEntries(map, report).flatMap((entry) => {
     const name = entry.key.trim();
     const body = entry.value.kind === "empty" ? undefined : mapOf(entry.value, name, report);
-    const fields = body && fieldsOf(body, ["frame", "checked", "note"], `of the sieve set "${name}"`, report);
+    const fields = body && fieldsOf(body, sieveSetKeys, `of the sieve set "${name}"`, report);
     const frame = measuredOf(
       fields?.get("frame"),
       { what: "frame", unit: "mm", most: 2000, aboveZero: true },

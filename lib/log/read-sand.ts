@@ -6,6 +6,7 @@ import { noPortion, noSievings, noState, sameTwice } from "./complaints-sieving.
 import { csvFile, type Files } from "./csv-file.ts";
 import { choiceOf, type Fields, fieldsOf, mapOf, textNodeOf, textOf } from "./fields.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { sandKeys } from "./log-keys.ts";
 import type { Entry, LogNode, Report } from "./node.ts";
 import { csvSievings } from "./read-csv-sievings.ts";
 import { type Rig, readSieving } from "./read-sieving.ts";
@@ -14,20 +15,26 @@ import type { Sand, Sieving } from "./types.ts";
 export interface SandContext {
   readonly rig: Rig;
   readonly files: Files;
-  /** True when a line within the place could not be read. */
-  readonly spoiled: (place: Place) => boolean;
+  /** True when a line within the place, or below it and before `until`, could not be read. */
+  readonly spoiled: (place: Place, until?: number) => boolean;
+  /** True when any line of the sand that stands there could not be read. */
+  readonly sandSpoiled: (place: Place) => boolean;
 }
 
 export function readSand(entry: Entry, context: SandContext, report: Report): Sand | undefined {
   const name = entry.key.trim();
   const map = mapOf(entry.value, name, report);
   if (!map) return undefined;
-  const fields = fieldsOf(map, ["state", "note", "sievings", "sievings file"], "of a sand", report);
+  const spoiled = context.sandSpoiled(entry.keyPlace);
+  const fields = fieldsOf(map, sandKeys, "of a sand", report);
   const state = choiceOf(fields.get("state"), "state", ["new", "used"], report);
-  if (!fields.get("state") && !context.spoiled(map.place)) report(noState(), entry.keyPlace);
+  if (!fields.get("state") && !spoiled) report(noState(), entry.keyPlace);
   const note = textOf(fields.get("note"), "note", report);
-  const sievings = [...listed(fields, name, context, report), ...fromFile(fields, name, context, report)];
-  if (!fields.get("sievings") && !fields.get("sievings file") && !context.spoiled(map.place)) {
+  const sievings = [
+    ...listed(fields, name, context, spoiled, report),
+    ...fromFile(fields, name, context, report),
+  ];
+  if (!fields.get("sievings") && !fields.get("sievings file") && !spoiled) {
     report(noSievings(), entry.keyPlace);
   }
   return {
@@ -39,15 +46,22 @@ export function readSand(entry: Entry, context: SandContext, report: Report): Sa
   };
 }
 
-function listed(fields: Fields, sand: string, context: SandContext, report: Report): Sieving[] {
+function listed(
+  fields: Fields,
+  sand: string,
+  context: SandContext,
+  spoiled: boolean,
+  report: Report,
+): Sieving[] {
   const node = fields.get("sievings");
-  if (!node) return [];
+  if (!node || (node.kind === "empty" && spoiled)) return [];
   // One sieving needs no dash.
   const items: readonly LogNode[] = node.kind === "list" ? node.items : [node];
-  return items.flatMap((item) => {
+  return items.flatMap((item, index) => {
     const map = item.kind === "text" ? undefined : mapOf(item, "sievings", report);
     if (item.kind === "text") report(notAMap("sievings"), item.place);
-    return map ? [readSieving(map, sand, context.rig, context.spoiled(map.place), report)] : [];
+    const spoiled = context.spoiled(item.place, items[index + 1]?.place.offset);
+    return map ? [readSieving(map, sand, context.rig, spoiled, report)] : [];
   });
 }
 

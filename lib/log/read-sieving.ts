@@ -4,6 +4,7 @@ import { hasError, type Issue, type Place } from "../issue.ts";
 import { checkComplete, checkFigures } from "./check-sieving.ts";
 import { noRetained } from "./complaints-sieving.ts";
 import { choiceOf, dateOf, fieldsOf, mapOf, textOf, yesNoOf } from "./fields.ts";
+import { sievingKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
 import type { MapNode, Report } from "./node.ts";
 import { readRetained } from "./read-retained.ts";
@@ -14,20 +15,6 @@ export interface Rig {
   readonly scales: readonly Scale[];
   readonly sets: readonly SieveSet[];
 }
-
-export const sievingKeys = [
-  "date",
-  "portion",
-  "repeat of",
-  "scale",
-  "sieve set",
-  "minutes",
-  "washed",
-  "start",
-  "unit",
-  "retained",
-  "note",
-] as const;
 
 const unitWords = { g: "g", gram: "g", grams: "g", "%": "percent", percent: "percent" } as const;
 

@@ -1,6 +1,8 @@
 // Which lines belong to which sand, told from indentation alone, so that a fault can be kept to its sand.
 
-import { lineText, type Source } from "./source.ts";
+import { logKeys } from "./log-keys.ts";
+import { plainName } from "./node.ts";
+import { indentOf, lineText, type Source } from "./source.ts";
 
 export interface SandBlock {
   readonly name: string;
@@ -19,16 +21,21 @@ export function sandBlocks(source: Source): SandBlock[] {
     open = undefined;
   };
   source.lineStarts.forEach((start, index) => {
-    const line = lineText(source, index).replace(/^\uFEFF/, "");
+    const line = lineText(source, index)
+      .replace(/^\uFEFF/, "")
+      .slice(0, 400);
     if (/^\s*(#.*)?$/.test(line)) return;
-    const depth = line.length - line.trimStart().length;
-    if (depth === 0) {
+    const depth = indentOf(line);
+    // Only a name that a log knows ends the sands: a row that slipped to the left margin doesn't.
+    const top = depth === 0 ? plainName(/^([^:]*):/.exec(line)?.[1] ?? "") : undefined;
+    if (logKeys.some((key) => key === top) || /^(---|\.\.\.)/.test(line)) {
       close(start);
       inside = /^sands\s*:\s*(#.*)?$/i.test(line);
       indent = undefined;
-    } else if (inside) {
+    } else if (inside && depth > 0) {
       indent ??= depth;
-      const key = depth === indent ? /^\s*["']?(.*?)["']?\s*:\s*(#.*)?$/.exec(line)?.[1] : undefined;
+      const key =
+        depth === indent ? /^\s*["']?(.*?)["']?\s*:(?:\s*|\s+[{&*].*|\s+#.*)$/.exec(line)?.[1] : undefined;
       if (key === undefined) return;
       close(start);
       open = { name: key, start };

@@ -43,6 +43,10 @@ export function lineText(source: Source, index: number): string {
   return source.text.slice(start, source.lineStarts[index + 1]).replace(/[\r\n]+$/, "");
 }
 
+export function indentOf(line: string): number {
+  return line.length - line.trimStart().length;
+}
+
 /** True when the second place lies within the first, in the same file. */
 export function holds(outer: Place, inner: Place | undefined): boolean {
   if (outer.offset === undefined || inner?.offset === undefined || outer.file !== inner.file) return false;

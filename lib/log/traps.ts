@@ -20,12 +20,17 @@ const commentedRowPattern = new RegExp(
 );
 const cutPattern = /^\s*(?:- +)*[^:#]+:\s+([^\s"'|>#[{&*!][^#]*?)\s+(#\d.*)$/;
 
+/** More than a log of sievings could hold by mistake; and longer lines hold no row. */
+const trapLimit = 200;
+const lineLimit = 400;
+
 /** Line by line; whether a # stands inside a longer text is for the caller to know. */
 export function trapsIn(source: Source): Trap[] {
   const traps: Trap[] = [];
   /** Indent of the `retained:` that the line lies under. */
   let retainedIndent: number | undefined;
   for (let index = 0; index < source.lineStarts.length; index++) {
+    if (traps.length >= trapLimit) break;
     const line = lineText(source, index);
     if (line.trim() === "") continue;
     const indent = /^[\s-]*/.exec(line)?.[0].length ?? 0;
@@ -34,7 +39,7 @@ export function trapsIn(source: Source): Trap[] {
       if (retainedIndent !== undefined && indent <= retainedIndent) retainedIndent = undefined;
       if (/^[\s-]*retained\s*:/i.test(line)) retainedIndent = indent;
     }
-    if (!line.includes("#")) continue;
+    if (!line.includes("#") || line.length > lineLimit) continue;
     const at = (part: string) =>
       placeIn(source, (source.lineStarts[index] ?? 0) + line.lastIndexOf(part), part.length);
     const inRows = retainedIndent !== undefined && (!isComment || indent > retainedIndent);

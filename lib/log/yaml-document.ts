@@ -54,7 +54,7 @@ export function parseYaml(source: Source, text: string = source.text): YamlTree 
     };
   });
   const root = plainNodes(document.contents, source, text, faults);
-  return { root, faults: faults.sort((a, b) => a.offset - b.offset) };
+  return { root, faults: faults.sort((a, b) => (a.opening ?? a.offset) - (b.opening ?? b.offset)) };
 }
 
 /** Start of the last quoted text or bracketed list that begins before the offset and runs up to it. */

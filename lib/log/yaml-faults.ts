@@ -18,7 +18,7 @@ import {
   unclosedBracket,
   unclosedQuote,
 } from "./complaints-yaml.ts";
-import { lineIndex, lineText, type Source } from "./source.ts";
+import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import type { YamlFault } from "./yaml-document.ts";
 
 /** The complaint, and the offset of what the founder should look at. */
@@ -30,11 +30,12 @@ export interface WordedFault {
 export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
   const offset = fault.opening ?? fault.offset;
   const index = lineIndex(source, offset);
-  const line = lineText(source, index);
+  const line = lineText(source, index).slice(0, 400);
   const trimmed = shortened(line.trim());
   const value = /^\s*(?:- +)*[^:]+:\s+(.*)$/.exec(line)?.[1] ?? trimmed;
   const sign = source.text[offset] ?? "";
-  const start = (source.lineStarts[index] ?? 0) + (line.length - line.trimStart().length);
+  const start = (source.lineStarts[index] ?? 0) + indentOf(line);
+  const valueStart = (source.lineStarts[index] ?? 0) + line.length - value.length;
   const here = (complaint: Issue): WordedFault => ({ complaint, offset });
   const onLine = (complaint: Issue): WordedFault => ({ complaint, offset: start });
 
@@ -77,7 +78,9 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "RESOURCE_EXHAUSTION":
       return here(tooDeep("60"));
     default:
-      if (/[*&!]/.test(value[0] ?? "")) return onLine(signAtStart(value[0] ?? "", shortened(value)));
+      if (/[*&!]/.test(value[0] ?? "")) {
+        return { complaint: signAtStart(value[0] ?? "", shortened(value)), offset: valueStart };
+      }
       return onLine(notYaml(trimmed));
   }
 }
@@ -87,7 +90,7 @@ function nextLineIndented(source: Source, index: number): WordedFault | undefine
   const next = source.lineStarts.findIndex((_, at) => at > index && lineText(source, at).trim() !== "");
   if (next < 0) return undefined;
   const line = lineText(source, next);
-  const offset = (source.lineStarts[next] ?? 0) + (line.length - line.trimStart().length);
+  const offset = (source.lineStarts[next] ?? 0) + indentOf(line);
   return { complaint: badIndent(shortened(line.trim())), offset };
 }
 

@@ -1,0 +1,72 @@
+// Which figure has its digits swapped, told from the sum alone.
+
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { swappedDigits } from "../../lib/log/swapped-digits.ts";
+import { brief, issueOf, spoilt } from "./helpers.ts";
+
+const figures = (start: string, ...rows: string[]) => [
+  { text: start, sign: -1 as const, scale: 1 },
+  ...rows.map((text) => ({ text, sign: 1 as const, scale: 1 })),
+];
+
+test("worked by hand: 41.25 + 35.75 is 77.00; with 14.25 it is 50.00", () => {
+  expect(swappedDigits(figures("50.0", "41.25", "35.75"), 0.5)).toEqual({
+    index: 1,
+    typed: "41.25",
+    swapped: "14.25",
+    difference: 0,
+  });
+});
+
+test("the start mass may be the one: 45.0 for 54.0", () => {
+  expect(swappedDigits(figures("45.0", "20.0", "34.0"), 0.5)).toMatchObject({
+    index: 0,
+    typed: "45.0",
+    swapped: "54.0",
+  });
+});
+
+test("digits on both sides of the point: 1.25 for 12.5 is no swap, 1.25 for 2.15 is", () => {
+  expect(swappedDigits(figures("10.0", "7.85", "1.25"), 0.1)).toMatchObject({
+    swapped: "2.15",
+    difference: 0,
+  });
+});
+
+test("no swap is found where none explains the sum", () => {
+  expect(swappedDigits(figures("50.0", "30.00", "33.33"), 0.5)).toBeUndefined();
+});
+
+test("a swap made on purpose is always found, or one that explains the sum as well", () => {
+  const mass = fc.integer({ min: 1000, max: 9899 });
+  fc.assert(
+    fc.property(fc.array(mass, { minLength: 3, maxLength: 9 }), fc.nat(), (cents, pick) => {
+      const texts = cents.map((value) => (value / 100).toFixed(2));
+      const total = cents.reduce((sum, value) => sum + value, 0) / 100;
+      const index = pick % texts.length;
+      const [a, b, ...rest] = texts[index]!;
+      fc.pre(a !== b);
+      texts[index] = [b, a, ...rest].join("");
+      const found = swappedDigits(figures(total.toFixed(2), ...texts), total / 100);
+      expect(Math.abs(found?.difference ?? Number.NaN)).toBeLessThan(0.01);
+    }),
+  );
+});
+
+test("in a log: more than went on is an error that names the figure, whatever its unit", () => {
+  const grams = spoilt("No. 40: 3.20", "No. 40: 32.0");
+  expect(issueOf(grams, "log/sum-above-start").message).not.toMatch(/may be/);
+  const start = spoilt("start: 50.0 g", "start: 05.0 g");
+  expect(issueOf(start, "log/sum-above-start").message).toMatch(/05\.0 may be 50\.0/);
+  const kilograms = spoilt("No. 50: 12.60", "No. 50: 0.0216 kg");
+  expect(issueOf(kilograms, "log/sum-above-start").message).toMatch(/0\.0216 may be 0\.0126/);
+});
+
+test("a loss, and a gain that the scale's steps explain, are left to the mass balance", () => {
+  expect(brief(spoilt("No. 70: 20.10", "No. 70: 17.00").issues)).toEqual([]);
+  // 13 % more, but each of seven weighings is read to 5 g only.
+  const coarse = spoilt("reads to: 0.01 g", "reads to: 5 g").text.replace("No. 70: 20.10", "No. 70: 26.60");
+  expect(coarse).toContain("26.60");
+  expect(brief(spoilt("reads to: 0.01 g", "reads to: 5 g").issues)).toEqual([]);
+});
