@@ -7,7 +7,7 @@
  * x·(u − ln(1 + u))/(4d).
  * edge d from 0 (a rectangle) to below 1, else NaN. Relative error of the smaller share below 1e-13.
  * Source: JCGM 101:2008 6.4.3, limits of uncertain width with the middle known; integrated here.
- * @example curvilinearTrapezoidCumulative(0.5, 0.2) // 0.75339...
+ * @example curvilinearTrapezoidCumulative(0.5, 0.2) // 0.75341...
  */
 export function curvilinearTrapezoidCumulative(x: number, edge: number): number {
   if (!(edge >= 0 && edge < 1) || Number.isNaN(x)) return Number.NaN;
