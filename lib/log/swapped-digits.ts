@@ -1,49 +1,46 @@
 // Which figure, with two neighbouring digits swapped, would make a sum agree with what it should be.
 
+export interface Figure {
+  /** As typed; only a plain number with perhaps a unit ("41.25 g") has digits to swap. */
+  readonly text: string;
+  /** In the unit of the sum. */
+  readonly value: number;
+  readonly sign: 1 | -1;
+}
+
 export interface Swap {
   /** Position in the list of figures. */
   readonly index: number;
   readonly typed: string;
   readonly swapped: string;
-  /** Sum minus what it should be, after the swap. */
+  /** The sum after the swap. */
   readonly difference: number;
 }
 
 /**
- * The swap of two neighbouring digits (a decimal point between them doesn't part them) that brings the sum
- * Σ sign·figure nearest to zero; undefined if none brings it within `allowed` and to a third of what it was.
- * Each figure: its number as typed, its sign in the sum, and g per typed unit.
+ * The swaps of two neighbouring digits (a decimal point between them doesn't part them) that bring the sum
+ * Σ sign·value, which should be zero, nearest to it: the best, and any that does as well.
+ * None if none brings the sum within `allowed`, ≥ 0 in the unit of the values, and to a third of what it was.
  *
- *     swappedDigits([{ text: "50.0", sign: -1, scale: 1 }, { text: "41.25", sign: 1, scale: 1 }, { text: "35.75", sign: 1, scale: 1 }], 0.5)
- *     // { index: 1, typed: "41.25", swapped: "14.25", difference: 0 }
+ *     swappedDigits([
+ *       { text: "50.0", value: 50, sign: -1 }, { text: "41.25", value: 41.25, sign: 1 }, { text: "35.75", value: 35.75, sign: 1 },
+ *     ], 0.5)   // [{ index: 1, typed: "41.25", swapped: "14.25", difference: 0 }]
  */
-export function swappedDigits(
-  figures: readonly { readonly text: string; readonly sign: 1 | -1; readonly scale: number }[],
-  allowed: number,
-): Swap | undefined {
-  const sum = figures.reduce((total, { text, sign, scale }) => total + sign * scale * numberIn(text), 0);
+export function swappedDigits(figures: readonly Figure[], allowed: number): Swap[] {
+  const sum = figures.reduce((total, { value, sign }) => total + sign * value, 0);
   const limit = Math.min(allowed, Math.abs(sum) / 3);
-  let best: Swap | undefined;
-  figures.forEach(({ text, sign, scale }, index) => {
-    const typed = numberText(text);
+  const swaps: Swap[] = [];
+  figures.forEach(({ text, value, sign }, index) => {
+    const typed = /^\s*(\d+(?:\.\d+)?)\s*(?:[a-z%]+\s*)?(?:(?:±|\+\/?-).*)?$/i.exec(text)?.[1];
+    if (typed === undefined || Number(typed) === 0) return;
     for (const swapped of swapsOf(typed)) {
-      const difference = sum + sign * scale * (Number(swapped) - Number(typed));
+      const difference = sum + sign * (value / Number(typed)) * (Number(swapped) - Number(typed));
       if (Math.abs(difference) > limit + 1e-9) continue;
-      if (!best || Math.abs(difference) < Math.abs(best.difference) - 1e-9) {
-        best = { index, typed, swapped, difference: Number(difference.toFixed(9)) };
-      }
+      swaps.push({ index, typed, swapped, difference: Number(difference.toFixed(9)) });
     }
   });
-  return best;
-}
-
-/** The plain number that a text begins with, e.g. "41.25" of "41.25 g ± 0.1 g"; "" if there is none. */
-function numberText(text: string): string {
-  return /^\s*(\d+(?:\.\d+)?)(?![\d/])/.exec(text)?.[1] ?? "";
-}
-
-function numberIn(text: string): number {
-  return Number(numberText(text));
+  const least = Math.min(...swaps.map((swap) => Math.abs(swap.difference)));
+  return swaps.filter((swap) => Math.abs(swap.difference) <= least + 1e-9);
 }
 
 function swapsOf(typed: string): string[] {

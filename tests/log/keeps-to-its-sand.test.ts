@@ -1,9 +1,11 @@
 // A fault spoils its sieving, at worst its sand; the others are worked out as if nothing were wrong.
 
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { hasError, type Issue } from "../../lib/issue.ts";
 import { brief, read, sandNamed, soundLog, spoilt } from "./helpers.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const figures = (log: ReturnType<typeof read>["value"], name: string) =>
   sandNamed(log, name)?.sievings.map(({ usable, retained }) => [

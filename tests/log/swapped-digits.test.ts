@@ -6,36 +6,42 @@ import { swappedDigits } from "../../lib/log/swapped-digits.ts";
 import { brief, issueOf, spoilt } from "./helpers.ts";
 
 const figures = (start: string, ...rows: string[]) => [
-  { text: start, sign: -1 as const, scale: 1 },
-  ...rows.map((text) => ({ text, sign: 1 as const, scale: 1 })),
+  { text: start, value: Number.parseFloat(start), sign: -1 as const },
+  ...rows.map((text) => ({ text, value: Number.parseFloat(text), sign: 1 as const })),
 ];
 
 test("worked by hand: 41.25 + 35.75 is 77.00; with 14.25 it is 50.00", () => {
-  expect(swappedDigits(figures("50.0", "41.25", "35.75"), 0.5)).toEqual({
-    index: 1,
-    typed: "41.25",
-    swapped: "14.25",
-    difference: 0,
-  });
+  expect(swappedDigits(figures("50.0", "41.25", "35.75"), 0.5)).toEqual([
+    { index: 1, typed: "41.25", swapped: "14.25", difference: 0 },
+  ]);
 });
 
 test("the start mass may be the one: 45.0 for 54.0", () => {
-  expect(swappedDigits(figures("45.0", "20.0", "34.0"), 0.5)).toMatchObject({
-    index: 0,
-    typed: "45.0",
-    swapped: "54.0",
-  });
+  expect(swappedDigits(figures("45.0", "20.0", "34.0"), 0.5)).toMatchObject([
+    { index: 0, typed: "45.0", swapped: "54.0" },
+  ]);
 });
 
-test("digits on both sides of the point: 1.25 for 12.5 is no swap, 1.25 for 2.15 is", () => {
-  expect(swappedDigits(figures("10.0", "7.85", "1.25"), 0.1)).toMatchObject({
-    swapped: "2.15",
-    difference: 0,
-  });
+test("swaps that explain the sum equally well are all named, also across the point", () => {
+  // 7.85 + 1.25 is 9.10: 8.75 + 1.25 and 7.85 + 2.15 are both 10.00.
+  const swaps = swappedDigits(figures("10.0", "7.85", "1.25"), 0.1);
+  expect(swaps.map((swap) => swap.swapped)).toEqual(["8.75", "2.15"]);
+});
+
+test("what is no plain number counts in the sum and keeps its digits", () => {
+  const ounces = { text: "1 lb 4 oz", value: 566.99, sign: 1 as const };
+  expect(
+    swappedDigits([{ text: "667 g", value: 667, sign: -1 }, ounces, { text: "10.0", value: 10, sign: 1 }], 1),
+  ).toEqual([]);
+  const swaps = swappedDigits(
+    [{ text: "667 g", value: 667, sign: -1 }, ounces, { text: "010 g", value: 10, sign: 1 }],
+    1,
+  );
+  expect(swaps.map((swap) => swap.swapped)).toEqual(["100"]);
 });
 
 test("no swap is found where none explains the sum", () => {
-  expect(swappedDigits(figures("50.0", "30.00", "33.33"), 0.5)).toBeUndefined();
+  expect(swappedDigits(figures("50.0", "30.00", "33.33"), 0.5)).toEqual([]);
 });
 
 test("a swap made on purpose is always found, or one that explains the sum as well", () => {
@@ -49,7 +55,7 @@ test("a swap made on purpose is always found, or one that explains the sum as we
       fc.pre(a !== b);
       texts[index] = [b, a, ...rest].join("");
       const found = swappedDigits(figures(total.toFixed(2), ...texts), total / 100);
-      expect(Math.abs(found?.difference ?? Number.NaN)).toBeLessThan(0.01);
+      expect(Math.abs(found[0]?.difference ?? Number.NaN)).toBeLessThan(0.01);
     }),
   );
 });

@@ -1,0 +1,68 @@
+// The sum of a sieving's rows against the start mass, or against the whole.
+
+import type { Place } from "../issue.ts";
+import { digitsSwapped, percentSumAbove, percentSumBelow, sumAboveStart } from "./complaints-sieving.ts";
+import type { Report } from "./node.ts";
+import { swappedDigits } from "./swapped-digits.ts";
+import type { Measured, RetainedEntry, Scale } from "./types.ts";
+
+/** A sum above the start mass by more than this share cannot be left to the mass balance (our own). */
+const aboveShare = 0.01;
+/** Swapped digits explain a loss only where what is left is no loss at all: 0.3 %, ASTM C136. */
+const lossShare = 0.003;
+
+/**
+ * More than went on, by 1 % and by more than the scale's steps explain (3 sd of all the weighings, each
+ * step/√12), is an error. Less by as much is a warning only if swapped digits explain it: other losses are
+ * for the mass balance to judge.
+ */
+export function checkStartSum(
+  retained: readonly RetainedEntry[],
+  total: number,
+  start: Measured,
+  scale: Scale | undefined,
+  report: Report,
+): void {
+  const readings = 3 * (scale?.stepG ?? 0) * Math.sqrt((retained.length + 1) / 12);
+  const excess = total - start.value;
+  if (Math.abs(excess) <= Math.max(aboveShare * start.value, readings) + 1e-9) return;
+  const allowed = (excess > 0 ? aboveShare : lossShare) * start.value;
+  const { hint, place } = swapHint(start, retained, allowed);
+  const [held, went] = [`${shown(total)} g`, `${shown(start.value)} g`];
+  if (excess > 0) report(sumAboveStart(held, went, hint), place ?? start.place);
+  else if (hint !== "") report(digitsSwapped(held, went, hint), place ?? start.place);
+}
+
+/** 99 to 100.5 % is rounding; clay that was washed out leaves less. */
+export function checkPercentSum(
+  retained: readonly RetainedEntry[],
+  total: number,
+  rowsPlace: Place,
+  report: Report,
+): void {
+  if (total > 100.5) {
+    const { hint, place } = swapHint({ value: 100, text: "", place: rowsPlace }, retained, 1);
+    report(percentSumAbove(shown(total), hint), place ?? rowsPlace);
+  } else if (total < 99) report(percentSumBelow(shown(total)), rowsPlace);
+}
+
+/** "41.25 may be 14.25.", and where the first of such figures stands. */
+function swapHint(
+  whole: Measured,
+  retained: readonly RetainedEntry[],
+  allowed: number,
+): { hint: string; place?: Place } {
+  const masses = [whole, ...retained.map((entry) => entry.mass)];
+  const figures = masses.map(
+    ({ text, value }, index) => ({ text, value, sign: index === 0 ? -1 : 1 }) as const,
+  );
+  const swaps = swappedDigits(figures, allowed).slice(0, 3);
+  const place = swaps[0] && masses[swaps[0].index]?.place;
+  const words = swaps.map(({ typed, swapped }) => `${typed} may be ${swapped}`).join(", or ");
+  return place ? { hint: `${words}.`, place } : { hint: "" };
+}
+
+/** Five digits: more than any kitchen scale's share of the whole. */
+export function shown(value: number): string {
+  return String(Number(value.toPrecision(5)));
+}
