@@ -81,14 +81,6 @@ export const cellCount = (has: string, wanted: string): Issue =>
     "Look for a comma too many or too few: a decimal comma parts a figure in two; text with commas needs quotes.",
   );
 
-export const emptyCell = (column: string): Issue =>
-  issue(
-    "error",
-    "csv-empty-cell",
-    `Nothing stands in the column "${column}".`,
-    "Write 0 if the sieve held nothing, or - if it was not on the stack.",
-  );
-
 export const noColumnName = (): Issue =>
   issue(
     "error",

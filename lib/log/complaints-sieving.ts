@@ -33,6 +33,14 @@ export const noRetained = (): Issue =>
     "Write `retained:` and under it one line a sieve, e.g. No. 40: 0.15, down to the pan.",
   );
 
+export const emptyMass = (label: string): Issue =>
+  issue(
+    "error",
+    "empty-mass",
+    `It is not said what ${label} held.`,
+    "Write 0 if it held nothing; if it was not on the stack, leave the line out (in a CSV file, write -).",
+  );
+
 export const repeatedSieve = (label: string, first: string, line: string): Issue =>
   issue(
     "error",

@@ -5,7 +5,6 @@ import { checkText } from "./check-text.ts";
 import {
   cellCount,
   commaFigures,
-  emptyCell,
   noColumnName,
   noRows,
   noSieveColumns,
@@ -13,7 +12,7 @@ import {
 } from "./complaints-csv.ts";
 import { type CsvRow, csvSeparator, readCsv } from "./csv.ts";
 import { sievingKeys } from "./log-keys.ts";
-import { type Entry, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
+import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
 
 /** A row as a sieving; spoiled when a cell of it is missing, so that it can be shown but not used. */
@@ -57,7 +56,7 @@ function isField(cell: TextNode): boolean {
 
 function sievingOf(row: CsvRow, head: CsvRow, report: Report): CsvSieving {
   const place = rowPlace(row);
-  let spoiled = row.length !== head.length;
+  const spoiled = row.length !== head.length;
   if (spoiled) report(cellCount(String(row.length), String(head.length)), place);
   const fields: Entry[] = [];
   const retained: Entry[] = [];
@@ -67,10 +66,10 @@ function sievingOf(row: CsvRow, head: CsvRow, report: Report): CsvSieving {
     const entry = { key: name.text, keyPlace: cell.place, value: cell };
     if (isField(name)) {
       if (cell.text !== "") fields.push(entry);
-    } else if (cell.text === "") {
-      spoiled = true;
-      report(emptyCell(name.text), cell.place);
-    } else if (!/^[-–—]$/.test(cell.text)) retained.push(entry);
+    } else if (!/^[-–—]$/.test(cell.text)) {
+      const value: LogNode = cell.text === "" ? { kind: "empty", place: cell.place } : cell;
+      retained.push({ ...entry, value });
+    }
   });
   const rows: MapNode = { kind: "map", entries: retained, place };
   return {

@@ -62,15 +62,17 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
   const head = readHead(fields, aboutFile);
   const scales = readScales(fields.get("scales"), aboutFile);
   const sets = readSieveSets(fields.get("sieve sets"), aboutFile);
+  const rig = { scales, sets, scaleSection: fields.get("scales"), setSection: fields.get("sieve sets") };
   const sandMap = mapOf(fields.get("sands"), "sands", aboutFile);
   const entries = sandMap ? uniqueEntries(sandMap, aboutFile) : [];
-  if (entries.length === 0 && blocks.length === 0)
+  const unsaid = fields.get("sands") === undefined || sandMap !== undefined;
+  if (unsaid && entries.length === 0 && blocks.length === 0)
     aboutFile(noSands(), fields.entry("sands")?.keyPlace ?? placeIn(source, 0, 1));
   const sandSpoiled = (place: Place) => {
     const block = blockAt(blocks, place.offset);
     return block !== undefined && errors.some((issue) => blockAt(blocks, issue.place?.offset) === block);
   };
-  const context = { rig: { scales, sets }, files, spoiled, sandSpoiled };
+  const context = { rig, files, spoiled, sandSpoiled };
   const sands: Sand[] = entries.flatMap((entry) => {
     const about = entry.key.trim();
     return (

@@ -1,9 +1,9 @@
 // The rows of one sieving: a label and a mass each, sorted coarse to fine.
 
 import { readSieveLabel } from "../sand/sieve-label.ts";
-import { misplacedSieve, mixedUnits, repeatedSieve } from "./complaints-sieving.ts";
+import { emptyMass, misplacedSieve, mixedUnits, repeatedSieve } from "./complaints-sieving.ts";
 import { inUnit, quantityOf } from "./measured.ts";
-import type { MapNode, Report } from "./node.ts";
+import type { Entry, MapNode, Report } from "./node.ts";
 import type { RetainedEntry } from "./types.ts";
 
 export interface Retained {
@@ -18,7 +18,7 @@ export function readRetained(map: MapNode, said: "g" | "percent" | undefined, re
   const rows = map.entries.map((entry) => ({
     entry,
     label: readSieveLabel(entry.key),
-    quantity: quantityOf(entry.value, entry.key, report),
+    quantity: massOf(entry, report),
   }));
   const percents = rows.filter(({ quantity }) => quantity && isPercent(quantity)).length;
   const unit = said ?? (percents > rows.length / 2 ? "percent" : "g");
@@ -46,6 +46,13 @@ export function readRetained(map: MapNode, said: "g" | "percent" | undefined, re
   }
   const mayHavePan = rows.some(({ label }) => label.value === undefined || label.value === "pan");
   return { unit, entries: sorted(unrepeated(entries, report), report), mayHavePan };
+}
+
+function massOf(entry: Entry, report: Report): ReturnType<typeof quantityOf> {
+  const { kind, place } = entry.value;
+  if (kind !== "empty") return quantityOf(entry.value, entry.key, report);
+  report(emptyMass(entry.key), place);
+  return undefined;
 }
 
 function isPercent(quantity: { readonly unit?: { readonly kind: string } }): boolean {

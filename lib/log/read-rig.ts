@@ -52,12 +52,16 @@ export function declared<T extends { readonly name: string }>(
   node: LogNode | undefined,
   kind: "scale" | "sieve set",
   known: readonly T[],
+  section: LogNode | undefined,
   report: Report,
 ): T | undefined {
   const text = textNodeOf(node, kind, report);
   if (!text) return undefined;
   const found = known.find((item) => plainName(item.name) === plainName(text.text));
-  if (!found) {
+  // One whose own lines are at fault has been complained about there.
+  const named =
+    section?.kind === "map" && section.entries.some((entry) => plainName(entry.key) === plainName(text.text));
+  if (!found && !named) {
     const near =
       nearest(
         text.text.trim(),

@@ -6,7 +6,7 @@ import { noRetained } from "./complaints-sieving.ts";
 import { choiceOf, dateOf, fieldsOf, mapOf, textOf, yesNoOf } from "./fields.ts";
 import { sievingKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
-import type { MapNode, Report } from "./node.ts";
+import type { LogNode, MapNode, Report } from "./node.ts";
 import { readRetained } from "./read-retained.ts";
 import { declared } from "./read-rig.ts";
 import type { Scale, SieveSet, Sieving } from "./types.ts";
@@ -14,6 +14,9 @@ import type { Scale, SieveSet, Sieving } from "./types.ts";
 export interface Rig {
   readonly scales: readonly Scale[];
   readonly sets: readonly SieveSet[];
+  /** The sections as written: a name in them counts as declared even where its lines are at fault. */
+  readonly scaleSection: LogNode | undefined;
+  readonly setSection: LogNode | undefined;
 }
 
 const unitWords = { g: "g", gram: "g", grams: "g", "%": "percent", percent: "percent" } as const;
@@ -29,8 +32,8 @@ export function readSieving(node: MapNode, sand: string, rig: Rig, spoiled: bool
   const date = dateOf(fields.get("date"), report);
   const portion = textOf(fields.get("portion"), "portion", report);
   const repeatOf = choiceOf(fields.get("repeat of"), "repeat of", ["split", "grab"], report);
-  const scale = declared(fields.get("scale"), "scale", rig.scales, report);
-  const set = declared(fields.get("sieve set"), "sieve set", rig.sets, report);
+  const scale = declared(fields.get("scale"), "scale", rig.scales, rig.scaleSection, report);
+  const set = declared(fields.get("sieve set"), "sieve set", rig.sets, rig.setSection, report);
   const minutes = measuredOf(
     fields.get("minutes"),
     { what: "minutes", unit: "min", most: 1440 },

@@ -5,11 +5,12 @@ import type { SandBlock } from "./sand-blocks.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import type { WordedFault } from "./yaml-faults.ts";
 
-/** A line that stands less far in than its sand's first field. Tabs are left to be told as tabs. */
+/** A line that stands less far in than its sand's first field, a dash less far in than its sand's first dash. Tabs are left to be told as tabs. */
 export function strayLines(source: Source, blocks: readonly SandBlock[]): WordedFault[] {
   return blocks.flatMap((block) => {
     const strays: WordedFault[] = [];
     let body: number | undefined;
+    let dash: number | undefined;
     for (let index = lineIndex(source, block.start) + 1; ; index++) {
       const start = source.lineStarts[index];
       if (start === undefined || start >= block.end) return strays;
@@ -17,7 +18,9 @@ export function strayLines(source: Source, blocks: readonly SandBlock[]): Worded
       if (/^\s*(#|$)/.test(line) || /^[ \u00A0]*\t/.test(line)) continue;
       const indent = indentOf(line);
       body ??= indent;
-      if (indent >= body) continue;
+      const dashed = line.startsWith("-", indent);
+      if (dashed) dash ??= indent;
+      if (indent >= body && !(dashed && indent < (dash ?? 0))) continue;
       strays.push({ complaint: badIndent(line.trim().slice(0, 60)), offset: start + indent });
     }
   });

@@ -591,6 +591,15 @@ const cases: readonly Case[] = [
     about: "Pit sand",
   },
 
+  {
+    code: "empty-mass",
+    text: swap("No. 40: 3.20", "No. 40:"),
+    at: "21:18",
+    message: /what No\. 40 held/,
+    remedy: /Write 0/,
+    about: dune,
+  },
+
   // CSV.
   {
     code: "no-such-file",
@@ -661,10 +670,10 @@ const cases: readonly Case[] = [
     remedy: /decimal comma/,
   },
   {
-    code: "csv-empty-cell",
+    code: "empty-mass",
     ...withCsv(`${head}2026-03-02,A,s,50,10,,19,1\n`),
     at: "2:22",
-    message: /"No\. 50"/,
+    message: /what No\. 50 held/,
     remedy: /Write 0/,
   },
   {

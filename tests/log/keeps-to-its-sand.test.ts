@@ -133,3 +133,14 @@ test("one slip inside a sand's rows never changes the other sand's figures", () 
     { numRuns: 300 },
   );
 });
+
+test("a scale whose own line is at fault is complained about there, not at every sieving", () => {
+  const { issues } = spoilt("{ reads to: 0.01 g, within: 0.02 g }", "{ reads to: 0,01, within: 0.02 g }");
+  expect(brief(issues)).toEqual(["7:28 log/decimal-comma"]);
+});
+
+test("a row without a mass is never left out in silence", () => {
+  const { value, issues } = spoilt("No. 50: 12.60", "No. 50:");
+  expect(brief(issues)).toEqual(["22:18 log/empty-mass"]);
+  expect(sandNamed(value, "Dune sand")?.sievings[0]?.usable).toBe(false);
+});
