@@ -31,13 +31,12 @@ type Span = readonly [start: number, end: number];
  */
 export function parseRecovering(source: Source, given: string, blocks: readonly SandBlock[]): Recovered {
   const rounds = Math.min(20, Math.max(2, Math.floor(5e5 / (given.length + 1))));
-  const strays = strayLines(source, blocks);
+  let tree = parseYaml(source, given);
+  const strays = tree.faults.some((fault) => !harmless.has(fault.code)) ? strayLines(source, blocks) : [];
   const told: WordedFault[] = strays.slice(0, 20);
-  let text = blanked(
-    given,
-    strays.map(({ offset }) => strayEnd(source, offset, blocks)),
-  );
-  let tree = parseYaml(source, text);
+  const spans = strays.map(({ offset }) => straySpan(source, offset, blocks));
+  let text = blanked(given, spans);
+  if (strays.length > 0) tree = parseYaml(source, text);
   for (let round = 0; ; round++) {
     const fatal = tree.faults.filter((fault) => !harmless.has(fault.code));
     const [first] = fatal;
@@ -94,7 +93,7 @@ function spanBelow(source: Source, offset: number, blocks: readonly SandBlock[])
 }
 
 /** A stray row goes alone; a stray name goes with what hangs below it. */
-function strayEnd(source: Source, offset: number, blocks: readonly SandBlock[]): Span {
+function straySpan(source: Source, offset: number, blocks: readonly SandBlock[]): Span {
   const line = lineText(source, lineIndex(source, offset));
   if (/:\s*(#.*)?$/.test(line)) return spanBelow(source, offset, blocks);
   const start = offset - indentOf(line);

@@ -5,7 +5,7 @@ import type { SandBlock } from "./sand-blocks.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import type { WordedFault } from "./yaml-faults.ts";
 
-/** A line that stands less far in than its sand's first field, a dash less far in than its sand's first dash. Tabs are left to be told as tabs. */
+/** For a log that YAML finds fault with: a line that stands less far in than its sand's first field, or a dash out of line with its sand's first. Tabs are left to be told as tabs. */
 export function strayLines(source: Source, blocks: readonly SandBlock[]): WordedFault[] {
   return blocks.flatMap((block) => {
     const strays: WordedFault[] = [];
@@ -20,7 +20,7 @@ export function strayLines(source: Source, blocks: readonly SandBlock[]): Worded
       body ??= indent;
       const dashed = line.startsWith("-", indent);
       if (dashed) dash ??= indent;
-      if (indent >= body && !(dashed && indent < (dash ?? 0))) continue;
+      if (indent >= body && !(dashed && indent !== dash)) continue;
       strays.push({ complaint: badIndent(line.trim().slice(0, 60)), offset: start + indent });
     }
   });

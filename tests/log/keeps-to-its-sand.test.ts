@@ -59,6 +59,14 @@ test("an ordinary comment with a colon is no complaint, nor a # within a text", 
   expect(issues).toEqual([]);
 });
 
+test("dashes in a longer note are text", () => {
+  const { issues } = spoilt(
+    "    state: new\n",
+    "    state: new\n    note: |\n      - one bag\n        - two bags\n",
+  );
+  expect(issues).toEqual([]);
+});
+
 test("of two sievings of one sand, the fault keeps to one", () => {
   const second = soundLog
     .slice(soundLog.indexOf("      - date: 2026-03-03"))
