@@ -12,10 +12,12 @@ import type { RetainedEntry, Sieving } from "./types.ts";
  * reading: two roundings to its step, of the empty pan and of the full one (triangular, ± one step);
  * rig: its bias within what the founder's check found, the same in every weighing.
  * Neither: a bare number, and the figure will be "at least".
+ * A loss counts when it is more than 0.3 % of the start mass and more than the steps of the scale explain.
  */
 export function sievedPortion(sieving: Sieving): SievedPortion {
   const balance = sievingBalance(sieving);
-  const loss = balance && balance.lossG > 0 && balance.withinScale !== true ? balance.lossG : 0;
+  const counts = balance && balance.verdict !== "good" && balance.withinScale !== true;
+  const loss = counts ? Math.max(0, balance.lossG) : 0;
   return {
     id: sieving.id,
     held: sieving.retained.map((entry) => ({

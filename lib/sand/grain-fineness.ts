@@ -72,7 +72,7 @@ export function usFineness(grading: Grading, issues: readonly Issue[] = []): Gra
   if (!likely) found.push(likelyUnknown());
   return {
     ...grainsOf(grading),
-    gfn: stack.gfn,
+    gfn: stack.canEstimate ? stack.gfn : undefined,
     scheme: "us",
     possible: stack.possible,
     likely: low === undefined || high === undefined ? null : { low, high },

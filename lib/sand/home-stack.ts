@@ -17,6 +17,7 @@ export interface FilledGap extends Gap {
 
 export interface HomeStack {
   readonly gaps: readonly FilledGap[];
+  /** The middle of what is possible where canEstimate is false: not a figure to print. */
   readonly gfn: number;
   /** Nothing assumed beyond the masses: each fraction wholly in its coarsest, or its finest, class. */
   readonly possible: { readonly low: number; readonly high: number };

@@ -1,0 +1,159 @@
+// Everything that the sievings of one sand say, worked out once for findings, charts and tables.
+
+import type { Issue } from "../issue.ts";
+import { sievedPortion, sievingBalance } from "../log/sieved-portion.ts";
+import type { Log, Sand, Sieving } from "../log/types.ts";
+import { mean } from "../numbers/summary.ts";
+import { type PrintedFigure, printFigure } from "../quantity/print.ts";
+import { type Concentration, concentration } from "../sand/concentration.ts";
+import { type Curve, gradingCurve } from "../sand/curve.ts";
+import { type FinenessFigure, finenessFigure, gradingOfPortion } from "../sand/fineness-figure.ts";
+import { type Fines, fines } from "../sand/fines.ts";
+import { type Gap, gapGraded } from "../sand/gap-graded.ts";
+import { type Grading, gradingOf } from "../sand/grading.ts";
+import { type GrainStatistics, gradingStatistics } from "../sand/grain-statistics.ts";
+import type { MassBalance } from "../sand/mass-balance.ts";
+import { type NextSieve, nextSieves } from "../sand/next-sieve.ts";
+import { overload } from "../sand/overload.ts";
+import { portionAdvice } from "../sand/portion.ts";
+import { pooledRepeatScatter } from "../sand/repeats.ts";
+import { type Screens, screens } from "../sand/screens.ts";
+import { type SpecificSurface, specificSurface } from "../sand/specific-surface.ts";
+import { type Uniformity, uniformity } from "../sand/uniformity.ts";
+
+export interface SandReport {
+  readonly sand: Sand;
+  /** Those that can be worked out; the log's issues tell of the others. */
+  readonly sievings: readonly Sieving[];
+  readonly fineness: FinenessFigure;
+  /** Undefined where the stack is too poor to say what is likely. */
+  readonly printed: PrintedFigure | undefined;
+  /** What nothing but the masses allow, over all portions. */
+  readonly possible: { readonly low: number; readonly high: number };
+  /** False for used sand sieved with its clay: the figure is shown, never relied on. */
+  readonly trusted: boolean;
+  /** Mean of the portions in % where they were sieved on one stack, else the first portion. */
+  readonly grading: Grading;
+  readonly curve: Curve;
+  readonly statistics: GrainStatistics;
+  readonly fines: Fines;
+  readonly screens: Screens;
+  readonly three: Concentration | undefined;
+  readonly four: Concentration | undefined;
+  readonly uniformity: Uniformity;
+  readonly surface: SpecificSurface;
+  readonly gaps: readonly Gap[];
+  readonly nextSieves: readonly NextSieve[];
+  readonly balances: readonly { readonly sieving: Sieving; readonly balance: MassBalance }[];
+  /** Crowded sieves, portions that do not suit the frame or the scale, losses; each about this sand. */
+  readonly issues: readonly Issue[];
+}
+
+/** The smallest and the largest number that the classes allow. */
+export const finenessLimits = { min: 3, max: 300 } as const;
+
+/** A report for each sand of the log that has a usable sieving, in the log's order. */
+export function sandReports(log: Log): readonly SandReport[] {
+  const sieved = log.sands.filter((sand) => usable(sand).length > 0);
+  const pooled = pooledScatter(sieved);
+  return sieved.map((sand) => sandReport(sand, pooled));
+}
+
+function usable({ sievings }: Sand): readonly Sieving[] {
+  return sievings.filter((sieving) => sieving.usable);
+}
+
+/** What every repeat in the log teaches of the scatter of one sieving. */
+function pooledScatter(sands: readonly Sand[]): ReturnType<typeof pooledRepeatScatter> {
+  const groups = sands
+    .map((sand) => usable(sand))
+    .filter((sievings) => sievings.length > 1)
+    .map((sievings) => finenessFigure({ name: "", portions: sievings.map(sievedPortion) }).each);
+  return pooledRepeatScatter(groups);
+}
+
+function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandReport {
+  const sievings = usable(sand);
+  const portions = sievings.map(sievedPortion);
+  const repeatOf = sievings.every((sieving) => sieving.repeatOf === "grab") ? "grab" : "split";
+  const fineness = finenessFigure({ name: sand.name, portions, repeatOf, ...(pooled ? { pooled } : {}) });
+  const { figure, missing, stacks } = fineness;
+  const known = stacks.every(({ canEstimate }) => canEstimate);
+  const grading = meanGrading(portions.map(gradingOfPortion));
+  const curve = gradingCurve(grading);
+  return {
+    sand,
+    sievings,
+    fineness,
+    printed: known
+      ? printFigure({
+          value: figure.value,
+          low: figure.low,
+          high: figure.high,
+          atLeast: missing.length > 0,
+          ...finenessLimits,
+        })
+      : undefined,
+    possible: {
+      low: mean(stacks.map(({ possible }) => possible.low)),
+      high: mean(stacks.map(({ possible }) => possible.high)),
+    },
+    trusted: !(sand.state === "used" && sievings.some(({ washed }) => washed !== true)),
+    grading,
+    curve,
+    statistics: gradingStatistics(grading),
+    fines: fines(curve),
+    screens: screens(grading),
+    three: concentration(grading, 3),
+    four: concentration(grading, 4),
+    uniformity: uniformity(curve),
+    surface: specificSurface(grading),
+    gaps: gapGraded(grading).gaps,
+    nextSieves: nextSieves(grading),
+    balances: sievings.flatMap((sieving) => {
+      const balance = sievingBalance(sieving);
+      return balance ? [{ sieving, balance }] : [];
+    }),
+    issues: sievings.flatMap((sieving) => practiceIssues(sand, sieving)),
+  };
+}
+
+function meanGrading(gradings: readonly Grading[]): Grading {
+  const [first] = gradings;
+  const labels = (grading: Grading): string => grading.fractions.map(({ openingMm }) => openingMm).join("|");
+  if (!first || gradings.some((grading) => labels(grading) !== labels(first))) return first!;
+  if (gradings.length === 1) return first;
+  return gradingOf(
+    first.fractions.map((fraction, k) => ({
+      ...fraction,
+      mass: mean(gradings.map(({ fractions, total }) => (100 * fractions[k]!.mass) / total)),
+    })),
+  );
+}
+
+/** Overloaded sieves and unsuited portions, each with the place of the sieving. */
+function practiceIssues(sand: Sand, sieving: Sieving): Issue[] {
+  const { set, startG, scale, retained, unit, place } = sieving;
+  const frameMm = set?.frameMm;
+  if (frameMm === undefined || unit !== "g") return [];
+  const about = sand.name;
+  const portionG = startG?.value ?? retained.reduce((all, { mass }) => all + mass.value, 0);
+  const advice =
+    portionG > 0 ? portionAdvice({ frameMm, portionG, ...(scale ? { stepG: scale.stepG } : {}) }).issues : [];
+  const crowded = retained.flatMap((entry, k): Issue[] => {
+    if (!entry.sieve) return [];
+    const nextOpeningMm = retained[k - 1]?.sieve?.openingMm;
+    const { issues } = overload({
+      openingMm: entry.sieve.openingMm,
+      frameMm,
+      massG: entry.mass.value,
+      ...(nextOpeningMm === undefined ? {} : { nextOpeningMm }),
+    });
+    return issues.map((issue) => ({
+      ...issue,
+      message: `${entry.label}: ${issue.message}`,
+      place: entry.place,
+    }));
+  });
+  return [...advice.map((issue) => ({ ...issue, place })), ...crowded].map((issue) => ({ ...issue, about }));
+}
