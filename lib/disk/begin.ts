@@ -1,0 +1,40 @@
+// mullbook begin: a new log that teaches.
+
+import { closeSync, mkdirSync, openSync, writeFileSync } from "node:fs";
+import { dirname, extname } from "node:path";
+import { beginLog } from "../log/begin.ts";
+import { type Console, type ExitCode, refuse } from "./console.ts";
+import { fileRefusal } from "./refusal.ts";
+
+export function begin(name: string, console: Console): ExitCode {
+  const path = extname(name) === "" && !/[/\\]$/.test(name) ? `${name}.yaml` : name;
+  if (!/\.ya?ml$/i.test(path)) {
+    return refuse(console, {
+      refused: `A log is a text file that ends in .yaml; "${name}" does not.`,
+      remedy: "For example: mullbook begin my-sands.yaml",
+    });
+  }
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    // "wx" makes the file or fails: nothing can come between looking and writing.
+    const file = openSync(path, "wx");
+    try {
+      writeFileSync(file, beginLog());
+    } finally {
+      closeSync(file);
+    }
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") {
+      return refuse(console, {
+        refused: `${path} is there already; a log is never written over.`,
+        remedy: "Choose another name, or move the old file away.",
+      });
+    }
+    return refuse(console, fileRefusal(error, path, "written"));
+  }
+  console.result(path);
+  console.say(
+    `Open it in a text editor and write your own figures over the invented ones, then: mullbook check ${path}`,
+  );
+  return 0;
+}

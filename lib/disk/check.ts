@@ -1,0 +1,39 @@
+// mullbook check: everything that is wrong with a log.
+
+import { dirname, join } from "node:path";
+import { hasError, type Issue, issueText, type Severity } from "../issue.ts";
+import { type Console, type ExitCode, refuse } from "./console.ts";
+import { readLogFile } from "./read-log-file.ts";
+import { isRefusal } from "./refusal.ts";
+
+export function check(path: string, console: Console): ExitCode {
+  const read = readLogFile(path);
+  if (isRefusal(read)) return refuse(console, read);
+  const issues = read.issues.map((issue) => placedFrom(path, issue));
+  for (const issue of issues) console.result(issueText(issue));
+  const sands = read.log?.sands ?? [];
+  const sievings = sands.reduce((sum, sand) => sum + sand.sievings.length, 0);
+  const holds = `${counted(sands.length, "sand")}, ${counted(sievings, "sieving")}`;
+  console.result(`${path}: ${issues.length === 0 ? `nothing wrong; ${holds}` : tally(issues)}.`);
+  return hasError(issues) ? 1 : 0;
+}
+
+/** Places as seen from where the call is made, so that a terminal or an editor can follow them. */
+export function placedFrom(log: string, issue: Issue): Issue {
+  if (!issue.place) return issue;
+  return { ...issue, place: { ...issue.place, file: join(dirname(log), issue.place.file) } };
+}
+
+/** "2 errors, 1 warning" */
+export function tally(issues: readonly Issue[]): string {
+  const kinds: readonly Severity[] = ["error", "warning", "note"];
+  return kinds
+    .map((kind) => [kind, issues.filter(({ severity }) => severity === kind).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([kind, count]) => counted(count, kind))
+    .join(", ");
+}
+
+function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? "" : "s"}`;
+}

@@ -1,0 +1,82 @@
+// What the command line can be asked: the words for the parser and for its help.
+
+import { EXAMPLE_NOTEBOOK } from "./example-notebook.ts";
+
+export const FORMATS = ["html", "markdown", "csv", "json"] as const;
+export type Format = (typeof FORMATS)[number];
+
+export interface Command {
+  readonly name: string;
+  /** What it is asked with, in order. */
+  readonly words: readonly string[];
+  readonly options: readonly ("to" | "as")[];
+  /** What it does, in one line. */
+  readonly does: string;
+  readonly examples: readonly (readonly [call: string, gives: string])[];
+  readonly more?: string;
+}
+
+export const COMMANDS: readonly Command[] = [
+  {
+    name: "begin",
+    words: ["file"],
+    options: [],
+    does: "a new log, with comments that teach and an invented sand to write over",
+    examples: [["mullbook begin my-sands.yaml", "a new file; one that is there is never written over"]],
+  },
+  {
+    name: "check",
+    words: ["log"],
+    options: [],
+    does: "everything that is wrong in a log, with file:line:column and what to do",
+    examples: [
+      ["mullbook check my-sands.yaml", "exit code 1 if anything is an error, 0 if not"],
+      ["mullbook check my-sands.yaml | grep error:", "only the errors"],
+    ],
+    more: "CSV files that the log names are read from the log's own folder and checked with it.",
+  },
+  {
+    name: "list",
+    words: [],
+    options: [],
+    does: "the notebooks, and what each answers",
+    examples: [["mullbook list", ""]],
+  },
+  {
+    name: "write",
+    words: ["notebook", "log"],
+    options: ["to", "as"],
+    does: "a page: what the notebook makes of the log",
+    examples: [
+      ["mullbook write grain-fineness my-sands.yaml", "my-sands-grain-fineness.html, to read and to print"],
+      ["mullbook write grain-fineness my-sands.yaml --to pages", "into the folder pages, made if need be"],
+      ["mullbook write grain-fineness my-sands.yaml --as csv", "a folder with every table as a CSV file"],
+      ["mullbook write my-notebook.ts my-sands.yaml", "a notebook of your own"],
+    ],
+    more: `--as html       one file, with its charts (the default)
+--as markdown   a folder with the text and its charts as SVG
+--as csv        a folder with the page's tables, those of the charts too
+--as json       one file with figures, tables, findings and issues
+--to DIR        where to; the folder that you are in unless said otherwise
+
+A log with errors gives a page all the same, which shows what is missing; the exit code is 1 then.
+
+A notebook of your own is a file that ends in .ts, .js or .mjs, in any folder. A whole one:
+
+${EXAMPLE_NOTEBOOK.trimEnd().replace(/^(?=.)/gm, "    ")}`,
+  },
+  {
+    name: "demo",
+    words: [],
+    options: ["to"],
+    does: "a page for every notebook from invented logs, to see what comes out",
+    examples: [["mullbook demo --to out", "pages in the folder out"]],
+  },
+  {
+    name: "help",
+    words: ["command"],
+    options: [],
+    does: "this; or more about one command",
+    examples: [["mullbook help write", "the same as mullbook write --help"]],
+  },
+];

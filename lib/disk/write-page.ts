@@ -1,0 +1,47 @@
+// One notebook, one log, one page on the disk.
+
+import { basename, extname } from "node:path";
+import type { Issue } from "../issue.ts";
+import type { Page } from "../page/blocks.ts";
+import { fileStem } from "../page/file-name.ts";
+import type { Notebook } from "../page/notebook.ts";
+import type { Format } from "./commands.ts";
+import { pageFiles } from "./page-files.ts";
+import type { ReadLogFile } from "./read-log-file.ts";
+import type { Refusal } from "./refusal.ts";
+import { writeFiles } from "./write-files.ts";
+
+export interface PageToWrite {
+  readonly notebook: Notebook;
+  /** Path of the log. */
+  readonly path: string;
+  readonly read: ReadLogFile & { readonly log: NonNullable<ReadLogFile["log"]> };
+  readonly to: string;
+  readonly as: Format;
+}
+
+export interface WrittenPage {
+  /** The page itself first, then what stands beside it. */
+  readonly paths: readonly string[];
+  /** Of the log and of the page. */
+  readonly issues: readonly Issue[];
+}
+
+/** Named for the log and the notebook, "my-sands-grain-fineness.html", so that two logs never share a page. */
+export async function writePage({
+  notebook,
+  path,
+  read,
+  to,
+  as,
+}: PageToWrite): Promise<WrittenPage | Refusal> {
+  const page = notebook.run(read.log);
+  const whole: Page = { ...page, issues: [...read.issues, ...page.issues] };
+  const stem = `${fileStem(basename(path, extname(path)))}-${notebook.name}`;
+  const files = await pageFiles(whole, as, stem);
+  if (Object.keys(files).length === 0) {
+    return { refused: "The page has no tables, so there is no CSV file to write.", remedy: "Try --as html." };
+  }
+  const written = writeFiles(to, files, read.paths);
+  return "paths" in written ? { paths: written.paths, issues: whole.issues } : written;
+}
