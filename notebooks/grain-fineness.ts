@@ -273,26 +273,34 @@ function strip(reports: readonly SandReport[], ranges: readonly Band[]): Chart {
 function curves(reports: readonly SandReport[]): Chart {
   return grainCurve({
     name: "grain-curve",
-    sands: reports.map(({ sand, curve }) => ({
+    sands: reports.map(({ sand, sieves }) => ({
       name: sand.name,
-      points: curve.points.map(({ openingMm, label, passingPercent }) => ({
-        openingMm,
-        label,
-        passingPercent,
-      })),
+      points: sieves
+        .filter(({ openingMm }) => openingMm > 0)
+        .map(({ openingMm, label, passing }) => ({
+          openingMm,
+          label,
+          passingPercent: passing.value,
+          low: passing.low,
+          high: passing.high,
+        })),
     })),
+    caption:
+      "Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are 95 %.",
   });
 }
 
 function bars(reports: readonly SandReport[]): Chart {
   return retainedBars({
     name: "retained",
-    sands: reports.map(({ sand, grading }) => ({
+    sands: reports.map(({ sand, sieves }) => ({
       name: sand.name,
-      bars: grading.fractions.map(({ label, openingMm, mass }) => ({
+      bars: sieves.map(({ label, openingMm, retained }) => ({
         label,
         openingMm,
-        percent: (100 * mass) / grading.total,
+        percent: retained.value,
+        low: Math.max(0, retained.low),
+        high: retained.high,
       })),
     })),
   });
@@ -358,6 +366,11 @@ function nextSteps(reports: readonly SandReport[], findings: readonly Finding[])
   if (has("grain/unrepeated"))
     steps.push("Sieve a second portion: riffle it from the same sample, or better take a fresh grab.");
   if (has("compare/apart-but-unrepeated")) steps.push("Sieve two fresh grabs from each bag on the same set.");
+  if (has("grain/outside-band")) {
+    steps.push(
+      "A sand outside a usual range can still cast well: judge it by its skins and its blows before you change it, and blend in a finer or a coarser one in small trials.",
+    );
+  }
   if (has("grain/mass-balance"))
     steps.push("Look where sand escapes, and sieve again with a lid and a brush.");
   if (steps.length === 0)

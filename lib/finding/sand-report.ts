@@ -7,6 +7,7 @@ import { mean } from "../numbers/summary.ts";
 import { type PrintedFigure, printFigure } from "../quantity/print.ts";
 import { type Concentration, concentration } from "../sand/concentration.ts";
 import { type Curve, gradingCurve } from "../sand/curve.ts";
+import { curveFigures, type SieveFigure } from "../sand/curve-figure.ts";
 import { type FinenessFigure, finenessFigure, gradingOfPortion } from "../sand/fineness-figure.ts";
 import { type Fines, fines } from "../sand/fines.ts";
 import { type Gap, gapGraded } from "../sand/gap-graded.ts";
@@ -35,6 +36,8 @@ export interface SandReport {
   /** Mean of the portions in % where they were sieved on one stack, else the first portion. */
   readonly grading: Grading;
   readonly curve: Curve;
+  /** Points of the curve and shares of the sieves, with their ±: of the portions that grading is the mean of. */
+  readonly sieves: readonly SieveFigure[];
   readonly statistics: GrainStatistics;
   readonly fines: Fines;
   readonly screens: Screens;
@@ -79,7 +82,11 @@ function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandR
   const fineness = finenessFigure({ name: sand.name, portions, repeatOf, ...(pooled ? { pooled } : {}) });
   const { figure, missing, stacks } = fineness;
   const known = stacks.every(({ canEstimate }) => canEstimate);
-  const grading = meanGrading(portions.map(gradingOfPortion));
+  const gradings = portions.map(gradingOfPortion);
+  const together = gradings.every((grading) => openings(grading) === openings(gradings[0]!))
+    ? portions
+    : portions.slice(0, 1);
+  const grading = meanGrading(gradings.slice(0, together.length));
   const curve = gradingCurve(grading);
   return {
     sand,
@@ -101,6 +108,7 @@ function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandR
     trusted: !(sand.state === "used" && sievings.some(({ washed }) => washed !== true)),
     grading,
     curve,
+    sieves: curveFigures(sand.name, together),
     statistics: gradingStatistics(grading),
     fines: fines(curve),
     screens: screens(grading),
@@ -118,10 +126,11 @@ function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandR
   };
 }
 
+const openings = ({ fractions }: Grading): string => fractions.map(({ openingMm }) => openingMm).join("|");
+
+/** Mean shares in %, of gradings on one stack. */
 function meanGrading(gradings: readonly Grading[]): Grading {
-  const [first] = gradings;
-  const labels = (grading: Grading): string => grading.fractions.map(({ openingMm }) => openingMm).join("|");
-  if (!first || gradings.some((grading) => labels(grading) !== labels(first))) return first!;
+  const first = gradings[0]!;
   if (gradings.length === 1) return first;
   return gradingOf(
     first.fractions.map((fraction, k) => ({

@@ -47,7 +47,7 @@ export function studentTQuantile(p: number, df: number): number {
   const top = densityAtZero(df);
   let y = Math.asinh(z / root);
   for (let round = 0; round < 50; round++) {
-    const share = lowerShare(-root * Math.sinh(y), df);
+    const share = lowerShare(-root * Math.sinh(y), df, top);
     // d(share)/dy: the density times dx/dy, with one power of cosh cancelled.
     const slope = top * root * Math.cosh(y) ** -df;
     const step = ((Math.log(share) - Math.log(p)) * share) / slope;
@@ -70,11 +70,11 @@ export function studentTStandardDeviation(df: number): number {
 }
 
 /** Share below −size, from whichever side of the incomplete beta function converges. */
-function lowerShare(size: number, df: number): number {
+function lowerShare(size: number, df: number, top = densityAtZero(df)): number {
   const ratio = size / df;
   const odds = size * ratio;
   // Γ((ν + 1)/2)/(Γ(ν/2)·√π) is 1/B(ν/2, ½).
-  const overBeta = densityAtZero(df) * Math.sqrt(df);
+  const overBeta = top * Math.sqrt(df);
   if (!(odds > 0)) return 0.5;
   if (odds === Number.POSITIVE_INFINITY)
     return (overBeta / df) * Math.exp(-df * Math.log(size / Math.sqrt(df)));

@@ -3,7 +3,7 @@
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
 import { htmlTable } from "./html-table.ts";
-import { escapeHtml, htmlList, htmlText } from "./html-text.ts";
+import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
 import { chartTableParts } from "./table-parts.ts";
@@ -48,7 +48,7 @@ function htmlChart({ chart, number }: LaidChart, { wide, narrow }: Drawings): st
 <div class="wide">${inlineSvg(wide, `w${number}-`)}</div>
 <div class="narrow">${inlineSvg(narrow, `n${number}-`)}</div>
 </div>
-<figcaption><b>${label}.</b> ${escapeHtml(chart.caption)}</figcaption>
+<figcaption><b>${label}.</b> ${flowHtml(chart.caption)}</figcaption>
 </figure>
 <details class="chart-data"><summary>Data of figure ${number}</summary>
 ${table}

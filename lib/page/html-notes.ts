@@ -3,7 +3,7 @@
 import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, placeText } from "../issue.ts";
 import type { KeyFigure } from "./blocks.ts";
-import { escapeHtml, htmlList } from "./html-text.ts";
+import { escapeHtml, flowHtml, htmlList } from "./html-text.ts";
 import { RESTS_ON, SEVERITIES, TONES, WEAK } from "./words.ts";
 
 export function htmlFinding({ tone, text, because, formula, source }: Finding): string {
@@ -17,15 +17,15 @@ export function htmlFinding({ tone, text, because, formula, source }: Finding): 
     rests.length === 0 ? "" : `\n<details><summary>${RESTS_ON}</summary>\n${rests.join("\n")}\n</details>`;
   return `<div class="finding tone-${tone}">
 <p class="tone"><span aria-hidden="true">${mark}</span> ${word}</p>
-<div><p>${escapeHtml(text)}</p>${fold}</div>
+<div><p>${flowHtml(text)}</p>${fold}</div>
 </div>`;
 }
 
 export function htmlCaution({ trigger, text, points, defers }: Caution): string {
   return `<div class="caution" role="note">
 <p><strong class="word">Caution</strong> <span class="trigger">${escapeHtml(trigger)}</span></p>
-<p>${escapeHtml(text)}</p>
-${points.length === 0 ? "" : `${htmlList(points.map(escapeHtml))}\n`}<p class="defers">${escapeHtml(defers)}</p>
+<p>${flowHtml(text)}</p>
+${points.length === 0 ? "" : `${htmlList(points.map(flowHtml))}\n`}<p class="defers">${escapeHtml(defers)}</p>
 </div>`;
 }
 
@@ -51,7 +51,7 @@ export function htmlFigures(figures: readonly KeyFigure[]): string {
 
 function htmlFigure({ label, figure, unit, under, weak }: KeyFigure): string {
   const unitAfter = unit === undefined ? "" : ` <span class="unit">${escapeHtml(unit)}</span>`;
-  const line = [weak ? `<em>${WEAK}</em>` : "", under === undefined ? "" : escapeHtml(under)].filter(Boolean);
+  const line = [weak ? `<em>${WEAK}</em>` : "", under === undefined ? "" : flowHtml(under)].filter(Boolean);
   return [
     `<div${weak ? ' class="weak"' : ""}><dt>${escapeHtml(label)}</dt>`,
     `<dd class="figure">${escapeHtml(figure)}${unitAfter}</dd>`,

@@ -2,7 +2,7 @@
 
 import type { TableCell, TableRow } from "./blocks.ts";
 import { cutAtDecimalMark, widthsAfterMark } from "./decimal-mark.ts";
-import { escapeHtml } from "./html-text.ts";
+import { escapeHtml, flowHtml } from "./html-text.ts";
 import { cellOf, type TableParts } from "./table-parts.ts";
 
 /** Widest part behind a decimal mark that the style sheet has a class for, in characters. */
@@ -41,7 +41,7 @@ ${rows.map(tableRow).join("\n")}
 function content(cell: TableCell, widths?: { fraction: number; rest: number }): string {
   const fault = cell.fault === undefined ? "" : `<span class="fault">${escapeHtml(cell.fault)}</span>`;
   const cut = widths && widths.fraction + widths.rest > 0 ? cutAtDecimalMark(cell.text) : undefined;
-  if (!cut || !widths) return escapeHtml(cell.text) + fault;
+  if (!cut || !widths) return flowHtml(cell.text) + fault;
   return escapeHtml(cut.whole) + part(cut.fraction, widths.fraction) + part(cut.rest, widths.rest) + fault;
 }
 

@@ -16,14 +16,21 @@ export function escapeHtml(text: string): string {
   return visible(text).replace(/[&<>"']/g, (character) => ESCAPES[character]!);
 }
 
+/** Escaped text in which a figure stays on one line with its unit, and a date with itself. Not for attributes. */
+export function flowHtml(text: string): string {
+  return escapeHtml(text).replace(togetherPattern, '<span class="u">$&</span>');
+}
+const togetherPattern =
+  /\b\d{4}-\d{2}-\d{2}\b|\d (?:%|[kmµc]?[gmlL]|kPa|psi|°[CF]|min|oz|lb|in|µm|φ)(?![\p{L}\d])/gu;
+
 /** A text with its emphasis. */
 export function htmlText(text: Text): string {
   return pieces(text)
     .map((piece) => {
-      if (typeof piece === "string") return escapeHtml(piece);
+      if (typeof piece === "string") return flowHtml(piece);
       return "strong" in piece
-        ? `<strong>${escapeHtml(piece.strong)}</strong>`
-        : `<em>${escapeHtml(piece.em)}</em>`;
+        ? `<strong>${flowHtml(piece.strong)}</strong>`
+        : `<em>${flowHtml(piece.em)}</em>`;
     })
     .join("");
 }

@@ -50,6 +50,7 @@ figcaption{max-width:34rem;margin-top:.5rem}
 .hatch{position:absolute}`;
 
 const TABLE = `.scroll{overflow-x:auto;margin:1.3rem 0}
+.u{white-space:nowrap}
 table{border-collapse:collapse;font:.85rem/1.4 var(--sans);font-variant-numeric:lining-nums tabular-nums}
 caption{padding-bottom:.5rem}
 caption>span{display:block;position:sticky;left:0;width:max-content;max-width:min(34rem,100vw - 2.5rem)}

@@ -15,19 +15,25 @@ export interface TableParts {
 
 /** The table of a chart in the shape of a page's table; a column of numbers only is set as numbers. */
 export function chartTableParts(table: ChartTable): Pick<TableParts, "columns" | "rows"> {
-  const columns = table.columns.map(({ name, unit }, c): TableColumn => {
+  // A column in which nothing stands tells nothing.
+  const kept = table.columns.map((_, c) => c).filter((c) => table.rows.some((row) => isThere(row[c])));
+  const columns = kept.map((c): TableColumn => {
+    const { name, unit } = table.columns[c]!;
     const numbers = table.rows.every((row) => typeof row[c] !== "string");
     return { head: name, ...(unit === undefined ? {} : { unit }), align: numbers ? "number" : "text" };
   });
   const rows = table.rows.map((row) =>
-    row.map((value): TableCell => {
-      if (value === null || (typeof value === "number" && !Number.isFinite(value))) return { text: "–" };
+    kept.map((c): TableCell => {
+      const value = row[c];
       if (typeof value === "string") return { text: value };
-      return { text: String(Number(value.toPrecision(6))), number: value };
+      if (typeof value !== "number" || !Number.isFinite(value)) return { text: "–" };
+      return { text: String(Number(value.toPrecision(4))), number: value };
     }),
   );
   return { columns, rows };
 }
+
+const isThere = (value: unknown): boolean => typeof value === "string" || Number.isFinite(value);
 
 export function cellOf(cell: string | TableCell | undefined): TableCell {
   return typeof cell === "object" ? cell : { text: cell ?? "" };

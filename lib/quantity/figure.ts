@@ -3,6 +3,7 @@
 import { quantilesInPlace } from "../numbers/quantile.ts";
 import { sum } from "../numbers/sum.ts";
 import { drawing, drawsOf, sourceNames } from "./drawing.ts";
+import { tenDigits } from "./print-number.ts";
 import type { Source } from "./source.ts";
 import type { Spread } from "./spread.ts";
 
@@ -28,11 +29,6 @@ export interface Figure extends Spread {
   readonly actTogether: boolean;
   /** Any quantile of the draws, p from 0 to 1. */
   quantile(p: number): number;
-}
-
-/** 10 significant digits: the same in node and in every browser, whatever the last bits of a log() are. */
-export function tenDigits(value: number): number {
-  return Number.isFinite(value) ? Number(value.toPrecision(10)) : value;
 }
 
 /**

@@ -40,26 +40,16 @@ const mostBeyond = 0.5;
  * middle of what is possible.
  */
 export function homeStack(grading: Grading): HomeStack {
-  const gaps = gapsOf(grading);
-  const points = pointsOf(gaps);
-  const curve = probitCurve(points);
+  const { gaps, points, canEstimate, multipliers } = fill(grading);
   const open = gaps.filter(isOpen);
-  const canEstimate =
-    open.length === 0 ||
-    (curve !== undefined &&
-      insidePoints(points).length >= 2 &&
-      open.every(({ place, share }) => place === "between" || share <= mostBeyond));
-  const rough = roughness(points);
+  const scattered = canEstimate && open.length > 0;
+  const rough = scattered ? roughness(points) : 0;
   const alone = gapsAlone(open.map((gap) => gap.share * (most(gap) - least(gap))));
   const filled = gaps.map((gap, k): FilledGap => {
-    if (!isOpen(gap)) return { ...gap, multiplier: gap.multipliers.at(-1)!, scatter: 0 };
-    if (!canEstimate) return { ...gap, multiplier: (least(gap) + most(gap)) / 2, scatter: 0 };
+    const multiplier = multipliers[k]!;
+    if (!scattered || !isOpen(gap)) return { ...gap, multiplier, scatter: 0 };
     const neighbours = Math.min(gaps[k - 1]?.share ?? 9, gaps[k + 1]?.share ?? 9);
-    return {
-      ...gap,
-      multiplier: meanMultiplier(gap, curve!),
-      scatter: alone * gapScatter(gap, rough, neighbours),
-    };
+    return { ...gap, multiplier, scatter: alone * gapScatter(gap, rough, neighbours) };
   });
   const total = (value: (gap: FilledGap) => number): number =>
     filled.reduce((all, gap) => all + gap.share * value(gap), 0);
@@ -70,6 +60,30 @@ export function homeStack(grading: Grading): HomeStack {
     estimated: open.some(({ place, share }) => !(place === "top" && share <= topByConvention)),
     canEstimate,
   };
+}
+
+/** The number of homeStack alone, without the scatter; undefined where it cannot be estimated. */
+export function stackNumber(grading: Grading): number | undefined {
+  const { gaps, canEstimate, multipliers } = fill(grading);
+  return canEstimate ? gaps.reduce((all, { share }, k) => all + share * multipliers[k]!, 0) : undefined;
+}
+
+/** Gaps with their mean multipliers, before anything is said of the scatter. */
+function fill(grading: Grading) {
+  const gaps = gapsOf(grading);
+  const points = pointsOf(gaps);
+  const open = gaps.filter(isOpen);
+  const curve = open.length > 0 ? probitCurve(points) : undefined;
+  const canEstimate =
+    open.length === 0 ||
+    (curve !== undefined &&
+      insidePoints(points).length >= 2 &&
+      open.every(({ place, share }) => place === "between" || share <= mostBeyond));
+  const multipliers = gaps.map((gap) => {
+    if (!isOpen(gap)) return most(gap);
+    return canEstimate ? meanMultiplier(gap, curve!) : (least(gap) + most(gap)) / 2;
+  });
+  return { gaps, points, canEstimate, multipliers };
 }
 
 /** What is likely (95 %), from the scatter of the gaps alone; undefined where nothing likely can be said. */

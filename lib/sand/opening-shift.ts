@@ -1,7 +1,7 @@
 // What the tolerance of a sieve's opening does to the fineness number.
 
 import { type Grading, gradingOf, type Held } from "./grading.ts";
-import { homeStack } from "./home-stack.ts";
+import { stackNumber } from "./home-stack.ts";
 import type { Sieve } from "./sieve.ts";
 
 export interface OpeningShift {
@@ -34,6 +34,5 @@ function numberWith({ fractions }: Grading, k: number, sign: 1 | -1): number | u
     if (!sieve) return { label, mass };
     return { label, mass, sieve: i === k ? { ...sieve, openingMm } : sieve };
   });
-  const stack = homeStack(gradingOf(held));
-  return stack.canEstimate ? stack.gfn : undefined;
+  return stackNumber(gradingOf(held));
 }
