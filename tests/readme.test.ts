@@ -1,0 +1,49 @@
+// The README's script prints what the README says, and its log gives a page.
+
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { expect, test } from "vitest";
+import { grainFineness, readLog } from "../lib/index.ts";
+import notebook from "../notebooks/grain-fineness.ts";
+
+const root = join(import.meta.dirname, "..");
+const readme = readFileSync(join(root, "README.md"), "utf8");
+const block = (language: string): string => {
+  const found = readme.match(new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``));
+  expect(found, `a block of ${language}`).not.toBeNull();
+  return found![1]!;
+};
+
+test("the ten lines print what stands below them", () => {
+  const folder = mkdtempSync(join(tmpdir(), "mullbook-readme-"));
+  try {
+    const door = pathToFileURL(join(root, "lib/index.ts")).href;
+    const file = join(folder, "readme.mts");
+    writeFileSync(file, block("ts").replace('"mullbook"', JSON.stringify(door)));
+    const printed = execFileSync(process.execPath, [join(root, "node_modules/tsx/dist/cli.mjs"), file], {
+      encoding: "utf8",
+    });
+    expect(printed).toBe(block("text"));
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}, 60_000);
+
+test("the log reads without a complaint but for what it leaves out, and gives a figure", () => {
+  const { value, issues } = readLog(block("yaml"), { name: "README.md" });
+  expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
+  const page = notebook.run(value!);
+  const { gfn } = grainFineness({
+    retained: { "No. 20": 0.1, "No. 40": 9.5, "No. 60": 42.9, "No. 100": 37.3, "No. 200": 9.8, pan: 0.2 },
+  });
+  expect(JSON.stringify(page.answer)).toContain(gfn!.toFixed(1));
+});
+
+test("the README opens with the job, then two commands", () => {
+  const [, job, commands] = readme.match(/^# Mullbook\n\n([^\n]+)\n\n[^\n]+\n\n((?: {4}[^\n]+\n)+)/)!;
+  expect(job!.length).toBeGreaterThan(200);
+  expect(commands!.trim().split("\n").length).toBe(2);
+});
