@@ -48,8 +48,8 @@ export const COMMANDS: readonly Command[] = [
     options: ["to", "as"],
     does: "a page: what the notebook makes of the log",
     examples: [
-      ["mullbook write grain-fineness my-sands.yaml", "my-sands-grain-fineness.html, to read and to print"],
-      ["mullbook write grain-fineness my-sands.yaml --to pages", "into the folder pages, made if need be"],
+      ["mullbook write grain-fineness my-sands.yaml", "my-sands-grain-fineness.html, to read or print"],
+      ["mullbook write grain-fineness my-sands.yaml --to pages", "in the folder pages, made if need be"],
       ["mullbook write grain-fineness my-sands.yaml --as csv", "a folder with every table as a CSV file"],
       ["mullbook write my-notebook.ts my-sands.yaml", "a notebook of your own"],
     ],

@@ -58,13 +58,18 @@ function writeWhole(path: string, text: string): Refusal | undefined {
     renameSync(fresh, path);
     return undefined;
   } catch (error) {
-    rmSync(fresh, { force: true });
+    if (statOf(fresh)) rmSync(fresh);
     return fileRefusal(error, path, "written");
   }
 }
 
 function statOf(path: string): Stats | undefined {
-  return statSync(path, { throwIfNoEntry: false });
+  try {
+    return statSync(path, { throwIfNoEntry: false });
+  } catch {
+    // What cannot be looked at cannot be written either, and writing says why.
+    return undefined;
+  }
 }
 
 function same(a: Stats, b: Stats | undefined): boolean {

@@ -1,0 +1,102 @@
+// Calls, right and wrong: what is said, where, and the exit code.
+
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, expect, test } from "vitest";
+import { built, mullbook, root, temporaryFolder } from "./mullbook.ts";
+
+beforeAll(built, 180_000);
+
+test("help teaches by example, however it is asked for", () => {
+  const asked = mullbook(["help"]);
+  expect(asked.code).toBe(0);
+  expect(asked.err).toBe("");
+  for (const example of [
+    "mullbook begin my-sands.yaml",
+    "mullbook check my-sands.yaml",
+    "mullbook write grain-fineness my-sands.yaml",
+  ]) {
+    expect(asked.out).toContain(example);
+  }
+  for (const args of [[], ["--help"], ["-h"]])
+    expect(mullbook(args)).toMatchObject({ code: 0, out: asked.out });
+});
+
+test("every line of help fits a terminal", () => {
+  for (const args of [
+    ["help"],
+    ...["begin", "check", "list", "write", "demo", "help"].map((name) => [name, "--help"]),
+  ]) {
+    const { code, out } = mullbook(args);
+    expect(code).toBe(0);
+    expect(out.split("\n").filter((line) => line.length > 110)).toEqual([]);
+  }
+});
+
+test("help on one command is the same by either road", () => {
+  const { out } = mullbook(["help", "write"]);
+  expect(out).toContain("mullbook write <notebook> <log> [--to DIR] [--as html|markdown|csv|json]");
+  expect(mullbook(["write", "--help"]).out).toBe(out);
+});
+
+test("the version is that of the package", () => {
+  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
+  expect(mullbook(["--version"])).toMatchObject({ code: 0, out: `${version}\n`, err: "" });
+});
+
+test("a wrong call says what would be right, on stderr, with exit code 2", () => {
+  const cases: readonly (readonly [args: readonly string[], says: RegExp])[] = [
+    [["chek", "x.yaml"], /no command "chek"[\s\S]*mullbook check/],
+    [["xylophone"], /no command "xylophone"[\s\S]*mullbook help/],
+    [["help", "wirte"], /no command "wirte"[\s\S]*mullbook write/],
+    [["check"], /wants a log after it; none is given[\s\S]*mullbook check my-sands.yaml/],
+    [["check", "a.yaml", "b.yaml"], /given: a.yaml, b.yaml/],
+    [["write", "grain-fineness"], /a notebook and a log/],
+    [["write", "grain-finenes", "x.yaml"], /no notebook "grain-finenes"[\s\S]*Did you mean: grain-fineness/],
+    [["write", "x.yaml", "grain-fineness"], /notebook comes first[\s\S]*grain-fineness x.yaml/],
+    [["write", "grain-fineness", "x.yaml", "--as", "htm"], /as "htm"[\s\S]*--as html/],
+    [["write", "grain-fineness", "x.yaml", "--as", "md"], /--as markdown/],
+    [["write", "grain-fineness", "x.yaml", "--as"], /--as wants a word/],
+    [["write", "grain-fineness", "x.yaml", "--to", "--as", "csv"], /--to wants a word/],
+    [["write", "grain-fineness", "x.yaml", "--to", "a", "--to", "b"], /--to is given twice/],
+    [["check", "x.yaml", "--too", "y"], /"mullbook check" knows no --too/],
+    [["write", "grain-fineness", "x.yaml", "--too", "y"], /Did you mean --to\?/],
+    [["check", "x.yaml", "-v"], /knows no -v/],
+    [["--to", "x"], /No command is given/],
+    [["check", "there-is-none.yaml"], /no file there-is-none.yaml/],
+    [["check", "tests"], /tests is a folder/],
+    [["check", "/dev/zero"], /not a plain file/],
+    [["check", "package.json/log.yaml"], /a part of the path is a file/],
+    [["check", `${"x".repeat(300)}.yaml`], /longer than a name may be/],
+  ];
+  for (const [args, says] of cases) {
+    const { code, out, err } = mullbook(args);
+    expect({ args, code, out }).toEqual({ args, code: 2, out: "" });
+    expect(err).toMatch(says);
+  }
+});
+
+test("what list names can be written, and each name says what it answers", () => {
+  const { code, out } = mullbook(["list"]);
+  expect(code).toBe(0);
+  const lines = out.trimEnd().split("\n");
+  expect(lines.length).toBeGreaterThan(0);
+  for (const line of lines) expect(line).toMatch(/^[a-z0-9-]+ {3,}.*\?$/);
+});
+
+test("demo writes a page for each invented log and says where", () => {
+  const to = temporaryFolder();
+  const { code, out, err } = mullbook(["demo", "--to", to]);
+  expect(code).toBe(0);
+  const pages = out.trimEnd().split("\n");
+  expect(pages).toContain(join(to, "full-stack-grain-fineness.html"));
+  for (const page of pages) expect(readFileSync(page, "utf8")).toMatch(/^<!doctype html>[\s\S]*invented/);
+  expect(err).toContain("invented");
+});
+
+test("npm run mullbook takes file names from the folder that the founder is in", () => {
+  const folder = temporaryFolder();
+  const env = { npm_lifecycle_event: "mullbook", npm_package_name: "mullbook", INIT_CWD: folder };
+  expect(mullbook(["begin", "log.yaml"], { cwd: root, env }).code).toBe(0);
+  expect(readFileSync(join(folder, "log.yaml"), "utf8")).toContain("format: 1");
+});

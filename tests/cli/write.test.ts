@@ -1,0 +1,114 @@
+// Pages on the disk: four formats, names, and what is never written over.
+
+import { linkSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, expect, test } from "vitest";
+import { logWith, soundRows } from "./logs.ts";
+import { built, mullbook, temporaryFolder } from "./mullbook.ts";
+
+beforeAll(built, 180_000);
+
+const notebook = "grain-fineness";
+
+function folderWithLog(): string {
+  const cwd = temporaryFolder();
+  writeFileSync(join(cwd, "My sands.yaml"), logWith(...soundRows));
+  return cwd;
+}
+
+test("HTML unless said otherwise, here unless said otherwise", () => {
+  const cwd = folderWithLog();
+  const run = mullbook(["write", notebook, "My sands.yaml"], { cwd });
+  expect(run).toMatchObject({ code: 0, out: "my-sands-grain-fineness.html\n" });
+  expect(readdirSync(cwd).sort()).toEqual(["My sands.yaml", "my-sands-grain-fineness.html"]);
+  const page = readFileSync(join(cwd, "my-sands-grain-fineness.html"), "utf8");
+  expect(page).toMatch(/^<!doctype html>/);
+  expect(page).toContain("<svg");
+});
+
+test("JSON: one file, whose figures a script can take", () => {
+  const cwd = folderWithLog();
+  expect(mullbook(["write", notebook, "My sands.yaml", "--as", "json", "--to", "a/b"], { cwd }).out).toBe(
+    "a/b/my-sands-grain-fineness.json\n",
+  );
+  const page = JSON.parse(readFileSync(join(cwd, "a/b/my-sands-grain-fineness.json"), "utf8"));
+  expect(page.format).toBe("mullbook-page/1");
+  expect(page.tables.length).toBeGreaterThan(0);
+});
+
+test("Markdown: a folder whose drawings are where the text says", () => {
+  const cwd = folderWithLog();
+  const { code, out } = mullbook(["write", notebook, "My sands.yaml", "--as", "markdown"], { cwd });
+  expect(code).toBe(0);
+  const paths = out.trimEnd().split("\n");
+  expect(paths[0]).toBe("my-sands-grain-fineness/my-sands-grain-fineness.md");
+  const text = readFileSync(join(cwd, paths[0]!), "utf8");
+  const drawings = [...text.matchAll(/\]\(([^)]+\.svg)\)/g)].map(
+    ([, name]) => `my-sands-grain-fineness/${name}`,
+  );
+  expect(drawings.length).toBeGreaterThan(0);
+  expect(paths.slice(1).sort()).toEqual(drawings.sort());
+  for (const drawing of drawings)
+    expect(readFileSync(join(cwd, drawing), "utf8")).toMatch(/^<svg[\s\S]*<\/svg>\n$/);
+});
+
+test("CSV: the shares are those of the masses", () => {
+  const cwd = folderWithLog();
+  const { code, out } = mullbook(["write", notebook, "My sands.yaml", "--as", "csv"], { cwd });
+  expect(code).toBe(0);
+  expect(out.split("\n")).toContain("my-sands-grain-fineness/shares.csv");
+  const shares = readFileSync(join(cwd, "my-sands-grain-fineness/shares.csv"), "utf8");
+  // 100 · 3.20 / 49.95 and 100 · 12.60 / 49.95, to the digits shown.
+  expect(shares).toMatch(/^No\. 40,0\.425,6\.40640640/m);
+  expect(shares).toMatch(/^No\. 50,0\.3,25\.2252252/m);
+});
+
+test("the same log gives the same bytes", () => {
+  const cwd = folderWithLog();
+  const bytes = ["one", "two"].map((to) => {
+    mullbook(["write", notebook, "My sands.yaml", "--to", to], { cwd });
+    return readFileSync(join(cwd, to, "my-sands-grain-fineness.html"), "utf8");
+  });
+  expect(bytes[0]).toBe(bytes[1]);
+});
+
+test("a page of before is replaced whole, and no temporary file stays", () => {
+  const cwd = folderWithLog();
+  writeFileSync(join(cwd, "my-sands-grain-fineness.html"), "x".repeat(1e6));
+  mullbook(["write", notebook, "My sands.yaml"], { cwd });
+  expect(readFileSync(join(cwd, "my-sands-grain-fineness.html"), "utf8")).toMatch(
+    /^<!doctype html>[\s\S]*<\/html>\n$/,
+  );
+  expect(readdirSync(cwd).length).toBe(2);
+});
+
+test("a log is never written over, by whatever name or link", () => {
+  const cwd = temporaryFolder();
+  const log = logWith(...soundRows);
+  mkdirSync(join(cwd, "to"));
+  writeFileSync(join(cwd, "a.yaml"), log);
+  // The page of a.yaml would be a-grain-fineness.json.
+  linkSync(join(cwd, "a.yaml"), join(cwd, "a-grain-fineness.json"));
+  symlinkSync(join(cwd, "a.yaml"), join(cwd, "to", "a-grain-fineness.json"));
+  for (const to of [".", "to"]) {
+    const { code, out, err } = mullbook(["write", notebook, "a.yaml", "--as", "json", "--to", to], { cwd });
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toMatch(/your log[\s\S]*--to DIR/);
+  }
+  expect(readFileSync(join(cwd, "a.yaml"), "utf8")).toBe(log);
+});
+
+test("where no page can be written it is said why", () => {
+  const cwd = folderWithLog();
+  writeFileSync(join(cwd, "taken"), "");
+  mkdirSync(join(cwd, "my-sands-grain-fineness.html"));
+  for (const [to, says] of [
+    ["taken", /a part of the path is a file/],
+    [".", /is a folder/],
+  ] as const) {
+    const { code, out, err } = mullbook(["write", notebook, "My sands.yaml", "--to", to], { cwd });
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toMatch(says);
+  }
+  expect(readdirSync(cwd).filter((name) => name.endsWith(".tmp"))).toEqual([]);
+});
