@@ -271,10 +271,13 @@ function strip(reports: readonly SandReport[], ranges: readonly Band[]): Chart {
 }
 
 function curves(reports: readonly SandReport[]): Chart {
+  const [only] = reports.length === 1 ? reports : [];
+  const between = only ? possibleBetween(only) : [];
   return grainCurve({
     name: "grain-curve",
     sands: reports.map(({ sand, sieves }) => ({
       name: sand.name,
+      ...(between.length > 0 ? { interval: between } : {}),
       points: sieves
         .filter(({ openingMm }) => openingMm > 0)
         .map(({ openingMm, label, passing }) => ({
@@ -285,8 +288,21 @@ function curves(reports: readonly SandReport[]): Chart {
           high: passing.high,
         })),
     })),
-    caption:
-      "Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are 95 %.",
+    caption: `Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are 95 %${between.length > 0 ? "; shaded, where the curve may run in truth between two sieves that others are missing from" : ""}.`,
+  });
+}
+
+/** Where the curve may run between sieves that the fineness number has others between: nothing but the masses assumed. */
+function possibleBetween({ fineness, curve }: SandReport) {
+  return fineness.stacks[0]!.gaps.flatMap(({ cutsMm, share, upperMm, lowerMm }, k) => {
+    const [above, below] = [curve.points[k - 1]?.passingPercent, curve.points[k]?.passingPercent];
+    if (cutsMm.length === 0 || share < 0.02 || above === undefined || below === undefined) return [];
+    return [
+      { openingMm: upperMm, low: above, high: above },
+      { openingMm: upperMm * 0.999, low: below, high: above },
+      { openingMm: lowerMm * 1.001, low: below, high: above },
+      { openingMm: lowerMm, low: below, high: below },
+    ];
   });
 }
 
