@@ -1,0 +1,63 @@
+// Every demo page: each notebook with the invented logs in the folder of its name.
+
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { filesNamedIn, type Log, type Notebook, type Page, readLog, writeHtml } from "../../lib/index.ts";
+
+const root = join(import.meta.dirname, "..", "..");
+
+export interface DemoLog {
+  readonly notebook: string;
+  readonly name: string;
+  readonly text: string;
+  /** CSV files that the log names, by name. */
+  readonly files: Readonly<Record<string, string>>;
+}
+
+export interface DemoPage {
+  readonly name: string;
+  readonly page: Page;
+  readonly html: string;
+}
+
+export function demoLogs(): DemoLog[] {
+  return notebookNames().flatMap((notebook) => {
+    const folder = join(root, "data-demo", notebook);
+    if (!existsSync(folder)) return [];
+    const logs = readdirSync(folder).filter((file) => file.endsWith(".yaml"));
+    return logs.sort().map((name) => {
+      const text = readFileSync(join(folder, name), "utf8");
+      const named = filesNamedIn(text).map((file) => [file, readFileSync(join(folder, file), "utf8")]);
+      return { notebook, name, text, files: Object.fromEntries(named) };
+    });
+  });
+}
+
+export async function demoPages(): Promise<DemoPage[]> {
+  return Promise.all(
+    demoLogs().map(async ({ notebook, name, text, files }) => {
+      const { value, issues } = readLog(text, { name, files });
+      if (!value)
+        throw new Error(`${name} cannot be read: ${issues.map(({ message }) => message).join(" ")}`);
+      return { name: `${notebook}, ${name}`, ...(await written(notebook, value, issues)) };
+    }),
+  );
+}
+
+/** A log's page as the command line writes it: the log's issues first. */
+export async function written(
+  notebook: string,
+  log: Log,
+  issues: Page["issues"],
+): Promise<{ readonly page: Page; readonly html: string }> {
+  const path = pathToFileURL(join(root, "notebooks", `${notebook}.ts`)).href;
+  const made = ((await import(path)) as { readonly default: Notebook }).default.run(log);
+  const page = { ...made, issues: [...issues, ...made.issues] };
+  return { page, html: await writeHtml(page) };
+}
+
+function notebookNames(): string[] {
+  const files = readdirSync(join(root, "notebooks")).filter((file) => file.endsWith(".ts"));
+  return files.map((file) => file.slice(0, -3)).sort();
+}
