@@ -6,14 +6,6 @@
 //
 // Nothing here reaches node:*, so that a page can bundle it. Sheets and trial curves are still to come.
 
-// Findings: what the numbers say
-export { dryingHeat, silicaDust } from "./finding/cautions.ts";
-export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
-export type { Caution, Finding, Tone } from "./finding/finding.ts";
-export { noBand } from "./finding/grain-messages.ts";
-export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
-export { type SandReport, sandReports } from "./finding/sand-report.ts";
-
 // Charts
 export type { Chart, ChartTable, VegaLiteSpec } from "./chart/chart.ts";
 export { type DoubtBarsInput, doubtBars } from "./chart/doubt-bars.ts";
@@ -23,6 +15,13 @@ export { numberStrip } from "./chart/number-strip.ts";
 export { type RetainedBarsInput, retainedBars } from "./chart/retained-bars.ts";
 export type { NumberStripInput } from "./chart/strip-input.ts";
 export { chartSvg } from "./chart/svg.ts";
+// Findings: what the numbers say
+export { dryingHeat, silicaDust } from "./finding/cautions.ts";
+export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
+export type { Caution, Finding, Tone } from "./finding/finding.ts";
+export { noBand } from "./finding/grain-messages.ts";
+export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
+export { type SandReport, sandReports } from "./finding/sand-report.ts";
 // What can be wrong, and where
 export {
   type Checked,
