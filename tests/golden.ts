@@ -7,7 +7,7 @@ import { expect } from "vitest";
 /** Compares with tests/golden/<name>; with GOLDEN=write the file is written anew, to be read before it is committed. */
 export function expectGolden(name: string, text: string): void {
   const path = join(import.meta.dirname, "golden", name);
-  if (process.env["GOLDEN"] === "write") {
+  if (process.env.GOLDEN === "write") {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text);
   }

@@ -101,7 +101,7 @@ h1{font-size:1.6rem}
 .finding{display:block}
 .tone{line-height:1.5}
 .wide{display:none}
-.narrow{display:block}
+.narrow{display:block;margin-inline:-.625rem}
 .narrow svg{max-width:30rem}
 .figures{gap:1.1rem 2rem}
 .figure{font-size:1.5rem}
