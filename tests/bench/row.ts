@@ -1,0 +1,35 @@
+// One row of the table that the benchmark prints.
+
+export interface Row {
+  readonly work: string;
+  /** What was measured: "0.41 ms". */
+  readonly measured: string;
+  /** What it is held against: "numpy 15.2 ms"; empty where the target is a plain figure. */
+  readonly against: string;
+  /** Measured over against, or the plain figure itself; undefined where there is no target to meet. */
+  readonly figure?: number;
+  readonly target?: { readonly least?: number; readonly most?: number; readonly unit: string };
+}
+
+export function markdownTable(rows: readonly Row[]): string {
+  const cells = rows.map(({ work, measured, against, figure, target }) => {
+    if (figure === undefined || target === undefined) return [work, measured, against, "", "", ""];
+    const { least, most, unit } = target;
+    const met = figure >= (least ?? Number.NEGATIVE_INFINITY) && figure <= (most ?? Number.POSITIVE_INFINITY);
+    const range =
+      least === undefined
+        ? `≤ ${most} ${unit}`
+        : most === undefined
+          ? `≥ ${least} ${unit}`
+          : `${least}–${most} ${unit}`;
+    return [work, measured, against, `${Number(figure.toPrecision(3))} ${unit}`, range, met ? "yes" : "NO"];
+  });
+  const head = ["work", "here", "against", "figure", "target", "met"];
+  const line = (row: readonly string[]): string => `| ${row.join(" | ")} |`;
+  return [line(head), line(head.map((_, k) => (k > 2 ? "--:" : "---"))), ...cells.map(line)].join("\n");
+}
+
+/** A row that was not measured, and why. */
+export function skipped(work: string, why: string): Row {
+  return { work, measured: `skipped: ${why}`, against: "" };
+}
