@@ -13,7 +13,9 @@ export function check(path: string, console: Console): ExitCode {
   for (const issue of issues) console.result(issueText(issue));
   const sands = read.log?.sands ?? [];
   const sievings = sands.reduce((sum, sand) => sum + sand.sievings.length, 0);
-  const holds = `${counted(sands.length, "sand")}, ${counted(sievings, "sieving")}`;
+  const batches = read.log?.batches.length ?? 0;
+  const tried = batches === 0 ? "" : `, ${batches} ${batches === 1 ? "batch" : "batches"}`;
+  const holds = `${counted(sands.length, "sand")}, ${counted(sievings, "sieving")}${tried}`;
   console.result(`${path}: ${issues.length === 0 ? `nothing wrong; ${holds}` : tally(issues)}.`);
   return hasError(issues) ? 1 : 0;
 }

@@ -3,7 +3,7 @@
 import type { Place } from "../issue.ts";
 import type { Measured, Scale } from "./types.ts";
 
-/** What a home test measures. Units: % of damp mass, % of height, kPa, bare number, g/cm³, step 1 to 5, % of dry sand. */
+/** What a home test measures. Units: % of damp mass, % of height, kPa, bare number, g/cm³, step 1 to 5, % of dry mix. */
 export type TestName =
   | "moisture"
   | "compactability"
@@ -18,15 +18,18 @@ export type TestName =
 /** An instrument of the founder's own: tube, rammer, disc and pail, air vessel. Its bias is shared by all its readings. */
 export interface Rig {
   readonly name: string;
-  /** What the log says of it, in the library's fields and units: bore in mm, rammer in kg, drop in mm … */
+  /** What the log says of it, by field with its unit: boreMm, tubeMm, rammerKg, dropMm, blows, columnMm, vesselMl, blankMm, blankS, rulerMm. */
   readonly fields: { readonly [field: string]: Measured };
   readonly place: Place;
 }
 
+/** What the founder varies from batch to batch. */
+export type TrialAxis = "moisture" | "clay" | "compactability";
+
 /** One reading of one test: raw readings of a rig, or a number worked out elsewhere. */
 export interface TestReading {
   readonly test: TestName;
-  /** "oven", "pan", "microwave"; "falling column", "constant head", "bleeding vessel", "aspirator"; "height", "two weighings". */
+  /** "oven", "pan", "microwave"; "falling column", "constant head", "bleeding vessel", "aspirator"; "height", "two weighings", "pressed". */
   readonly method?: string;
   readonly rig?: Rig;
   readonly scale?: Scale;
@@ -34,6 +37,7 @@ export interface TestReading {
   readonly raw: { readonly [field: string]: Measured };
   /** The number itself, in the test's own unit, where the founder worked it out or read it off an instrument. */
   readonly worked?: Measured;
+  readonly note?: string;
   readonly place: Place;
 }
 
@@ -46,6 +50,8 @@ export interface Recipe {
   /** Water that the sand, and the bagged clay, held already, % of their own damp mass. */
   readonly sandMoisturePercent?: Measured;
   readonly clayMoisturePercent?: Measured;
+  /** That the masses were weighed on. */
+  readonly scale?: Scale;
 }
 
 export interface Batch {
@@ -67,6 +73,7 @@ export interface Batch {
   readonly readings: readonly TestReading[];
   readonly note?: string;
   readonly place: Place;
+  /** False when a line of it could not be read. A faulty reading is left out and leaves the batch usable. */
   readonly usable: boolean;
 }
 

@@ -1,4 +1,4 @@
-// What can be wrong with a CSV file of sievings.
+// What can be wrong with a CSV file of sievings or batches.
 
 import type { Issue, Severity } from "../issue.ts";
 
@@ -30,7 +30,7 @@ export const noRows = (): Issue =>
     "error",
     "csv-no-rows",
     "The CSV file has no row of figures under its head.",
-    "Write one row a sieving under the row that names the columns.",
+    "Write one row a sieving, or one row a batch, under the row that names the columns.",
   );
 
 export const noSieveColumns = (): Issue =>
@@ -86,5 +86,5 @@ export const noColumnName = (): Issue =>
     "error",
     "csv-no-column-name",
     "This column has figures but no name.",
-    "Write the sieve's label into the first row.",
+    "Write into the first row what it holds: the sieve's label, or the test.",
   );

@@ -75,15 +75,17 @@ export const decimalComma = (text: string, better: string): Issue => ({
 export const wrongUnit = (what: string, text: string, wanted: string): Issue => ({
   code: "log/wrong-unit",
   severity: "error",
-  message: `"${text}" is given for ${what}, which is measured in ${wanted}.`,
-  remedy: `Write it in ${wanted} or another unit of the same kind.`,
+  message: `"${text}" is given for ${what}, which is ${wanted.startsWith("a bare number") ? "" : "measured in "}${wanted}.`,
+  remedy: wanted.startsWith("a bare number")
+    ? "Write the number alone."
+    : `Write it in ${wanted} or another unit of the same kind.`,
 });
 
 export const negative = (what: string, text: string): Issue => ({
   code: "log/negative",
   severity: "error",
   message: `${what} cannot be below zero, and "${text}" is.`,
-  remedy: "Check the tare: weigh the empty dish again, and write the difference.",
+  remedy: "Check the sign and the tare: weigh the empty dish again, and write the difference.",
 });
 
 export const notAboveZero = (what: string, text: string): Issue => ({

@@ -70,6 +70,7 @@ export const newerFormat = (text: string): Issue => ({
 export const noSands = (): Issue => ({
   code: "log/no-sands",
   severity: "error",
-  message: "The log names no sand.",
-  remedy: "Write `sands:` and under it, indented, the name of a sand with its sievings.",
+  message: "The log names no sand and no batch.",
+  remedy:
+    "Write `sands:` and under it, indented, the name of a sand with its sievings; or `batches:` with what was tested.",
 });

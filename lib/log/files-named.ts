@@ -8,7 +8,7 @@ import { sandBlocks } from "./sand-blocks.ts";
 import { sourceOf } from "./source.ts";
 
 /**
- * Names of the CSV files that the log's sands refer to, each once, in file order; only names that stand beside
+ * Names of the CSV files that the log's sands and batches refer to, each once; only names that stand beside
  * the log (no folder in them). A text that is no log names none. What is wrong is left to readLog to say.
  *
  *     filesNamedIn("sands:\n  Silver sand:\n    sievings file: sievings.csv\n")   // ["sievings.csv"]
@@ -26,9 +26,10 @@ export function filesUsed(root: LogNode, files: Files): string[] {
 }
 
 function namesIn(root: LogNode): string[] {
-  const names = valuesOf(root, "sands").flatMap((sands) =>
+  const ofSands = valuesOf(root, "sands").flatMap((sands) =>
     sands.kind === "map" ? sands.entries.flatMap((sand) => valuesOf(sand.value, "sievings file")) : [],
   );
+  const names = [...ofSands, ...valuesOf(root, "batches file")];
   const texts = names.flatMap((name) => (name.kind === "text" ? [name.text.trim()] : []));
   return [...new Set(texts)].filter(isFileName);
 }

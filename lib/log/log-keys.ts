@@ -11,6 +11,11 @@ export const logKeys = [
   "scales",
   "sieve sets",
   "sands",
+  "rigs",
+  "aims",
+  "trial",
+  "batches",
+  "batches file",
 ] as const;
 
 export const sandKeys = ["state", "note", "sievings", "sievings file"] as const;
@@ -31,3 +36,30 @@ export const sievingKeys = [
 
 export const scaleKeys = ["reads to", "within", "note"] as const;
 export const sieveSetKeys = ["frame", "checked", "note"] as const;
+
+export const batchKeys = [
+  "date",
+  "order",
+  "same heap",
+  "sand",
+  "made of",
+  "mulled",
+  "stood",
+  "block",
+  "note",
+] as const;
+
+export const recipeKeys = [
+  "sand",
+  "bentonite",
+  "clay",
+  "water",
+  "additive",
+  "sand moisture",
+  "bentonite moisture",
+  "clay moisture",
+  "scale",
+] as const;
+
+/** What a reading may say besides its figures. */
+export const readingKeys = ["method", "rig", "scale", "note"] as const;

@@ -4,7 +4,7 @@ import { invariant, type Place } from "../issue.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { readQuantity } from "../quantity/read-quantity.ts";
 import { unitNamed } from "../quantity/read-unit.ts";
-import { convert, sameDimension } from "../quantity/unit.ts";
+import { convert, convertDifference, sameDimension, type Unit } from "../quantity/unit.ts";
 import { decimalComma, negative, notAboveZero, tooMuch, wrongUnit } from "./complaints-field.ts";
 import { textNodeOf } from "./fields.ts";
 import type { LogNode, Report } from "./node.ts";
@@ -17,8 +17,12 @@ export interface MeasuredField {
   readonly unit: string;
   /** More than this cannot be. */
   readonly most: number;
+  /** Less than this cannot be; 0 unless said otherwise. */
+  readonly least?: number;
   /** True where zero cannot be. */
   readonly aboveZero?: boolean;
+  /** Units of another kind in which the number counts the same: mmH2O for mm, l for kg of water. */
+  readonly alsoIn?: readonly string[];
 }
 
 /** A quantity as written, with its unit if it has one; what is wrong with the writing is reported. */
@@ -55,30 +59,65 @@ export function inUnit(
   field: MeasuredField,
   report: Report,
 ): Measured | undefined {
-  const { what, unit, most } = field;
-  const target = unitNamed(unit);
-  invariant(target, `${unit} is no unit.`);
-  if (quantity.unit && !(quantity.unit.kind === target.kind && sameDimension(quantity.unit, target))) {
+  const { what, unit } = field;
+  if (unit === "") return bareNumber(quantity, place, field, report);
+  const targets = [unit, ...(field.alsoIn ?? [])].map((text) => {
+    const target = unitNamed(text);
+    invariant(target, `${text} is no unit.`);
+    return target;
+  });
+  const target = targets.find((one) => quantity.unit && fits(quantity.unit, one)) ?? targets[0]!;
+  if (quantity.unit && !fits(quantity.unit, target)) {
     report(wrongUnit(what, quantity.text, unit), place);
     return undefined;
   }
   const from = quantity.unit ?? target;
   const value = tidy(convert(quantity.value, from, target));
-  const complaint =
-    value < 0
-      ? negative(what, quantity.text)
-      : value === 0 && field.aboveZero
-        ? notAboveZero(what, quantity.text)
-        : value > most
-          ? tooMuch(what, quantity.text, `${most} ${unit}`)
-          : undefined;
-  if (complaint) {
-    report(complaint, place);
-    return undefined;
-  }
+  if (!withinLimits(value, quantity, place, field, report)) return undefined;
   const spread = quantity.plusMinus;
-  const plusMinus = spread && { size: tidy(convert(spread.size, from, target)), meaning: spread.meaning };
+  const plusMinus = spread && {
+    size: tidy(convertDifference(spread.size, from, target)),
+    meaning: spread.meaning,
+  };
   return { value, text: quantity.text, place, ...(plusMinus ? { plusMinus } : {}) };
+}
+
+/** A count or a number of the trade that has no unit. */
+function bareNumber(
+  quantity: Quantity,
+  place: Place,
+  field: MeasuredField,
+  report: Report,
+): Measured | undefined {
+  const { value, text, plusMinus } = quantity;
+  if (quantity.unit) report(wrongUnit(field.what, text, "a bare number, without a unit"), place);
+  else if (withinLimits(value, quantity, place, field, report)) {
+    return { value, text, place, ...(plusMinus ? { plusMinus } : {}) };
+  }
+  return undefined;
+}
+
+function withinLimits(
+  value: number,
+  { text }: Quantity,
+  place: Place,
+  { what, unit, most, least = 0, aboveZero }: MeasuredField,
+  report: Report,
+): boolean {
+  const complaint =
+    value < least
+      ? negative(what, text)
+      : value === 0 && aboveZero
+        ? notAboveZero(what, text)
+        : value > most
+          ? tooMuch(what, text, `${most} ${unit}`.trim())
+          : undefined;
+  if (complaint) report(complaint, place);
+  return complaint === undefined;
+}
+
+function fits(unit: Unit, target: Unit): boolean {
+  return unit.kind === target.kind && sameDimension(unit, target);
 }
 
 /** 0.2 kg is 200 g, not 200.00000000000003 g: conversions are rounded to 13 digits. */

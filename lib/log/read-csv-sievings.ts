@@ -1,16 +1,8 @@
 // Many sievings from a CSV file: one row each, in the shape that a sieving has in the log.
 
-import type { Place } from "../issue.ts";
-import { checkText } from "./check-text.ts";
-import {
-  cellCount,
-  commaFigures,
-  noColumnName,
-  noRows,
-  noSieveColumns,
-  otherSeparator,
-} from "./complaints-csv.ts";
-import { type CsvRow, csvSeparator, readCsv } from "./csv.ts";
+import { cellCount, noSieveColumns } from "./complaints-csv.ts";
+import type { CsvRow } from "./csv.ts";
+import { checkColumnNames, csvTable, rowPlace } from "./csv-table.ts";
 import { sievingKeys } from "./log-keys.ts";
 import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
@@ -22,30 +14,14 @@ export interface CsvSieving {
 }
 
 export function csvSievings(source: Source, report: Report): CsvSieving[] {
-  if (!checkText(source, report)) return [];
-  const separator = csvSeparator(source.text);
-  const [head, ...rows] = readCsv(source, separator, report);
-  if (!head || rows.length === 0) {
-    report(noRows(), placeIn(source, 0, 1));
-    return [];
-  }
-  if (separator !== ",") {
-    const commas = rows.flat().filter((cell) => /^-?\d+,\d+$/.test(cell.text));
-    const [first] = commas;
-    if (first) {
-      report(commaFigures(first.text, first.text.replace(",", "."), String(commas.length)), first.place);
-      return [];
-    }
-    report(otherSeparator(separator === ";" ? "semicolons" : "tabs"), placeIn(source, 0, 1));
-  }
+  const table = csvTable(source, report);
+  if (!table) return [];
+  const { head, rows } = table;
   if (!head.some((cell) => cell.text !== "" && !isField(cell))) {
     report(noSieveColumns(), head[0]?.place ?? placeIn(source, 0, 1));
     return [];
   }
-  head.forEach((cell, column) => {
-    const used = rows.find((row) => (row[column]?.text ?? "") !== "");
-    if (cell.text === "" && used) report(noColumnName(), used[column]?.place ?? cell.place);
-  });
+  checkColumnNames(table, source, report);
   return rows.map((row) => sievingOf(row, head, report));
 }
 
@@ -76,9 +52,4 @@ function sievingOf(row: CsvRow, head: CsvRow, report: Report): CsvSieving {
     node: { kind: "map", entries: [...fields, { key: "retained", keyPlace: place, value: rows }], place },
     spoiled,
   };
-}
-
-function rowPlace(row: CsvRow): Place {
-  const [first, last] = [row[0]!.place, row.at(-1)!.place];
-  return { ...first, length: (last.offset ?? 0) + (last.length ?? 0) - (first.offset ?? 0) };
 }

@@ -13,6 +13,7 @@ import { parseLog } from "./parse-log.ts";
 import { checkFormat, readHead } from "./read-head.ts";
 import { readScales, readSieveSets } from "./read-rig.ts";
 import { readSand } from "./read-sand.ts";
+import { readTrial } from "./read-trial.ts";
 import { blockAt, sandBlocks } from "./sand-blocks.ts";
 import { holds, lineText, placeIn, type Source, sourceOf } from "./source.ts";
 import type { Log, Sand } from "./types.ts";
@@ -55,7 +56,7 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
     return { issues };
   }
 
-  // 3. From nodes to the log: head, rig, then sand by sand.
+  // 3. From nodes to the log: head, rig, sand by sand, then batch by batch.
   const root: MapNode = parsed.root;
   const fields = fieldsOf(root, logKeys, "in a log", aboutFile);
   if (!checkFormat(fields, root, aboutFile)) return { issues };
@@ -66,22 +67,25 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
   const sandMap = mapOf(fields.get("sands"), "sands", aboutFile);
   const entries = sandMap ? uniqueEntries(sandMap, aboutFile) : [];
   const unsaid = fields.get("sands") === undefined || sandMap !== undefined;
-  if (unsaid && entries.length === 0 && blocks.length === 0)
+  const tried = fields.get("batches") !== undefined || fields.get("batches file") !== undefined;
+  if (unsaid && !tried && entries.length === 0 && blocks.length === 0)
     aboutFile(noSands(), fields.entry("sands")?.keyPlace ?? placeIn(source, 0, 1));
-  const sandSpoiled = (place: Place) => {
+  const blockSpoiled = (place: Place) => {
     const block = blockAt(blocks, place.offset);
     return block !== undefined && errors.some((issue) => blockAt(blocks, issue.place?.offset) === block);
   };
-  const context = { rig, files, spoiled, sandSpoiled };
-  const sands: Sand[] = entries.flatMap((entry) => {
-    const about = entry.key.trim();
-    return (
-      readSand(
-        entry,
-        context,
-        reportTo(issues, () => about),
-      ) ?? []
-    );
+  const reportAbout = (name: string) => reportTo(issues, () => name);
+  const context = { rig, files, spoiled, sandSpoiled: blockSpoiled };
+  const sands: Sand[] = entries.flatMap(
+    (entry) => readSand(entry, context, reportAbout(entry.key.trim())) ?? [],
+  );
+  const trial = readTrial(fields, {
+    files,
+    scales,
+    sands: entries.map(({ key }) => key.trim()),
+    spoiled: ({ keyPlace }) => blockSpoiled(keyPlace),
+    report: aboutFile,
+    reportAbout,
   });
 
   // 4. One list of issues in file order, and a fingerprint of all that was read.
@@ -92,6 +96,7 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
     scales,
     sets,
     sands,
+    ...trial,
     fingerprint: fingerprint(text, ...filesUsed(root, files)),
   };
   return { value: frozen(log), issues: inOrder(issues, name) };

@@ -50,7 +50,7 @@ export function readSieveSets(node: LogNode | undefined, report: Report): SieveS
 /** The declared one of that name; otherwise reported. */
 export function declared<T extends { readonly name: string }>(
   node: LogNode | undefined,
-  kind: "scale" | "sieve set",
+  kind: "scale" | "sieve set" | "rig" | "sand",
   known: readonly T[],
   section: LogNode | undefined,
   report: Report,

@@ -1,4 +1,4 @@
-// Which lines belong to which sand, told from indentation alone, so that a fault can be kept to its sand.
+// Which lines belong to which sand or batch, told from indentation alone, so that a fault can be kept to it.
 
 import { logKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
@@ -10,7 +10,7 @@ export interface SandBlock {
   readonly end: number;
 }
 
-/** The blocks under `sands:`; none where the log is written in another way (brackets, say). */
+/** The blocks under `sands:` and `batches:`; none where the log is written in another way (brackets, say). */
 export function sandBlocks(source: Source): SandBlock[] {
   const blocks: SandBlock[] = [];
   let inside = false;
@@ -30,7 +30,7 @@ export function sandBlocks(source: Source): SandBlock[] {
     const top = depth === 0 ? plainName(/^([^:]*):/.exec(line)?.[1] ?? "") : undefined;
     if (logKeys.some((key) => key === top) || /^(---|\.\.\.)/.test(line)) {
       close(start);
-      inside = /^sands\s*:\s*(#.*)?$/i.test(line);
+      inside = /^(sands|batches)\s*:\s*(#.*)?$/i.test(line);
       indent = undefined;
     } else if (inside && depth > 0) {
       indent ??= depth;

@@ -3,6 +3,7 @@
 import type { Place } from "../issue.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Sieve } from "../sand/sieve.ts";
+import type { Aim, Batch, Rig, TrialAxis } from "./batch.ts";
 
 /** A figure of the log: converted to the field's own unit, as typed, and where it stands. */
 export interface Measured {
@@ -93,6 +94,12 @@ export interface Log {
   readonly scales: readonly Scale[];
   readonly sets: readonly SieveSet[];
   readonly sands: readonly Sand[];
+  readonly rigs: readonly Rig[];
+  readonly aims: readonly Aim[];
+  /** What the trial varies; undefined: not said. */
+  readonly axis?: TrialAxis;
+  /** In the log's order, those of a CSV file after the others. */
+  readonly batches: readonly Batch[];
   /** Eight hex digits of the log's text, so that page and data can be matched. */
   readonly fingerprint: string;
 }

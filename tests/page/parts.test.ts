@@ -105,6 +105,9 @@ describe("a notebook", () => {
     scales: [],
     sets: [],
     sands: [],
+    rigs: [],
+    aims: [],
+    batches: [],
     fingerprint: "00",
   } as Log;
   const spec: PageSpec = { question: "How fine?", answer: ["Fine."], sections: [] };

@@ -1,0 +1,180 @@
+// Every batch of a log with its figures: repeats averaged, methods kept apart, scatter learnt from every replicate.
+
+import type { Issue } from "../issue.ts";
+import { mean, median } from "../numbers/summary.ts";
+import { lift } from "../quantity/combine.ts";
+import type { Spread } from "../quantity/spread.ts";
+import { constant, shifted } from "../quantity/spread-of.ts";
+import { pooledRepeatScatter, repeatScatter } from "../sand/repeats.ts";
+import type { Batch, TestName } from "./batch.ts";
+import { kindOf, mainKinds } from "./main-methods.ts";
+import { type RecipeFigures, recipeFigures } from "./recipe-figures.ts";
+import { type TestFigure, testFigure } from "./test-figure.ts";
+import { testNames } from "./test-forms.ts";
+import type { Log } from "./types.ts";
+
+export interface Scatter {
+  /** Of one test, in the test's unit. */
+  readonly sd: number;
+  readonly degreesOfFreedom: number;
+}
+
+/** One test of one batch, by one method: a single reading, or the mean of its repeats. */
+export interface BatchFigure extends TestFigure {
+  /** The number of each reading. */
+  readonly each: readonly number[];
+  /** Scatter of one reading; pooled: learnt from the repeats of other batches too. Undefined: nothing was repeated. */
+  readonly repeat?: Scatter & { readonly pooled: boolean };
+}
+
+export interface BatchFigures {
+  readonly batch: Batch;
+  /** By the method that most batches of the log use. */
+  readonly tests: { readonly [test in TestName]?: BatchFigure };
+  /** Found by another method than the log's usual one: never on one curve with the rest. */
+  readonly apart: readonly BatchFigure[];
+  readonly recipe?: RecipeFigures;
+}
+
+export interface LogFigures {
+  /** One for each batch that can be used, in the log's order. */
+  readonly figures: readonly BatchFigures[];
+  /** Repeatability of one test, over all rigs of the log; squeeze has none. */
+  readonly pooled: { readonly [test in TestName]?: Scatter };
+  /** Tests that gave no figure, with their places. */
+  readonly issues: readonly Issue[];
+}
+
+interface Group {
+  readonly test: TestName;
+  readonly batch: Batch;
+  readonly kind: string | undefined;
+  readonly figures: readonly TestFigure[];
+}
+
+/**
+ * The figures of all usable batches. Repeats of a test are averaged; over their mean are drawn the sources that they
+ * share (rig, method) and the scatter between them, Student's t: readings' own errors are in that scatter already.
+ * With two or fewer degrees of freedom of its own, a test takes the scatter pooled over every repeat of the log by the
+ * same method and rig, else by the same test, if that has three or more; so does a test that was done once. Where too
+ * little was repeated, a single reading's own errors stand, and "repeats" is missing. Steps of the squeeze have no mean: their middle is taken.
+ * Pooling: s = √(ΣΣ(x − own mean)² / Σ(n − 1)), GUM 4.2.4; it takes scatter to be about alike in all batches.
+ */
+export function batchFigures(log: Pick<Log, "batches">): LogFigures {
+  const issues: Issue[] = [];
+  const usable = log.batches.filter((batch) => batch.usable);
+  const main = mainKinds(usable);
+  const groups = usable.flatMap((batch) => groupsOf(batch, main, issues));
+  const byTest = scatterBy(groups, ({ test }) => test);
+  const byRig = scatterBy(groups, rigKey);
+  const figures = usable.map((batch): BatchFigures => {
+    const own = groups.filter((group) => group.batch === batch);
+    const worked = (group: Group) => batchFigure(group, byRig.get(rigKey(group)) ?? byTest.get(group.test));
+    const usual = ({ test, kind }: Group) => kind === main.get(test);
+    const recipe = recipeFigures(batch);
+    return {
+      batch,
+      tests: Object.fromEntries(own.filter(usual).map((group) => [group.test, worked(group)])),
+      apart: own.filter((group) => !usual(group)).map(worked),
+      ...(recipe ? { recipe } : {}),
+    };
+  });
+  return { figures, pooled: Object.fromEntries(byTest), issues };
+}
+
+/** The readings of a batch by test and kind. */
+function groupsOf(batch: Batch, main: ReturnType<typeof mainKinds>, issues: Issue[]): Group[] {
+  return testNames.flatMap((test) => {
+    const figures = batch.readings
+      .filter((reading) => reading.test === test)
+      .flatMap((reading) => {
+        const { value, issues: wrong } = testFigure(reading, batch);
+        issues.push(...wrong.map((issue) => ({ ...issue, about: batch.name })));
+        return value ?? [];
+      });
+    const kind = ({ method }: TestFigure) => kindOf(test, method) ?? main.get(test);
+    return [...new Set(figures.map(kind))].map((one) => ({
+      test,
+      batch,
+      kind: one,
+      figures: figures.filter((figure) => kind(figure) === one),
+    }));
+  });
+}
+
+function rigKey({ test, kind, figures }: Group): string {
+  const rigs = [...new Set(figures.map(({ rig }) => rig ?? ""))].sort();
+  return [test, kind ?? "", ...rigs].join(" / ");
+}
+
+function scatterBy<Key>(groups: readonly Group[], keyOf: (group: Group) => Key): Map<Key, Scatter> {
+  const values = new Map<Key, number[][]>();
+  for (const group of groups) {
+    if (group.test === "squeeze") continue;
+    const key = keyOf(group);
+    values.set(key, [...(values.get(key) ?? []), group.figures.map(({ value }) => value)]);
+  }
+  const pooled = [...values].flatMap(([key, sets]): [Key, Scatter][] => {
+    const scatter = pooledRepeatScatter(sets);
+    return scatter && scatter.sd > 0 ? [[key, scatter]] : [];
+  });
+  return new Map(pooled);
+}
+
+function batchFigure({ test, kind, figures, batch }: Group, pooled: Scatter | undefined): BatchFigure {
+  const first = figures[0]!;
+  const each = figures.map(({ value }) => value);
+  if (test === "squeeze") {
+    const middle = constant(median(each));
+    return { ...first, value: middle.value, spread: middle, shared: middle, each };
+  }
+  const repeat = scatterOf(each, pooled);
+  const method = figures.find((figure) => figure.method !== undefined)?.method;
+  const shared = meanOf(figures.map((figure) => figure.shared));
+  const told = (part: "missing" | "assumed") => [...new Set(figures.flatMap((figure) => figure[part]))];
+  const common = {
+    ...first,
+    ...(method === undefined ? {} : { method }),
+    value: mean(each),
+    shared,
+    each,
+    assumed: told("assumed"),
+  };
+  if (!repeat) {
+    // Also where repeats agree to the last digit: then the readings are too coarse to show their scatter.
+    const spread = meanOf(figures.map((figure) => figure.spread));
+    const missing = [...told("missing"), ...(figures.length > 1 ? [] : ["repeats"])];
+    return { ...common, spread, missing };
+  }
+  const between = shifted(0, repeat.sd / Math.sqrt(each.length), {
+    id: `scatter of ${test}, ${batch.id}${kind === undefined ? "" : `, ${kind}`}`,
+    kind: "repeat",
+    shape: { kind: "t", df: repeat.degreesOfFreedom },
+    says: `scatter between repeats of ${test}`,
+  });
+  const spread = lift((values) => values[0]! + values[1]!, [shared, between]);
+  // The scatter holds what a single reading may be off by, known or not.
+  const missing = told("missing").filter((part) => part !== "reading" && part !== "weighing");
+  return { ...common, spread, missing, repeat };
+}
+
+/** Fewer degrees of freedom than this teach too little to stand in for a test that was done once. */
+const leastPooled = 3;
+
+function scatterOf(each: readonly number[], pooled: Scatter | undefined): BatchFigure["repeat"] {
+  const own = repeatScatter(each);
+  const learnt = pooled && pooled.degreesOfFreedom >= leastPooled ? pooled : undefined;
+  if (learnt && (own?.degreesOfFreedom ?? 0) <= 2) return { ...learnt, pooled: true };
+  return own && own.sd > 0
+    ? { sd: own.sd, degreesOfFreedom: own.degreesOfFreedom, pooled: false }
+    : undefined;
+}
+
+function meanOf(spreads: readonly Spread[]): Spread {
+  if (spreads.length === 1) return spreads[0]!;
+  return lift((values) => {
+    let all = 0;
+    for (let i = 0; i < spreads.length; i++) all += values[i]!;
+    return all / spreads.length;
+  }, spreads);
+}

@@ -1,0 +1,105 @@
+// Batches held against each other, and each against its own recipe.
+
+import { mean } from "../numbers/summary.ts";
+import { printNumber } from "../quantity/print.ts";
+import type { Batch, TestName, TrialAxis } from "./batch.ts";
+import { allAtOne, methodsMixed, missingTest, recipeAgainstMoisture, sameAxis } from "./complaints-batch.ts";
+import { kindOf, mainKinds } from "./main-methods.ts";
+import type { Report } from "./node.ts";
+import { recipeFigures } from "./recipe-figures.ts";
+import { testFigure } from "./test-figure.ts";
+import { testNames } from "./test-forms.ts";
+
+type ReportAbout = (name: string) => Report;
+
+export function checkBatches(
+  batches: readonly Batch[],
+  axis: TrialAxis | undefined,
+  reportAbout: ReportAbout,
+): void {
+  const usable = batches.filter((batch) => batch.usable);
+  for (const batch of usable) checkRecipe(batch, reportAbout);
+  checkMethods(usable, reportAbout);
+  checkGaps(usable, reportAbout);
+  checkAxis(usable, axis ?? "moisture", reportAbout);
+}
+
+/** Points of moisture by which a recipe and an oven may differ: water that dries off while mulling, and both readings. */
+const recipeSlack = 0.6;
+
+function checkRecipe(batch: Batch, reportAbout: ReportAbout): void {
+  const measured = numberOf(batch, "moisture");
+  const place = batch.readings.find(({ test }) => test === "moisture")?.place;
+  const recipe = batch.recipe?.waterKg && recipeFigures(batch)?.moistureOfDampPercent.value;
+  if (measured === undefined || recipe === undefined || !place) return;
+  if (Math.abs(recipe - measured) <= recipeSlack) return;
+  const guess =
+    measured > recipe
+      ? "The sand or the bagged clay may have been damp before, or water went in that was not written down."
+      : "Water may have dried off before the sample was taken, or the sample was not dried through.";
+  reportAbout(batch.name)(
+    recipeAgainstMoisture(printNumber(recipe, 1), printNumber(measured, 1), guess),
+    place,
+  );
+}
+
+function checkMethods(batches: readonly Batch[], reportAbout: ReportAbout): void {
+  const main = mainKinds(batches);
+  for (const batch of batches) {
+    const told = new Set<string>();
+    for (const { test, method, place } of batch.readings) {
+      const usual = main.get(test);
+      const kind = kindOf(test, method) ?? usual;
+      if (kind === undefined || usual === undefined || kind === usual || told.has(test)) continue;
+      told.add(test);
+      reportAbout(batch.name)(methodsMixed(test, kind, usual), place);
+    }
+  }
+}
+
+function checkGaps(batches: readonly Batch[], reportAbout: ReportAbout): void {
+  for (const test of testNames) {
+    const without = batches.filter(({ readings }) => !readings.some((reading) => reading.test === test));
+    const [first] = without;
+    if (!first || without.length === batches.length) continue;
+    const shown = without.slice(0, 5).map(({ name }) => `"${name}"`);
+    const more = without.length > 5 ? ` and ${without.length - 5} more` : "";
+    const capital = test[0]!.toUpperCase() + test.slice(1);
+    reportAbout(first.name)(missingTest(capital, `${shown.join(", ")}${more}`), first.place);
+  }
+}
+
+/** Nearer than this two batches stand at one place, points of the axis. */
+const near: { readonly [axis in TrialAxis]: number } = { moisture: 0.1, clay: 0.2, compactability: 1 };
+
+function checkAxis(batches: readonly Batch[], axis: TrialAxis, reportAbout: ReportAbout): void {
+  const placed = batches.flatMap((batch) => {
+    const at = axisOf(batch, axis);
+    return at === undefined ? [] : [{ batch, at }];
+  });
+  if (placed.length < 2) return;
+  const values = placed.map(({ at }) => at);
+  const shown = (value: number) => `${printNumber(value, 1)} %`;
+  if (placed.length > 2 && Math.max(...values) - Math.min(...values) <= 2 * near[axis]) {
+    const last = placed.at(-1)!.batch;
+    reportAbout(last.name)(allAtOne(axis, shown(mean(values))), last.place);
+    return;
+  }
+  placed.forEach(({ batch, at }, index) => {
+    const twin = placed.slice(0, index).find((other) => Math.abs(other.at - at) < near[axis]);
+    if (twin) reportAbout(batch.name)(sameAxis(axis, shown(at), twin.batch.name), batch.place);
+  });
+}
+
+function axisOf(batch: Batch, axis: TrialAxis): number | undefined {
+  if (axis === "clay") return batch.recipe?.clayKg && recipeFigures(batch)?.clayOfDryMixPercent.value;
+  return numberOf(batch, axis);
+}
+
+/** Mean of a test's readings by the method of its first. */
+function numberOf(batch: Batch, test: TestName): number | undefined {
+  const readings = batch.readings.filter((reading) => reading.test === test);
+  const alike = readings.filter(({ method }) => method === readings[0]?.method);
+  const values = alike.flatMap((reading) => testFigure(reading, batch).value?.value ?? []);
+  return values.length === 0 ? undefined : mean(values);
+}

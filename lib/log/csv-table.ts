@@ -1,0 +1,47 @@
+// A CSV file as a head and rows of cells, with what is wrong with its writing.
+
+import type { Place } from "../issue.ts";
+import { checkText } from "./check-text.ts";
+import { commaFigures, noColumnName, noRows, otherSeparator } from "./complaints-csv.ts";
+import { type CsvRow, csvSeparator, readCsv } from "./csv.ts";
+import type { Report } from "./node.ts";
+import { placeIn, type Source } from "./source.ts";
+
+export interface CsvTable {
+  readonly head: CsvRow;
+  readonly rows: readonly CsvRow[];
+}
+
+/** Undefined where nothing can be read from it; the complaints say why. */
+export function csvTable(source: Source, report: Report): CsvTable | undefined {
+  if (!checkText(source, report)) return undefined;
+  const separator = csvSeparator(source.text);
+  const [head, ...rows] = readCsv(source, separator, report);
+  if (!head || rows.length === 0) {
+    report(noRows(), placeIn(source, 0, 1));
+    return undefined;
+  }
+  if (separator !== ",") {
+    const commas = rows.flat().filter((cell) => /^-?\d+,\d+$/.test(cell.text));
+    const [first] = commas;
+    if (first) {
+      report(commaFigures(first.text, first.text.replace(",", "."), String(commas.length)), first.place);
+      return undefined;
+    }
+    report(otherSeparator(separator === ";" ? "semicolons" : "tabs"), placeIn(source, 0, 1));
+  }
+  return { head, rows };
+}
+
+/** A column with figures and no name. */
+export function checkColumnNames({ head, rows }: CsvTable, source: Source, report: Report): void {
+  head.forEach((cell, column) => {
+    const used = rows.find((row) => (row[column]?.text ?? "") !== "");
+    if (cell.text === "" && used) report(noColumnName(), used[column]?.place ?? placeIn(source, 0, 1));
+  });
+}
+
+export function rowPlace(row: CsvRow): Place {
+  const [first, last] = [row[0]!.place, row.at(-1)!.place];
+  return { ...first, length: (last.offset ?? 0) + (last.length ?? 0) - (first.offset ?? 0) };
+}

@@ -1,0 +1,107 @@
+// The shares of a batch by what went in, each with the doubt of the weighings.
+
+import { lift } from "../quantity/combine.ts";
+import type { Source } from "../quantity/source.ts";
+import type { Spread } from "../quantity/spread.ts";
+import { linear, spreadOfQuantity } from "../quantity/spread-of.ts";
+import { type MixShares, mixShares } from "../sand/mix-shares.ts";
+import type { Batch, Recipe } from "./batch.ts";
+
+export interface RecipeFigures {
+  /** Dry clay added, % of the dry mix. Clay added, by wash and live are three things. */
+  readonly clayOfDryMixPercent: Spread;
+  readonly clayOfSandPercent: Spread;
+  readonly clayOfDampPercent: Spread;
+  readonly moistureOfDampPercent: Spread;
+  /** Undefined without clay. */
+  readonly waterPerClay?: Spread;
+  readonly missing: readonly string[];
+  readonly assumed: readonly string[];
+}
+
+type Part = Exclude<keyof Recipe, "scale">;
+const parts: readonly Part[] = [
+  "sandKg",
+  "clayKg",
+  "waterKg",
+  "additiveKg",
+  "sandMoisturePercent",
+  "clayMoisturePercent",
+];
+
+/**
+ * mixShares of a batch's recipe. A ± in the log goes before the scale that the recipe names: two roundings to its step
+ * (reading), and its bias, one source for all its weighings (rig). Neither: "weighing" is missing.
+ * What is not named did not go in; a sand or clay whose water is not said is taken as dry, which `assumed` says.
+ * Undefined where no recipe, or no sand in it, is given.
+ */
+export function recipeFigures(batch: Batch): RecipeFigures | undefined {
+  const { recipe } = batch;
+  if (!recipe?.sandKg) return undefined;
+  const missing = new Set<string>();
+  const inputs = parts.map((part) => partSpread(part, recipe, batch, missing));
+  const shares = (pick: (shares: MixShares) => number): Spread =>
+    lift((values) => pick(sharesAt(values)), inputs);
+  return {
+    clayOfDryMixPercent: shares((mix) => mix.clayOfDryMixPercent),
+    clayOfSandPercent: shares((mix) => mix.clayOfSandPercent),
+    clayOfDampPercent: shares((mix) => mix.clayOfDampPercent),
+    moistureOfDampPercent: shares((mix) => mix.moistureOfDampPercent),
+    ...(recipe.clayKg && recipe.clayKg.value > 0
+      ? { waterPerClay: shares((mix) => mix.waterPerClay ?? 0) }
+      : {}),
+    missing: [...missing],
+    assumed: [
+      ...(recipe.sandMoisturePercent ? [] : ["the sand went in dry"]),
+      ...(recipe.clayKg && !recipe.clayMoisturePercent ? ["the bagged clay held no water"] : []),
+    ],
+  };
+}
+
+/** A draw below zero, where a ± is as large as the mass, counts as none. */
+function sharesAt(values: ArrayLike<number>): MixShares {
+  const at = (i: number) => Math.max(0, values[i]!);
+  const share = (i: number) => Math.min(99, at(i));
+  return mixShares({
+    sandKg: Math.max(1e-9, values[0]!),
+    clayKg: at(1),
+    waterKg: at(2),
+    additiveKg: at(3),
+    sandMoisturePercent: share(4),
+    clayMoisturePercent: share(5),
+  });
+}
+
+function partSpread(
+  part: Part,
+  { [part]: measured, scale }: Recipe,
+  batch: Batch,
+  missing: Set<string>,
+): Spread {
+  if (!measured) return linear(0, []);
+  const { value, plusMinus } = measured;
+  const words = part.replace(/Kg$|Percent$/, "").replace("Moisture", " moisture");
+  const id = `${words} of the recipe, ${batch.id}`;
+  const says = `the ${words} that went in`;
+  if (plusMinus) return spreadOfQuantity({ value, plusMinus }, { source: id, says });
+  if (part.endsWith("Percent")) {
+    // Half a point: our own, for a moisture that was looked up or guessed.
+    const source: Source = { id, kind: "reading", shape: { kind: "rectangular" }, says };
+    return linear(value, [{ scale: Math.min(0.5, value), source }]);
+  }
+  if (!scale) {
+    missing.add("weighing");
+    return linear(value, []);
+  }
+  const reading: Source = { id, kind: "reading", shape: { kind: "triangular" }, says };
+  const bias: Source = {
+    id: `bias of ${scale.name}`,
+    kind: "rig",
+    shape: { kind: "rectangular" },
+    says: `the bias of the ${scale.name}`,
+  };
+  return linear(value, [
+    { scale: scale.stepG / 1000, source: reading },
+    { scale: (scale.withinG ?? 0) / 1000, source: bias },
+  ]);
+}

@@ -1,0 +1,188 @@
+// A reading of a home rig as the trade's number, with its budget of doubt.
+
+import type { Checked, Issue } from "../issue.ts";
+import { lift } from "../quantity/combine.ts";
+import type { Source } from "../quantity/source.ts";
+import type { Spread } from "../quantity/spread.ts";
+import { constant, linear, spreadOfQuantity } from "../quantity/spread-of.ts";
+import type { Batch, TestName, TestReading } from "./batch.ts";
+import { emptyReading, figureUnsteady } from "./complaints-test.ts";
+import { methodDoubt } from "./drying-doubt.ts";
+import { fingerprint } from "./fingerprint.ts";
+import { type DoubtfulInput, doubtfulInput } from "./input-doubt.ts";
+import { readingInputs } from "./reading-inputs.ts";
+import { rigWords } from "./rig-words.ts";
+import type { TestFormula } from "./test-number.ts";
+import { workedUnits } from "./worked-units.ts";
+
+export interface TestFigure {
+  readonly test: TestName;
+  /** "% of damp mass", "kPa", "g/cm³"; the empty string for a bare number. */
+  readonly unit: string;
+  readonly value: number;
+  /** With every source of doubt that is known. */
+  readonly spread: Spread;
+  /** With the sources that other readings share alone (rig, method): what is drawn over repeats or over a fit. */
+  readonly shared: Spread;
+  readonly method?: string;
+  readonly rig?: string;
+  /** What the ± does not hold, so that it is "at least": "weighing", "scale check", "blank run", "reading", "method". */
+  readonly missing: readonly string[];
+  /** What was assumed in the place of a ± that was not written. */
+  readonly assumed: readonly string[];
+  /** How it was found, a sentence for a page. */
+  readonly rigWords: string;
+  /** In plain signs; undefined for a number that was worked out elsewhere. */
+  readonly formula?: string;
+}
+
+/**
+ * The trade's number of one reading: moisture % of damp mass, compactability % of height, strengths kPa, permeability
+ * number at 20 °C, density g/cm³, clay by wash % of dry mix, squeeze step 1 to 5.
+ * Budget: reading (steps of scale and ruler, levels, time), rig (bias of the scale, bore, vessel, blank; one source for
+ * all readings of a rig), method (what clay still holds after drying; one source for all of a method).
+ * A ± in the log goes before the instrument's; without either, an assumption of our own that `assumed` says.
+ * A number worked out elsewhere has the ± that was written, else "reading" is missing.
+ * batch: whose reading it is; it gives the sources their names.
+ * No value, with an issue, where a reading is missing or where within its ± the test may come out at anything.
+ * Source of each formula: the plain functions of the sand folder.
+ * Example: moisture { damp: 152.4 g, dry: 147.3 g } on a scale of 0.1 g: 3.35 ± 0.08 % of damp mass.
+ */
+export function testFigure(reading: TestReading, batch: Batch): Checked<TestFigure> {
+  const { test, worked, method, rig, place } = reading;
+  const id = readingId(reading, batch);
+  const common = {
+    test,
+    unit: workedUnits[test].unit,
+    rigWords: rigWords(reading),
+    ...(method === undefined ? {} : { method }),
+    ...(rig ? { rig: rig.name } : {}),
+  };
+  const way = methodDoubt(reading, batch);
+  if (worked) {
+    const says = `${test} as written`;
+    const spread = spreadOfQuantity(
+      { value: worked.value, ...(worked.plusMinus ? { plusMinus: worked.plusMinus } : {}) },
+      { source: `${test} as written, ${id}`, says },
+    );
+    const missing = worked.plusMinus || test === "squeeze" ? [] : ["reading"];
+    const figure = {
+      ...common,
+      value: worked.value,
+      missing: [...missing, ...way.missing],
+      assumed: way.assumed,
+    };
+    return { value: { ...figure, ...withMethod(spread, constant(worked.value), way.terms) }, issues: [] };
+  }
+  const found = readingInputs(reading);
+  if (!found) return refused({ ...emptyReading(test, "its readings"), place });
+  const inputs = found.inputs.map((input) => doubtfulInput(input, { reading, batch, id }));
+  const names = found.inputs.map(({ name }) => name);
+  if (unsteady(found.formula, names, inputs)) return refused({ ...figureUnsteady(test), place });
+  const spread = lifted(found.formula, names, inputs);
+  const shared = lifted(found.formula, names, inputs.map(sharedAlone));
+  const told = (part: "missing" | "assumed") => inputs.flatMap((input) => input[part] ?? []);
+  return {
+    value: {
+      ...common,
+      value: spread.value,
+      ...withMethod(spread, shared, way.terms),
+      missing: distinct([...told("missing"), ...way.missing]),
+      assumed: distinct([...told("assumed"), ...way.assumed]),
+      formula: found.formula.formula,
+    },
+    issues: [],
+  };
+}
+
+function refused(issue: Issue): Checked<TestFigure> {
+  return { issues: [issue] };
+}
+
+/** By name, date and figures; of readings that are alike in every figure, by which of them it is. */
+function readingId(reading: TestReading, batch: Batch): string {
+  const figures = figuresOf(reading);
+  const alike = batch.readings.filter((other) => figuresOf(other) === figures);
+  const which = Math.max(0, alike.indexOf(reading));
+  return `${batch.id} / ${reading.test} ${fingerprint(figures)}${which === 0 ? "" : ` again ${which}`}`;
+}
+
+function figuresOf({ test, method, raw, worked }: TestReading): string {
+  const parts = Object.entries(raw).map(([name, { value }]) => `${name}=${value}`);
+  return [test, method ?? "", worked?.value ?? "", ...parts].join(";");
+}
+
+type Terms = readonly { readonly scale: number; readonly source: Source }[];
+
+function withMethod(spread: Spread, shared: Spread, terms: Terms): { spread: Spread; shared: Spread } {
+  if (terms.length === 0) return { spread, shared };
+  const way = linear(0, terms);
+  const plus = (one: Spread) => lift((parts) => parts[0]! + parts[1]!, [one, way]);
+  return { spread: plus(spread), shared: plus(shared) };
+}
+
+/** Draws that a formula refuses are rare, since corners were tried: they count as the middle. */
+function lifted(formula: TestFormula, names: readonly string[], inputs: readonly DoubtfulInput[]): Spread {
+  const middle = numberAt(
+    formula,
+    names,
+    inputs.map(({ spread }) => spread.value),
+  )!;
+  return lift(
+    (values) => numberAt(formula, names, values) ?? middle,
+    inputs.map(({ spread }) => spread),
+  );
+}
+
+/** Only what other readings share moves: the rest stands at its middle. */
+function sharedAlone(input: DoubtfulInput): DoubtfulInput {
+  const { spread } = input;
+  const kept = spread.sources.filter(({ kind }) => kind === "rig" || kind === "method");
+  if (kept.length === spread.sources.length) return input;
+  const alone: Spread = {
+    value: spread.value,
+    sources: kept,
+    fill(out, start, drawing) {
+      spread.fill(out, start, {
+        count: drawing.count,
+        add(source, scale, target, from) {
+          if (kept.includes(source)) drawing.add(source, scale, target, from);
+        },
+      });
+    },
+  };
+  return { ...input, spread: kept.length === 0 ? constant(spread.value) : alone };
+}
+
+function numberAt(
+  { number }: TestFormula,
+  names: readonly string[],
+  values: ArrayLike<number>,
+): number | undefined {
+  const named: Record<string, number> = {};
+  names.forEach((name, i) => {
+    named[name] = values[i]!;
+  });
+  try {
+    const result = number(named);
+    return Number.isFinite(result) ? result : undefined;
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+/** True where the formula breaks at some corner of what the readings may be. */
+function unsteady(formula: TestFormula, names: readonly string[], inputs: readonly DoubtfulInput[]): boolean {
+  const moving = inputs.flatMap(({ reach }, i) => (reach > 0 ? [i] : []));
+  for (let corner = 0; corner < 2 ** moving.length; corner++) {
+    const values = inputs.map(({ spread }) => spread.value);
+    moving.forEach((i, bit) => {
+      values[i]! += corner & (2 ** bit) ? inputs[i]!.reach : -inputs[i]!.reach;
+    });
+    if (numberAt(formula, names, values) === undefined) return true;
+  }
+  return false;
+}
+
+const distinct = (texts: readonly string[]): string[] => [...new Set(texts)];
