@@ -2,7 +2,7 @@
 
 import { lowerTriangle } from "./cholesky.ts";
 import { largestOverAngles } from "./largest-angle.ts";
-import type { LinearFit } from "./least-squares.ts";
+import type { LinearFit } from "./linear-fit.ts";
 
 export interface RegionLimits {
   readonly bounded: boolean;

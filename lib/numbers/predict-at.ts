@@ -1,7 +1,7 @@
 // What a linear fit says at one place.
 
 import { invariant } from "../issue.ts";
-import type { LinearFit } from "./least-squares.ts";
+import type { LinearFit } from "./linear-fit.ts";
 import { sum } from "./sum.ts";
 
 export interface Prediction {
