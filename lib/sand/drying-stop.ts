@@ -24,7 +24,7 @@ const short = (x: number): string => String(Number(x.toPrecision(2)));
  * dampG: sample before drying; weighingsG: after each spell of drying, in order, at least one; stepG: smallest step of
  * the scale. All > 0, g, else RangeError. Spells of about a minute in a pan or microwave, ten or more in an oven.
  * Where the step is coarser than the rule, two equal weighings prove nothing, and an issue says so.
- * Source: constant mass, TJFS-201; one-minute spells, ASTM D4643; 0.05 % as in the project's reference notes.
+ * Source: constant mass, TJFS-201; one-minute spells, ASTM D4643; 0.05 % our own.
  * Example: dryEnough({ dampG: 100, weighingsG: [96.5, 96.31, 96.29] }) is dry at 2.
  */
 export function dryEnough(drying: {
