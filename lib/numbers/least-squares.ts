@@ -16,8 +16,9 @@ export { type Prediction, predictAt } from "./predict-at.ts";
  * number that is not finite, a negative weight: throws. Columns that depend on each other, or fewer rows than
  * columns: all figures NaN, and rank says how many can be told apart. No degree of freedom left: coefficients stand,
  * their errors are NaN.
- * Method: columns centred on their weighted means where one is constant, brought to length 1, Householder QR.
- * Certified digits (NIST StRD) are held by tests/reference/nist.test.ts: Longley 11 and more.
+ * Method: columns centred on their weighted means where one of them is all ones, brought to length 1, Householder QR,
+ * then one round of refinement.
+ * Certified digits (NIST StRD) are held by tests/reference/nist.test.ts: Longley 13.
  * @example fitLinear([[1, 0], [1, 1], [1, 2]], [1, 2, 4]).coefficients // [0.8333..., 1.5]
  */
 export function fitLinear(

@@ -25,7 +25,7 @@ export interface PolynomialFit {
  * y = b₀ + b₁x + … + b_d·x^d by weighted least squares (fitLinear on powers of u = (x − centre)/scale, −1 to 1, then
  * multiplied out). degree: a whole number, 0 to 15, at least 1 without an intercept, else throws; x, y: finite and of
  * one length, else throws; weights: as for fitLinear. Fewer different x than coefficients: all figures NaN.
- * Certified digits (NIST StRD, tests/reference/nist.test.ts): Norris 12, Filip (degree 10) 8, Wampler 9 and more.
+ * Certified digits (NIST StRD, tests/reference/nist.test.ts): Norris 11, Filip (degree 10) 12, Wampler 9 and more.
  * @example fitPolynomial([0, 1, 2, 3], [1, 2, 5, 10], 2).coefficients // [1, 0, 1]
  */
 export function fitPolynomial(
