@@ -24,6 +24,12 @@ export interface Band {
   readonly unit: string;
   /** For a percentage, of what: "damp mass". */
   readonly basis?: string;
+  /** For clay: what is counted. The three are different things and never fill in for each other. */
+  readonly clayIs?: "live bentonite" | "bentonite added" | "AFS clay";
+  /** For permeability: the fineness numbers that the range goes with; finer sand lets less through. */
+  readonly goesWithFineness?: { readonly low: number; readonly high: number };
+  /** The source names no metal (or no bond): the row stands for each. */
+  readonly anyMetal?: true;
   readonly low: number;
   readonly high: number;
   /**

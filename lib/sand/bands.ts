@@ -1,12 +1,24 @@
 // Typical ranges, looked up for one metal and one bond.
 
 import { invariant } from "../issue.ts";
+import { anyMetalBands } from "./any-metal-bands.ts";
 import type { Band, BandProperty } from "./band.ts";
+import { benchBandsBentonite } from "./bench-bands-bentonite.ts";
+import { benchBandsNatural } from "./bench-bands-natural.ts";
+import { classTableBandsBentonite, classTableBandsNatural } from "./class-table-bands.ts";
 import { bentoniteFinenessBands } from "./fineness-bands-bentonite.ts";
 import { naturalFinenessBands } from "./fineness-bands-natural.ts";
 import { type Bond, bondNames, type Metal, metalNames } from "./metals.ts";
 
-const all: readonly Band[] = [...naturalFinenessBands, ...bentoniteFinenessBands];
+const all: readonly Band[] = [
+  ...naturalFinenessBands,
+  ...bentoniteFinenessBands,
+  ...benchBandsBentonite,
+  ...anyMetalBands,
+  ...classTableBandsBentonite,
+  ...benchBandsNatural,
+  ...classTableBandsNatural,
+];
 
 /**
  * The typical ranges that are known for a metal in a bond, the deciding ones and those from memory alike (see
