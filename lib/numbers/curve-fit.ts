@@ -3,8 +3,8 @@
 import { invariant } from "../issue.ts";
 import { atRightAngle, dampedStep } from "./damped-step.ts";
 import { derivativesByParameter } from "./derivatives.ts";
+import { dot, rowProducts } from "./dot.ts";
 import { invertUpper, triangleOf } from "./householder.ts";
-import { sum } from "./sum.ts";
 
 export interface CurveFit {
   readonly parameters: readonly number[];
@@ -56,7 +56,7 @@ export function fitCurve<X = number>(
   const found = descend(misses, values, start);
   const parameters = settle(misses, values, found.parameters);
   const weighted = misses(parameters);
-  const residualSumOfSquares = sum(weighted.map((r) => r * r));
+  const residualSumOfSquares = dot(weighted, weighted);
   const degreesOfFreedom = count - start.length;
   const variance = degreesOfFreedom > 0 ? residualSumOfSquares / degreesOfFreedom : Number.NaN;
   const covariance = inverseOfSquares(derivativesByParameter(values, parameters)).map((row) =>
@@ -84,7 +84,7 @@ function descend(
 ): { parameters: readonly number[]; still: boolean } {
   let parameters = start;
   let left = misses(parameters);
-  let squares = sum(left.map((r) => r * r));
+  let squares = dot(left, left);
   let damping = 1e-3;
   let sizes = start.map(() => 0);
   for (let round = 0; round < 2000; round++) {
@@ -95,7 +95,7 @@ function descend(
       const moved = parameters.map((p, j) => p + step[j]!);
       const still = step.every((d, j) => Math.abs(d) <= 1e-10 * Math.abs(parameters[j]!));
       const tried = misses(moved);
-      const trial = sum(tried.map((r) => r * r));
+      const trial = dot(tried, tried);
       if (trial < squares) {
         parameters = moved;
         left = tried;
@@ -137,5 +137,5 @@ function inverseOfSquares(slopes: readonly Float64Array[]): number[][] {
   const triangle = triangleOf(slopes);
   if (!(triangle.rank === slopes.length)) return slopes.map(() => slopes.map(() => Number.NaN));
   const inverse = invertUpper(triangle.upper);
-  return inverse.map((a) => inverse.map((b) => sum(a.map((v, k) => v * b[k]!))));
+  return rowProducts(inverse, 1);
 }

@@ -1,7 +1,7 @@
 // One step of a search for least squares, held back where the slopes cannot be trusted far.
 
+import { dot } from "./dot.ts";
 import { solveUpper, triangleOf } from "./householder.ts";
-import { sum } from "./sum.ts";
 
 /**
  * δ that makes ‖J·δ − r‖² + damping·Σ(sizeⱼδⱼ)² least. slopes: columns of J; left: r; damping ≥ 0, 0 is Gauss–Newton.
@@ -33,7 +33,6 @@ export function dampedStep(
 export function atRightAngle(slopes: readonly Float64Array[], left: Float64Array): boolean {
   const size = Math.hypot(...left);
   return slopes.every((column) => {
-    const along = Math.abs(sum(column.map((v, i) => v * left[i]!)));
-    return along <= 1e-6 * Math.hypot(...column) * size;
+    return Math.abs(dot(column, left)) <= 1e-6 * Math.hypot(...column) * size;
   });
 }

@@ -1,6 +1,7 @@
 // Linear least squares with everything that is asked of a fit afterwards.
 
 import { invariant } from "../issue.ts";
+import { dot, rowProducts } from "./dot.ts";
 import { invertUpper, solveUpper, triangleOf } from "./householder.ts";
 import type { LinearFit } from "./linear-fit.ts";
 import { type LocalAxes, localAxes } from "./local-axes.ts";
@@ -40,7 +41,7 @@ export function fitLinear(
   if (triangle.rank < size) return untold(y.length, size, triangle.rank, count, axes);
 
   const b = solveUpper(triangle.upper, triangle.turn(shifted));
-  const left = (): number[] => y.map((v, i) => sum([v, -middle, ...local[i]!.map((x, j) => -x * b[j]!)]));
+  const left = (): number[] => y.map((v, i) => v - middle - dot(local[i]!, b));
   // What the first solution left over is solved for again: it takes back the rounding of the reflections.
   const correction = triangle.turn(Float64Array.from(left(), (r, i) => r * roots[i]!));
   solveUpper(triangle.upper, correction).forEach((step, j) => {
@@ -53,16 +54,14 @@ export function fitLinear(
   const residualSd = degreesOfFreedom > 0 ? Math.sqrt(residualSumOfSquares / degreesOfFreedom) : Number.NaN;
   const root = invertUpper(triangle.upper);
   const rawRoot = axes.rawColumns(root);
-  const covariance = rawRoot.map((a) =>
-    rawRoot.map((c) => residualSd ** 2 * sum(a.map((v, k) => v * c[k]!))),
-  );
-  const squares = columns.map((_, k) => triangle.turnBack(unit(k, y.length)).map((q) => q * q));
+  const covariance = rowProducts(rawRoot, residualSd ** 2);
+  const thin = columns.map((_, k) => triangle.turnBack(unit(k, y.length)));
   return {
     coefficients: axes.rawCoefficients(b),
     standardErrors: covariance.map((row, j) => Math.sqrt(row[j]!)),
     covariance,
     residuals,
-    leverages: y.map((_, i) => sum(squares.map((column) => column[i]!))),
+    leverages: y.map((_, i) => thin.reduce((total, column) => total + column[i]! ** 2, 0)),
     degreesOfFreedom,
     residualSd,
     residualSumOfSquares,

@@ -1,6 +1,7 @@
 // The places where a fitted quadratic surface may be level: Box and Hunter's confidence region.
 
 import { lowerTriangle } from "./cholesky.ts";
+import { dot } from "./dot.ts";
 import { largestOverAngles } from "./largest-angle.ts";
 import type { LinearFit } from "./linear-fit.ts";
 
@@ -22,39 +23,44 @@ const slopeRows = (x1: number, x2: number, constant: 0 | 1): Rows => [
   [0, 0, constant, x1, 0, 2 * x2],
 ];
 
+export interface LevelRegion {
+  statistic(x1: number, x2: number): number;
+  readonly bounded: boolean;
+  /** How far it reaches, worked out when asked. */
+  limits(): RegionLimits;
+}
+
 /**
  * The statistic dᵀV⁻¹d/2 and how far {x: statistic ≤ limit} reaches. centre: the stationary point; limit: F(level; 2, df).
  * Bounded where the statistic stays above the limit far out in every direction; a ray from the centre then leaves the
  * region once. No scatter at all: the region is its centre. A limit or fit that is NaN: not bounded.
  */
-export function levelRegion(
-  fit: LinearFit,
-  centre: Two,
-  limit: number,
-): { statistic(x1: number, x2: number): number; limits: RegionLimits } {
+export function levelRegion(fit: LinearFit, centre: Two, limit: number): LevelRegion {
   const statistic = (x1: number, x2: number): number => {
     const rows = slopeRows(x1, x2, 1);
     return ratio(slope(rows, fit), covariance(rows, rows, fit));
   };
   const here = slopeRows(...centre, 1);
   const V = covariance(here, here, fit);
-  if (V.every((v) => v === 0)) return { statistic, limits: limitsAbout(centre, () => 0) };
+  if (V.every((v) => v === 0)) {
+    return { statistic, bounded: true, limits: () => limitsAbout(centre, () => 0) };
+  }
   const axes = roundAxes(V, fit);
   const least = axes
     ? -largestOverAngles((angle) => -ray(fit, here, V, along(axes, angle)).farOut)
     : Number.NaN;
-  if (!axes || !(least > limit)) {
-    const nowhere = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
-    return { statistic, limits: { bounded: false, x1: nowhere, x2: nowhere } };
-  }
+  if (!axes || !(least > limit)) return { statistic, bounded: false, limits: () => everywhere };
   const reach = (towards: Two): number =>
     largestOverAngles((angle) => {
       const direction = along(axes, angle);
       const { at } = ray(fit, here, V, direction);
-      return leavingRadius((r) => at(r) - limit) * (towards[0] * direction[0] + towards[1] * direction[1]);
+      return leavingRadius((r) => at(r) - limit) * dot(towards, direction);
     });
-  return { statistic, limits: limitsAbout(centre, reach) };
+  return { statistic, bounded: true, limits: () => limitsAbout(centre, reach) };
 }
+
+const unending = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
+const everywhere: RegionLimits = { bounded: false, x1: unending, x2: unending };
 
 function limitsAbout([x1, x2]: Two, reach: (towards: Two) => number): RegionLimits {
   return {
@@ -111,22 +117,16 @@ function ratio([d1, d2]: Two, [v11, v12, v22]: Symmetric): number {
 }
 
 function slope(rows: Rows, fit: LinearFit): Two {
-  return [product(rows[0], fit.coefficients), product(rows[1], fit.coefficients)];
+  return [dot(rows[0], fit.coefficients), dot(rows[1], fit.coefficients)];
 }
 
 function covariance(a: Rows, b: Rows, fit: LinearFit): Symmetric {
   const between = (i: 0 | 1, j: 0 | 1): number =>
-    product(
+    dot(
       a[i],
-      a[i].map((_, k) => product(b[j], fit.covariance[k]!)),
+      a[i].map((_, k) => dot(b[j], fit.covariance[k]!)),
     );
   return [between(0, 0), between(0, 1), between(1, 1)];
-}
-
-function product(a: readonly number[], b: readonly number[]): number {
-  let total = 0;
-  for (let k = 0; k < a.length; k++) total += a[k]! * b[k]!;
-  return total;
 }
 
 /** Where excess turns from below 0 to above it, going outward. */

@@ -37,7 +37,9 @@ export function localAxes(design: readonly (readonly number[])[], weights: reado
   const rawColumns = (table: readonly (readonly number[])[]): number[][] => {
     const raw = table.map((row, j) => row.map((x) => x / scales[j]!));
     if (constant === undefined) return raw;
-    const shifts = raw[constant]!.map((x, k) => x - sum(raw.map((row, j) => row[k]! * centres[j]!)));
+    const shifts = raw[constant]!.map((x, k) =>
+      raw.reduce((rest, row, j) => rest - row[k]! * centres[j]!, x),
+    );
     return raw.map((row, j) => (j === constant ? shifts : row));
   };
   return {
@@ -51,5 +53,7 @@ export function localAxes(design: readonly (readonly number[])[], weights: reado
 }
 
 function weightedLength(column: readonly number[], centre: number, weights: readonly number[]): number {
-  return Math.sqrt(sum(column.map((x, i) => weights[i]! * (x - centre) ** 2)));
+  let squares = 0;
+  for (let i = 0; i < column.length; i++) squares += weights[i]! * (column[i]! - centre) ** 2;
+  return Math.sqrt(squares);
 }

@@ -1,8 +1,8 @@
 // Least squares where no unknown may be negative: how much of each sand makes this grading?
 
 import { invariant } from "../issue.ts";
+import { dot } from "./dot.ts";
 import { solveUpper, triangleOf } from "./householder.ts";
-import { sum } from "./sum.ts";
 
 /**
  * x ≥ 0 that makes ‖A·x − b‖ least, and that norm.
@@ -28,11 +28,11 @@ export function nonNegativeLeastSquares(
   let x: number[] = columns.map(() => 0);
   /** Columns that are free to be above 0. */
   let free: number[] = [];
-  const residual = (): Float64Array => target.map((v, i) => v - sum(A[i]!.map((a, j) => a * x[j]!)));
+  const residual = (): Float64Array => target.map((v, i) => v - dot(A[i]!, x));
 
   for (let round = 0; round < 30 * size; round++) {
     const left = residual();
-    const pull = columns.map((column) => sum(column.map((a, i) => a * left[i]!)));
+    const pull = columns.map((column) => dot(column, left));
     const wanting = columns
       .map((_, j) => j)
       .filter((j) => !free.includes(j) && pull[j]! > least[j]!)

@@ -1,9 +1,9 @@
 // A polynomial through points by least squares.
 
 import { invariant } from "../issue.ts";
+import { dot, rowProducts } from "./dot.ts";
 import { fitLinear, type LinearFit } from "./least-squares.ts";
 import { type Prediction, predictAt } from "./predict-at.ts";
-import { sum } from "./sum.ts";
 
 export interface PolynomialFit {
   /** Upward from the constant; from x where there is no intercept. */
@@ -53,10 +53,12 @@ export function fitPolynomial(
   const fit = fitLinear(design, y, weights ? { weights } : {});
   const toRaw = rawFromLocal(centre, scale, from, degree);
   const localRoot = fit.local.axes.rawColumns(fit.local.root);
-  const root = toRaw.map((row) => localRoot[0]!.map((_, k) => sum(row.map((t, j) => t * localRoot[j]![k]!))));
-  const covariance = root.map((a) => root.map((c) => fit.residualSd ** 2 * sum(a.map((v, k) => v * c[k]!))));
+  const root = toRaw.map((row) =>
+    localRoot[0]!.map((_, k) => row.reduce((total, t, j) => total + t * localRoot[j]![k]!, 0)),
+  );
+  const covariance = rowProducts(root, fit.residualSd ** 2);
   return {
-    coefficients: toRaw.map((row) => sum(row.map((t, j) => t * fit.coefficients[j]!))),
+    coefficients: toRaw.map((row) => dot(row, fit.coefficients)),
     standardErrors: covariance.map((row, j) => Math.sqrt(row[j]!)),
     covariance,
     residualSd: fit.residualSd,

@@ -1,8 +1,8 @@
 // What a linear fit says at one place.
 
 import { invariant } from "../issue.ts";
+import { dot } from "./dot.ts";
 import type { LinearFit } from "./linear-fit.ts";
-import { sum } from "./sum.ts";
 
 export interface Prediction {
   readonly value: number;
@@ -25,10 +25,10 @@ export function predictAt(fit: LinearFit, row: readonly number[], weight = 1): P
   invariant(row.length === coefficients.length, "a prediction needs one number for each coefficient");
   if (!(weight > 0)) throw new RangeError(`a new observation needs a weight above 0, not ${weight}`);
   const z = axes.row(row);
-  const along = coefficients.map((_, k) => sum(z.map((x, j) => x * root[j]![k]!)));
+  const along = coefficients.map((_, k) => z.reduce((total, x, j) => total + x * root[j]![k]!, 0));
   const meanSe = fit.residualSd * Math.hypot(...along);
   return {
-    value: sum(z.map((x, j) => x * coefficients[j]!)),
+    value: dot(z, coefficients),
     meanSe,
     newSe: Math.hypot(meanSe, fit.residualSd / Math.sqrt(weight)),
   };

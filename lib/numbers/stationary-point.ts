@@ -21,7 +21,7 @@ export interface StationaryPoint {
   statistic(x1: number, x2: number): number;
   /** Whether the level place may be here: statistic ≤ F(level; 2, df). */
   inRegion(x1: number, x2: number): boolean;
-  /** How far the region reaches along each factor; −∞ to ∞ where it is not bounded. */
+  /** How far the region reaches along each factor; −∞ to ∞ where it is not bounded. Worked out when first read. */
   readonly region: RegionLimits;
 }
 
@@ -53,18 +53,22 @@ export function stationaryPoint(surface: QuadraticSurface, level = 0.95): Statio
   ];
   const there = surface.at(...x);
   const limit = fQuantile(level, 2, degreesOfFreedom);
-  const { statistic, limits } = levelRegion(surface.fit, x, limit);
+  const { statistic, bounded, limits } = levelRegion(surface.fit, x, limit);
+  let reached: RegionLimits | undefined;
   const { eigenvalues, eigenvectors } = symmetricEigen(b11, b12 / 2, b22);
   return {
     x,
     y: there.value,
-    kind: limits.bounded ? kindOf(eigenvalues) : "ridge",
+    kind: bounded ? kindOf(eigenvalues) : "ridge",
     eigenvalues,
     eigenvectors,
     outside: !(there.meanSe <= residualSd * Math.sqrt(Math.max(...leverages)) * (1 + 1e-12)),
     statistic,
     inRegion: (x1, x2) => statistic(x1, x2) <= limit,
-    region: limits,
+    get region() {
+      reached ??= limits();
+      return reached;
+    },
   };
 }
 
