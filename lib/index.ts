@@ -58,6 +58,9 @@ export type {
   Text,
 } from "./page/blocks.ts";
 export { writeCsv } from "./page/csv.ts";
+export { grainCharts } from "./page/grain-charts.ts";
+export { grainData } from "./page/grain-data.ts";
+export { grainResult } from "./page/grain-result.ts";
 export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";

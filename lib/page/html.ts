@@ -24,24 +24,41 @@ export interface HtmlOptions {
  */
 export async function writeHtml(page: Page, options: HtmlOptions = {}): Promise<string> {
   const laid = layOut(page);
-  const style = pageStyle();
-  const body = htmlBody(laid, await htmlSections(laid, options.draw));
+  return htmlDocument({
+    lang: options.lang ?? "en",
+    title: laid.title,
+    description: plainText(laid.question),
+    style: pageStyle(),
+    body: `${htmlBody(laid, await htmlSections(laid, options.draw))}\n${HATCH}`,
+  });
+}
+
+export interface HtmlDocument {
+  readonly lang: string;
+  readonly title: string;
+  readonly description: string;
+  readonly style: string;
+  /** Markup. */
+  readonly body: string;
+}
+
+/** A whole file: a policy that allows this one style and nothing else, the head, the body. */
+export async function htmlDocument({ lang, title, description, style, body }: HtmlDocument): Promise<string> {
   const policy = `default-src 'none'; style-src 'sha256-${await sha256(style)}'; img-src data:; base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
-<html lang="${escapeHtml(options.lang ?? "en")}">
+<html lang="${escapeHtml(lang)}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
-<title>${escapeHtml(laid.title)}</title>
-<meta name="description" content="${escapeHtml(plainText(laid.question))}">
+<title>${escapeHtml(title)}</title>
+<meta name="description" content="${escapeHtml(description)}">
 <style>${style}</style>
 </head>
 <body>
 ${body}
-${HATCH}
 </body>
 </html>
 `;

@@ -95,19 +95,21 @@ details ul{font-size:.92rem;margin:.3rem 0}
 footer{margin-top:3rem;padding-top:.8rem;border-top:1px solid var(--rule);font:.78rem/1.5 var(--sans);color:var(--quiet)}
 footer p{margin:0;overflow-wrap:anywhere}`;
 
+/** Below the width of a wide drawing the narrow ones are shown: a wide one scaled down would be too small to read. */
+const NARROW_DRAWINGS = `@media screen and (max-width:765px){.wide{display:none}
+.narrow{display:block;margin-inline:-.625rem}
+.narrow svg{max-width:30rem}}`;
+
 const PHONE = `@media screen and (max-width:640px){html{font-size:16px}
 body{padding:1.8rem 1rem 3rem}
 h1{font-size:1.6rem}
 .finding{display:block}
 .tone{line-height:1.5}
-.wide{display:none}
-.narrow{display:block;margin-inline:-.625rem}
-.narrow svg{max-width:30rem}
 .figures{gap:1.1rem 2rem}
 .figure{font-size:1.5rem}
 th,td{padding-right:1rem}}`;
 
 /** The whole style sheet. */
 export function pageStyle(): string {
-  return [paletteStyle(), PAGE, FIGURES, TABLE, NOTES, PHONE, PRINT_STYLE].join("\n");
+  return [paletteStyle(), PAGE, FIGURES, TABLE, NOTES, NARROW_DRAWINGS, PHONE, PRINT_STYLE].join("\n");
 }

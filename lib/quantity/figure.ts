@@ -121,7 +121,9 @@ function sharesOf(
   const seen = new Map<string, Share>();
   for (const [source, name] of names) {
     if (seen.has(name)) continue;
-    const percent = whole === 0 ? 0 : tenDigits((100 * size(name)) / whole);
+    const share = whole === 0 ? 0 : (100 * size(name)) / whole;
+    // Below this it is rounding, and not the same on every machine.
+    const percent = share < 1e-6 ? 0 : tenDigits(share);
     seen.set(name, { id: source.id ?? "", source, percent });
   }
   const shares = [...seen.values()].sort((a, b) => b.percent - a.percent);

@@ -1,6 +1,7 @@
 // The grain fineness number of one sieving, whatever the stack.
 
 import type { Issue } from "../issue.ts";
+import { tenDigits } from "../quantity/print-number.ts";
 import { britishFineness } from "./british-fineness.ts";
 import { gradingCurve } from "./curve.ts";
 import { likelyUnknown, numberEstimated } from "./fineness-issues.ts";
@@ -72,7 +73,7 @@ export function usFineness(grading: Grading, issues: readonly Issue[] = []): Gra
   if (!likely) found.push(likelyUnknown());
   return {
     ...grainsOf(grading),
-    gfn: stack.canEstimate ? stack.gfn : undefined,
+    gfn: stack.canEstimate ? tenDigits(stack.gfn) : undefined,
     scheme: "us",
     possible: stack.possible,
     likely: low === undefined || high === undefined ? null : { low, high },
@@ -98,7 +99,7 @@ function byBritishMesh(grading: Grading, issues: readonly Issue[]): GrainFinenes
 function grainsOf(grading: Grading): Pick<GrainFineness, "finesPercent" | "screens" | "shares"> {
   const found = fines(gradingCurve(grading));
   return {
-    finesPercent: found.percent,
+    finesPercent: found.percent === undefined ? undefined : tenDigits(found.percent),
     screens: screens(grading),
     shares: grading.fractions.map(({ label, mass }) => ({ label, percent: (100 * mass) / grading.total })),
   };

@@ -1,0 +1,108 @@
+// What was sieved and how, as a section of a page.
+
+import type { SandReport } from "../finding/sand-report.ts";
+import { printNumber } from "../quantity/print.ts";
+import type { Block, Section, TableCell } from "./blocks.ts";
+
+/** The sieve sets and scales, the sievings with their losses, and what each sieve held. */
+export function grainData(reports: readonly SandReport[]): Section {
+  const rows = reports.flatMap(({ sand, sievings, balances }) =>
+    sievings.map((sieving): (string | TableCell)[] => {
+      const loss = balances.find((one) => one.sieving === sieving)?.balance;
+      const sum = sieving.retained.reduce((all, { mass }) => all + mass.value, 0);
+      return [
+        sand.name,
+        sieving.date ?? "",
+        sieving.portion ?? "",
+        sieving.washed === true ? "yes" : "no",
+        sieving.minutes === undefined ? "" : number(sieving.minutes, 0),
+        sieving.startG ? number(sieving.startG.value, 2) : "",
+        sieving.unit === "g" ? number(sum, 2) : "",
+        loss
+          ? { ...number(loss.lossPercent, 1), ...(loss.verdict === "redo" ? { fault: "more than 1 %" } : {}) }
+          : "",
+      ];
+    }),
+  );
+  const blocks: Block[] = [
+    {
+      kind: "prose",
+      text: "The sand was sieved dry; what every sieve and the pan held was weighed. Figures divide by the sum retained, the pan included.",
+    },
+    { kind: "list", items: [...new Set(reports.flatMap(({ sievings }) => sievings.flatMap(rigWords)))] },
+    {
+      kind: "table",
+      name: "sievings",
+      caption: "The sievings",
+      columns: [
+        { head: "Sand", align: "text" },
+        { head: "Date", align: "text" },
+        { head: "Portion", align: "text" },
+        { head: "Washed", align: "text" },
+        { head: "Shaken", unit: "min", align: "number" },
+        { head: "Start", unit: "g", align: "number" },
+        { head: "Retained", unit: "g", align: "number" },
+        { head: "Loss", unit: "% of start", align: "number" },
+      ],
+      rows,
+    },
+    sharesTable(reports),
+  ];
+  return { role: "data", title: "What was sieved, and how", blocks };
+}
+
+/** The sieve set and the scale, a line each. */
+function rigWords({ set, scale }: SandReport["sievings"][number]): string[] {
+  const frame = set?.frameMm === undefined ? "" : `, ${set.frameMm} mm wide`;
+  const checked = set?.checked
+    ? "compared with a certified set"
+    : "not compared with a certified set, so taken to lie anywhere within the standard's tolerance";
+  const within =
+    scale?.withinG === undefined
+      ? "never checked with known weights"
+      : `within ${scale.withinG} g of known weights`;
+  return [
+    set ? `Sieves: ${set.name}${frame}; openings ${checked}.` : "Sieves: the set is not named in the log.",
+    scale ? `Scale: ${scale.name}, reads to ${scale.stepG} g, ${within}.` : "Scale: not named in the log.",
+  ];
+}
+
+function sharesTable(reports: readonly SandReport[]): Block {
+  const openings = [
+    ...new Set(reports.flatMap(({ grading }) => grading.fractions.map(({ openingMm }) => openingMm))),
+  ];
+  openings.sort((a, b) => b - a);
+  const fractionAt = ({ grading }: SandReport, mm: number) =>
+    grading.fractions.find(({ openingMm }) => openingMm === mm);
+  return {
+    kind: "table",
+    name: "shares",
+    caption: "What each sieve held (mean of a sand's portions where they were sieved on one stack)",
+    columns: [
+      { head: "Sieve", align: "text" },
+      { head: "Opening", unit: "mm", align: "number" },
+      ...reports.map(({ sand }) => ({
+        head: sand.name,
+        unit: "% of sum retained",
+        align: "number" as const,
+      })),
+    ],
+    rows: openings.map((mm) => {
+      const label = reports
+        .map((report) => fractionAt(report, mm)?.label)
+        .find((found) => found !== undefined)!;
+      return [
+        label,
+        mm === 0 ? "" : { text: String(Number(mm.toPrecision(3))), number: mm },
+        ...reports.map((report) => {
+          const fraction = fractionAt(report, mm);
+          return fraction ? number((100 * fraction.mass) / report.grading.total, 1) : "";
+        }),
+      ];
+    }),
+  };
+}
+
+function number(value: number, decimals: number): TableCell {
+  return { text: printNumber(value, decimals), number: value };
+}
