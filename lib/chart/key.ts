@@ -2,14 +2,20 @@
 
 import type { Layer } from "./frame.ts";
 import { boxes, pixelMarks, strokes, type Words, words } from "./layers.ts";
+import { hollowMarks } from "./pixel-layers.ts";
 import { textWidth, wrap } from "./text.ts";
 import { letterPx, type SeriesStyle } from "./theme.ts";
 
 export interface KeyEntry {
   readonly text: string;
-  /** line: a dash with its mark. bar: a filled box. band: a quiet box in the given colour. */
-  readonly sample: "line" | "bar" | "band";
+  /**
+   * line: a dash with its mark. rule: a dash alone. mark, hollow: a mark alone, filled or not. bar: a filled box.
+   * band, area: a quiet box in the given colour.
+   */
+  readonly sample: "line" | "rule" | "mark" | "hollow" | "bar" | "band" | "area";
   readonly style: SeriesStyle;
+  /** Of a dash, px; 1.8 by default. */
+  readonly thickness?: number;
 }
 
 export interface Key {
@@ -22,8 +28,8 @@ const rowPx = 18;
 const samplePx = 26;
 const gapPx = 18;
 
-/** Entries side by side while they fit; a long one has rows of its own. */
-export function key(entries: readonly KeyEntry[], widthPx: number): Key {
+/** Entries side by side while they fit; a long one has rows of its own. Several keys of one chart have several names. */
+export function key(entries: readonly KeyEntry[], widthPx: number, name = "key"): Key {
   const roomPx = widthPx - samplePx - 6;
   const placed: { entry: KeyEntry; x: number; row: number; lines: readonly string[] }[] = [];
   let x = 0;
@@ -54,25 +60,28 @@ export function key(entries: readonly KeyEntry[], widthPx: number): Key {
         })),
       );
       const samples = placed.flatMap((each, i) =>
-        entrySample(each.entry, `key-${i + 1}`, left + each.x, top + each.row * rowPx),
+        entrySample(each.entry, `${name}-${i + 1}`, left + each.x, top + each.row * rowPx),
       );
-      return [...samples, words("key-words", labels)];
+      return [...samples, words(`${name}-words`, labels)];
     },
   };
 }
 
-function entrySample({ sample, style }: KeyEntry, name: string, px: number, py: number) {
-  if (sample === "line") {
-    const dash = { color: style.colour, strokeWidth: 1.8, strokeDash: style.dash };
+function entrySample({ sample, style, thickness }: KeyEntry, name: string, px: number, py: number) {
+  const middle = [{ px: px + samplePx / 2, py }];
+  if (sample === "mark") return [pixelMarks(`${name}-mark`, middle, style)];
+  if (sample === "hollow") return [hollowMarks(`${name}-mark`, middle, style)];
+  if (sample === "line" || sample === "rule") {
+    const dash = { color: style.colour, strokeWidth: thickness ?? 1.8, strokeDash: style.dash };
     return [
       strokes(`${name}-line`, [{ px, py, px2: px + samplePx, py2: py }], dash),
-      pixelMarks(`${name}-mark`, [{ px: px + samplePx / 2, py }], style),
+      sample === "line" ? pixelMarks(`${name}-mark`, middle, style) : undefined,
     ];
   }
   const look =
     sample === "bar"
       ? { color: style.colour, fillOpacity: style.fillOpacity, stroke: style.colour }
       : { color: style.colour, opacity: style.fillOpacity };
-  const name2 = sample === "band" ? "band-key" : `${name}-bar`;
+  const name2 = sample === "band" ? `band-${name}` : `${name}-bar`;
   return [boxes(name2, [{ px: px + 4, py: py - 6, px2: px + samplePx - 2, py2: py + 6 }], look)];
 }

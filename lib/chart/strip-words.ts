@@ -5,7 +5,7 @@ import type { NumberStripInput, StripBand, StripMark } from "./strip-input.ts";
 import { figure } from "./text.ts";
 
 /** Drawn lighter and dashed: from memory, or our own proposal. */
-export const weak = (band: StripBand) => band.tag === "from memory" || band.tag === "our own";
+export const weak = (band: Pick<StripBand, "tag">) => band.tag === "from memory" || band.tag === "our own";
 
 function capital(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);

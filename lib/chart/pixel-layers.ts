@@ -1,0 +1,75 @@
+// Layers at places in px of the box, for charts that lay out several plots in one box.
+
+import type { Layer } from "./frame.ts";
+import { type Stroke, strokes } from "./layers.ts";
+import type { SeriesStyle } from "./theme.ts";
+
+const place = (field: string) => ({ field, type: "quantitative", scale: null, axis: null });
+
+export interface At {
+  readonly px: number;
+  readonly py: number;
+}
+
+/** Straight pieces from place to place, from left to right, for each of the runs. */
+export function pixelLine(name: string, runs: readonly (readonly At[])[], look: object): Layer | undefined {
+  const long = runs.filter((run) => run.length > 1);
+  if (long.length === 0) return undefined;
+  return {
+    name,
+    data: { values: long.flatMap((run, i) => run.map(({ px, py }) => ({ px, py, run: i }))) },
+    mark: { type: "line", interpolate: "linear", strokeWidth: 1.8, ...look },
+    encoding: { x: place("px"), y: place("py"), detail: { field: "run", type: "nominal" } },
+  };
+}
+
+/** The fill between two lines. */
+export function pixelFill(
+  name: string,
+  at: readonly (At & { readonly py2: number })[],
+  look: object,
+): Layer | undefined {
+  if (at.length < 2) return undefined;
+  return {
+    name,
+    data: { values: at.map(({ px, py, py2 }) => ({ px, py, py2 })) },
+    mark: { type: "area", interpolate: "linear", line: false, ...look },
+    encoding: { x: place("px"), y: place("py"), y2: { field: "py2", scale: null } },
+  };
+}
+
+/** Marks that are not filled. */
+export function hollowMarks(
+  name: string,
+  at: readonly At[],
+  style: SeriesStyle,
+  size = 44,
+): Layer | undefined {
+  if (at.length === 0) return undefined;
+  return {
+    name,
+    data: { values: at.map(({ px, py }) => ({ px, py })) },
+    mark: {
+      type: "point",
+      filled: false,
+      opacity: 1,
+      size,
+      shape: style.shape,
+      stroke: style.colour,
+      strokeWidth: 1.6,
+    },
+    encoding: { x: place("px"), y: place("py") },
+  };
+}
+
+/** ± bars, upright or level, with a short cap at each end. */
+export function whiskersAt(name: string, at: readonly Stroke[], look: object): Layer | undefined {
+  const half = 3.5;
+  const all = at.flatMap((bar) => {
+    const level = bar.py === bar.py2;
+    const cap = (px: number, py: number): Stroke =>
+      level ? { px, py: py - half, px2: px, py2: py + half } : { px: px - half, py, px2: px + half, py2: py };
+    return [bar, cap(bar.px, bar.py), cap(bar.px2, bar.py2)];
+  });
+  return strokes(name, all, { strokeWidth: 1.3, ...look });
+}
