@@ -1,0 +1,75 @@
+// The words and the table of the chance of meeting the founder's aims.
+
+import { aimWords, windowWords } from "./aim-lane.ts";
+import { axisTitle, capital, columnUnit, decimalsOver, unitText } from "./axis-words.ts";
+import type { ChancePanelInput, ChancePoint } from "./chance-input.ts";
+import type { ChartTable } from "./chart.ts";
+import { cell, ends } from "./data.ts";
+import { figure } from "./text.ts";
+
+export const allAtOnce = "all at once";
+export const rangeWords = ({ rangeMeans }: ChancePanelInput) => rangeMeans ?? "95 % interval of all at once";
+export const hasRange = ({ all }: ChancePanelInput) => all.filter((at) => ends(at)).length > 1;
+
+export function chanceDecimals({ each, all }: ChancePanelInput): number {
+  const x = [...each.flatMap(({ points }) => points), ...all].map((at) => at.x);
+  return decimalsOver(x.length === 0 ? 0 : Math.max(...x) - Math.min(...x));
+}
+
+export const isKnown = ({ chance }: ChancePoint) => Number.isFinite(chance);
+
+/** Whole percents, but what is nearly sure is not called sure. */
+function chanceText(chance: number): string {
+  if (chance > 99 && chance < 100) return "over 99 %";
+  return chance > 0 && chance < 1 ? "under 1 %" : `${figure(chance, 0)} %`;
+}
+
+export function chanceCaption(input: ChancePanelInput): string {
+  return [
+    "Chance that a new batch meets your own aims",
+    input.each.length > 0 ? ", each property for itself and all at once (heavy line)" : "",
+    hasRange(input) ? `; the fill is the ${rangeWords(input)}` : "",
+    input.window ? `; shaded: the ${input.window.label ?? "window"}` : "",
+    "; it is not the chance of a sound casting.",
+  ].join("");
+}
+
+export function chanceAlt(input: ChancePanelInput): string {
+  const { axis, each, all, window, aimAt } = input;
+  const places = chanceDecimals(input);
+  const told = ({ x, chance }: ChancePoint) => `${chanceText(chance)} at ${figure(x, places)}`;
+  const course = (what: string, all: readonly ChancePoint[]) => {
+    const points = all.filter(isKnown);
+    const [first, last] = [points[0], points.at(-1)];
+    if (!first || !last) return `${what}: no figures.`;
+    const top = points.reduce((best, at) => (at.chance > best.chance ? at : best), first);
+    if (points.length === 1) return `${what}: ${told(first)}.`;
+    return `${what}: from ${told(first)} to ${told(last)}, highest ${told(top)}.`;
+  };
+  return [
+    `Chance of meeting your own aims, % of new batches, against ${axisTitle(axis)}; not the chance of a sound casting.`,
+    ...each.map(({ property, points }) => course(capital(property), points)),
+    course("All at once", all),
+    ...(window ? [`${capital(windowWords(window, unitText(axis), places))}.`] : []),
+    ...(aimAt && Number.isFinite(aimAt.x) ? [`${capital(aimWords(aimAt, unitText(axis), places))}.`] : []),
+  ].join(" ");
+}
+
+export function chanceTable(input: ChancePanelInput): ChartTable {
+  const unit = "% of new batches";
+  return {
+    columns: [
+      { name: "aims" },
+      { name: input.axis.title, ...columnUnit(input.axis) },
+      { name: "chance of meeting them", unit },
+      { name: "low end", unit },
+      { name: "high end", unit },
+    ],
+    rows: [
+      ...input.each.flatMap(({ property, points }) =>
+        points.map((at) => [property, cell(at.x), cell(at.chance), null, null]),
+      ),
+      ...input.all.map((at) => [allAtOnce, cell(at.x), cell(at.chance), cell(at.low), cell(at.high)]),
+    ],
+  };
+}
