@@ -3,6 +3,9 @@
 import { expect, test } from "vitest";
 import type { VegaLiteSpec } from "../../lib/chart/chart.ts";
 import { samples } from "./samples.ts";
+import { trialSamples } from "./trial-samples.ts";
+
+const all = [...samples, ...trialSamples];
 
 /** Every number to six figures, so that a last digit of log or pow changes nothing. */
 function rounded(value: unknown): unknown {
@@ -13,8 +16,11 @@ function rounded(value: unknown): unknown {
   return value;
 }
 
-const kept = samples.filter(({ name }) =>
-  ["curve-one", "curve-three", "bars-two", "strip", "doubt"].includes(name),
+const kept = all.filter(({ name }) =>
+  [
+    ...["curve-one", "curve-three", "bars-two", "strip", "doubt"],
+    ...["trial-whole", "trial-clay", "chance-whole", "squeeze-whole", "difference-whole", "next-whole"],
+  ].includes(name),
 );
 
 test.each(kept.flatMap((chart) => [340, 720].map((width) => ({ name: chart.name, chart, width }))))(
@@ -34,13 +40,13 @@ const axesOf = (spec: VegaLiteSpec) =>
     .flatMap(({ encoding }) => [encoding.x.axis, encoding.y.axis])
     .filter((axis) => axis !== null && axis !== undefined);
 
-test.each(samples)("$name: every axis says what it counts, in which unit", (chart) => {
+test.each(all)("$name: every axis says what it counts, in which unit", (chart) => {
   const titles = axesOf(chart.spec(720)).map(({ title }) => [title ?? ""].flat().join(" "));
   expect(titles.length).toBeGreaterThan(0);
-  for (const title of titles) expect(title).toMatch(/% of |, mm |bare number|sieve.*coarse to fine/u);
+  for (const title of titles) expect(title).toMatch(/% of |, mm |, kPa$|bare number|sieve.*coarse to fine/u);
 });
 
-test.each(samples)("$name: caption, words and table are there", (chart) => {
+test.each(all)("$name: caption, words and table are there", (chart) => {
   expect(chart.caption).toMatch(/^[A-Z].*\.$/u);
   expect(chart.alt).toMatch(/\.$/u);
   for (const row of chart.table.rows) expect(row).toHaveLength(chart.table.columns.length);

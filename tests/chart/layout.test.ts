@@ -3,6 +3,9 @@ import { chartSvg } from "../../lib/chart/svg.ts";
 import { textWidth } from "../../lib/chart/text.ts";
 import { readSvg, type SvgWord } from "./read-svg.ts";
 import { samples } from "./samples.ts";
+import { trialSamples } from "./trial-samples.ts";
+
+const all = [...samples, ...trialSamples];
 
 interface Rect {
   left: number;
@@ -35,7 +38,7 @@ function walked(curve: readonly Point[]): Point[] {
   });
 }
 
-test.each(samples.flatMap((chart) => [340, 500, 720].map((width) => ({ chart, width }))))(
+test.each(all.flatMap((chart) => [340, 500, 720].map((width) => ({ chart, width }))))(
   "$chart.name at $width px: no word is cut, none stands on another or on a curve",
   async ({ chart, width }) => {
     const svg = readSvg(await chartSvg(chart.spec(width)));
@@ -58,7 +61,7 @@ test.each(samples.flatMap((chart) => [340, 500, 720].map((width) => ({ chart, wi
 );
 
 test("a chart narrower than 240 px, or without a width, is a mistake of the caller", () => {
-  for (const chart of samples) {
+  for (const chart of all) {
     expect(() => chart.spec(200)).toThrow("240");
     expect(() => chart.spec(Number.NaN)).toThrow("240");
     expect(() => chart.spec(240)).not.toThrow();

@@ -20,6 +20,8 @@ export interface ReadSvg {
     tag: string;
     attributes: ReadonlyMap<string, string>;
     classes: readonly string[];
+    x: number;
+    y: number;
   }[];
 }
 
