@@ -22,6 +22,8 @@ export async function commandLine(argv: readonly string[], console: Console): Pr
       return (await import("./begin.ts")).begin(first, console);
     case "check":
       return (await import("./check.ts")).check(first, console);
+    case "card":
+      return (await import("./card.ts")).card(call.words.join(" "), call, console);
     case "list":
       return (await import("./list.ts")).list(console);
     case "write":

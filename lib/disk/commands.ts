@@ -14,6 +14,8 @@ export interface Command {
   readonly does: string;
   readonly examples: readonly (readonly [call: string, gives: string])[];
   readonly more?: string;
+  /** True where it can be asked with none of its words. */
+  readonly bare?: true;
 }
 
 export const COMMANDS: readonly Command[] = [
@@ -34,6 +36,19 @@ export const COMMANDS: readonly Command[] = [
       ["mullbook check my-sands.yaml | grep error:", "only the errors"],
     ],
     more: "CSV files that the log names are read from the log's own folder and checked with it.",
+  },
+  {
+    name: "card",
+    words: ["test"],
+    bare: true,
+    options: ["to"],
+    does: "a bench card to print: hazard, rig, steps, and boxes to write in",
+    examples: [
+      ["mullbook card", "the cards, one line each"],
+      ["mullbook card moisture", "card-moisture.html, one page, A4 or Letter"],
+      ["mullbook card trial --to cards", "in the folder cards, made if need be"],
+    ],
+    more: "A card has the fields of its test in the order and with the keys of the log, and the lines to copy.",
   },
   {
     name: "list",

@@ -2,8 +2,8 @@
 
 import { COMMANDS, type Command } from "./commands.ts";
 
-export function usage({ name, words, options }: Command): string {
-  const asked = words.map((word) => (name === "help" ? `[${word}]` : `<${word}>`));
+export function usage({ name, words, options, bare }: Command): string {
+  const asked = words.map((word) => (bare || name === "help" ? `[${word}]` : `<${word}>`));
   const may = options.map((option) => (option === "to" ? "[--to DIR]" : "[--as html|markdown|csv|json]"));
   return ["mullbook", name, ...asked, ...may].join(" ");
 }

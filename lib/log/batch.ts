@@ -1,7 +1,7 @@
 // Batches of a trial and what was tested on them, as the rest may rely on them.
 
 import type { Place } from "../issue.ts";
-import type { Measured, Scale } from "./types.ts";
+import type { Measured, Scale } from "./figure-types.ts";
 
 /** What a home test measures. Units: % of damp mass, % of height, kPa, bare number, g/cm³, step 1 to 5, % of dry mix. */
 export type TestName =

@@ -81,4 +81,33 @@ sands:
     #   date,portion,repeat of,scale,sieve set,minutes,washed,start,No. 30,No. 40,No. 50,No. 70,No. 100,No. 140,No. 200,pan
     # and here one line that names it (take the # away):
     # sievings file: my-sievings.csv
+
+# A trial: a few batches at several waters. Take the "# " away from the lines below and write your own figures.
+# "mullbook card trial" and "mullbook card moisture" are sheets to print for the bench.
+# trial: { axis: moisture }       # what you vary: moisture, clay or compactability
+# aims:                           # what you want; leave out what you don't know
+#   compactability: 42 to 48 %
+#   green compression: 50 to 100 kPa
+# rigs:
+#   home tube: { bore: 50 mm, tube: 120 mm, rammer: 2 kg, drop: 161 mm, blows: 3, ruler: 0.5 mm }
+# batches:
+#   First batch (invented):
+#     date: 2026-03-09
+#     order: 1                    # the first that was made and tested
+#     made of: { sand: 4 kg, bentonite: 320 g, water: 150 g }
+#     mulled: 10 min
+#     stood: 2 h
+#     moisture: { method: oven, scale: kitchen scale, damp: 152.4 g, dry: 147.3 g }
+#     compactability:             # repeats stand as a list
+#       - { rig: home tube, filled: 120 mm, rammed: 66 mm }
+#       - { rig: home tube, filled: 120 mm, rammed: 67 mm }
+#     green compression: 71 kPa   # or 10.3 psi; or the load: { rig: home tube, load: 14.2 kg }
+#     squeeze: 3                  # 1 falls apart, 2 crumbles, 3 snaps clean, 4 bends first, 5 smears
+#   Second batch (invented):
+#     date: 2026-03-09
+#     order: 2
+#     moisture: { method: oven, scale: kitchen scale, damp: 150.8 g, dry: 144.9 g }
+#     compactability: 52 %
+#     green compression: 62 kPa
+#     squeeze: 4
 `;

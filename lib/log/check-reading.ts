@@ -7,8 +7,9 @@ import { heightToDiameterIssues } from "../sand/compression.ts";
 import { moistureIssues } from "../sand/moisture-issues.ts";
 import { permeabilityIssues } from "../sand/permeability-issues.ts";
 import { densityIssues, specimenDensityGCm3 } from "../sand/specimen.ts";
+import { clayByWashIssues } from "../sand/wash.ts";
 import type { TestReading } from "./batch.ts";
-import { densityImpossible, dishAboveDry, grainAboveDry, levelNotFalling } from "./complaints-test.ts";
+import { densityImpossible, dishAboveDry, levelNotFalling } from "./complaints-test.ts";
 import { readingInputs } from "./reading-inputs.ts";
 
 type Values = { readonly [name: string]: number | undefined };
@@ -44,8 +45,8 @@ function readingsAlone({ test, scale }: TestReading, values: Values): Issue[] {
     const step = scale ? { stepG: scale.stepG } : {};
     issues.push(...moistureIssues({ dampG: dampG - dishG, dryG: dryG - dishG, ...step }));
   }
-  if (test === "clay by wash" && dryG !== undefined && grainG !== undefined && grainG > dryG) {
-    issues.push(grainAboveDry(plain(grainG), plain(dryG)));
+  if (test === "clay by wash" && dryG !== undefined && grainG !== undefined) {
+    issues.push(...clayByWashIssues({ startG: dryG, grainG }));
   }
   if (test === "permeability" && seconds !== undefined) {
     if (fromMm !== undefined && toMm !== undefined && fromMm <= toMm) {

@@ -41,14 +41,6 @@ export const dishAboveDry = (dish: string, dry: string): Issue =>
     "Where a dish is given, damp and dry are weighed with it; leave `dish` out if the scale was set to zero with it.",
   );
 
-export const grainAboveDry = (grain: string, dry: string): Issue =>
-  issue(
-    "error",
-    "grain-above-dry",
-    `More grain was left after the wash (${grain} g) than there was dry sand before it (${dry} g).`,
-    "Dry the grain until it loses no more mass, and look whether the two masses stand at each other's place.",
-  );
-
 export const levelNotFalling = (from: string, to: string): Issue =>
   issue(
     "error",

@@ -1,12 +1,12 @@
 // One batch: what went in, how it was treated, and what was tested on it.
 
 import type { Batch } from "./batch.ts";
+import type { BatchContext } from "./batch-context.ts";
 import { noBatchDate, orderNotWhole } from "./complaints-batch.ts";
 import { dateOf, type Fields, fieldsOf, textNodeOf, textOf, yesNoOf } from "./fields.ts";
 import { batchKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
 import type { Entry, MapNode, Report } from "./node.ts";
-import type { BatchContext } from "./read-batches.ts";
 import { readRecipe } from "./read-recipe.ts";
 import { declared } from "./read-rig.ts";
 import { readTest } from "./read-test.ts";

@@ -1,23 +1,13 @@
 // The batches of a trial, from the log and from a CSV file.
 
 import type { Batch } from "./batch.ts";
+import type { BatchContext } from "./batch-context.ts";
 import { noTests, orderTwice, sameBatchTwice } from "./complaints-batch.ts";
-import { csvFile, type Files } from "./csv-file.ts";
+import { csvFile } from "./csv-file.ts";
 import { type Fields, mapOf, textNodeOf, uniqueEntries } from "./fields.ts";
 import { type Entry, plainName, type Report } from "./node.ts";
 import { readBatch } from "./read-batch.ts";
 import { csvBatches } from "./read-csv-batches.ts";
-import type { Instruments } from "./read-test.ts";
-
-export interface BatchContext {
-  readonly instruments: Instruments;
-  readonly files: Files;
-  /** Names of the log's sands; a name among them counts even where the sand's own lines are at fault. */
-  readonly sands: readonly string[];
-  /** True when a line of the batch that stands there could not be read. */
-  readonly spoiled: (entry: Entry) => boolean;
-  readonly reportAbout: (name: string) => Report;
-}
 
 export function readBatches(fields: Fields, context: BatchContext, report: Report): Batch[] {
   const map = mapOf(fields.get("batches"), "batches", report);

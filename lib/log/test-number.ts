@@ -14,6 +14,7 @@ import { bleedingVesselPermeability, fallingColumnPermeability } from "../sand/p
 import { shearKPa } from "../sand/shear.ts";
 import { faceAreaCm2, specimenDensityGCm3 } from "../sand/specimen.ts";
 import { splittingKPa } from "../sand/splitting.ts";
+import { clayByWashPercent } from "../sand/wash.ts";
 import type { TestName } from "./batch.ts";
 
 /** What kind of reading an input is, so that it gets the doubt of its instrument. */
@@ -131,7 +132,7 @@ const formulas: { readonly [form: string]: TestFormula } = {
   "clay by wash": of(
     { dryG: "weighing", grainG: "weighing" },
     "100 (dry − grain) / dry",
-    ({ dryG, grainG }) => (100 * (dryG - grainG)) / dryG,
+    ({ dryG, grainG }) => clayByWashPercent({ startG: dryG, grainG }),
   ),
 };
 

@@ -75,7 +75,8 @@ function boxes(card: Card): string {
     `<span class="unit">${escapeHtml(unit === "" ? says : `${unit}: ${says}`)}</span>`,
     ...Array.from({ length: repeats }, () => ""),
   ]);
-  return grid(head, [...rows, ["<em>worked out</em>", "", ...Array.from({ length: repeats }, () => "")]]);
+  const worked = ["<em>worked out</em>", "", ...Array.from({ length: repeats }, () => "")];
+  return grid(head, card.formula === undefined ? rows : [...rows, worked]);
 }
 
 /** Cells hold markup of our own. */
