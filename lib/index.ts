@@ -4,24 +4,42 @@
 //     read     units      plain typed       fitted to this    words and            html, markdown,
 //     check    formulas   functions         founder's data    Vega-Lite specs      csv, json
 //
-// Nothing here reaches node:*, so that a page can bundle it. Sheets and trial curves are still to come.
+// Nothing here reaches node:*, so that a page can bundle it. Sheets are still to come.
 
 // Charts
+export type { AxisName } from "./chart/axis-words.ts";
+export { chancePanel } from "./chart/chance-panel.ts";
 export type { Chart, ChartTable, VegaLiteSpec } from "./chart/chart.ts";
+export { differencePlot } from "./chart/difference-plot.ts";
 export { type DoubtBarsInput, doubtBars } from "./chart/doubt-bars.ts";
 export { grainCurve } from "./chart/grain-curve.ts";
 export type { GrainCurveInput } from "./chart/grain-input.ts";
+export { nextTrialChart } from "./chart/next-trial-chart.ts";
 export { numberStrip } from "./chart/number-strip.ts";
+export { responsePanels } from "./chart/response-panels.ts";
 export { type RetainedBarsInput, retainedBars } from "./chart/retained-bars.ts";
+export { squeezeChart } from "./chart/squeeze-chart.ts";
 export type { NumberStripInput } from "./chart/strip-input.ts";
 export { chartSvg } from "./chart/svg.ts";
-// Findings: what the numbers say
+export {
+  permeabilityByClayChart,
+  permeabilityByFinenessChart,
+  permeabilityByMoistureChart,
+  strengthByClayChart,
+  temperChart,
+} from "./chart/typical-charts.ts";
+export { typicalCurveChart } from "./chart/typical-curve-chart.ts";
 export { dryingHeat, silicaDust } from "./finding/cautions.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
+// Findings: what the numbers say
+export { comparisonFinding } from "./finding/comparison-findings.ts";
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
+export { trialCautions } from "./finding/trial-cautions.ts";
+export { axisName, axisUnit, trialFindings } from "./finding/trial-findings.ts";
+export { bandStandings, typicalStanding } from "./finding/typical-findings.ts";
 // What can be wrong, and where
 export {
   type Checked,
@@ -34,17 +52,30 @@ export {
   type Severity,
 } from "./issue.ts";
 // The log
+export type { Aim, Batch, Rig, TestName, TestReading, TrialAxis } from "./log/batch.ts";
+export { type BatchFigure, type BatchFigures, batchFigures } from "./log/batch-figures.ts";
 export { beginLog } from "./log/begin.ts";
 export { filesNamedIn } from "./log/files-named.ts";
+export { fingerprint } from "./log/fingerprint.ts";
 export { type ReadLogOptions, readLog } from "./log/read-log.ts";
 export { sievedPortion, sievingBalance } from "./log/sieved-portion.ts";
 export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";
+// Plain numbers: fits and comparisons
+export { fitCurve } from "./numbers/curve-fit.ts";
 // Plain numbers
 export { linearAt, logLinearAt } from "./numbers/interpolate.ts";
+export { fitLinear, predictAt } from "./numbers/least-squares.ts";
 export { monotoneCubic } from "./numbers/monotone-cubic.ts";
+export { nonNegativeLeastSquares } from "./numbers/non-negative.ts";
+export { parabolaOptimum } from "./numbers/parabola-optimum.ts";
+export { fitPolynomial } from "./numbers/polynomial-fit.ts";
+export { fitQuadraticSurface } from "./numbers/quadratic-surface.ts";
 export { quantile } from "./numbers/quantile.ts";
+export { spearman } from "./numbers/spearman.ts";
+export { stationaryPoint } from "./numbers/stationary-point.ts";
 export { sum, weightedMean } from "./numbers/sum.ts";
 export { mean, median, pooledStandardDeviation, sampleStandardDeviation } from "./numbers/summary.ts";
+export { welch } from "./numbers/welch.ts";
 // Pages and notebooks
 export type {
   Block,
@@ -65,6 +96,9 @@ export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
 export { type Notebook, notebook } from "./page/notebook.ts";
+export { handChart, trialCharts } from "./page/trial-charts.ts";
+export { trialData } from "./page/trial-data.ts";
+export { trialResult } from "./page/trial-result.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
 export { type Figure, figure, type Share } from "./quantity/figure.ts";
@@ -76,14 +110,29 @@ export type { Shape, Source, SourceKind } from "./quantity/source.ts";
 export type { Spread } from "./quantity/spread.ts";
 export { type SpreadSpec, spread } from "./quantity/spread-of.ts";
 export { convert, type Unit } from "./quantity/unit.ts";
+// Sand: usual ranges and typical curves
+export { aimsFromBands } from "./sand/aims-from-bands.ts";
+// Sand: home rigs to trade numbers
+export { airViscosityUPaS, permeabilityAt20 } from "./sand/air.ts";
+export { everyBand } from "./sand/all-bands.ts";
 // Sand: the grading
 export { angularityClass, angularityCoefficient } from "./sand/angularity.ts";
 // Sand: sieves and fineness
 export { averageGrainSizeUm } from "./sand/average-grain-size.ts";
 export { type Band, decides } from "./sand/band.ts";
 export { bands } from "./sand/bands.ts";
+// Sand: recipe, water, bond
+export { bondState } from "./sand/bond-state.ts";
+export {
+  compactabilityByWeighingPercent,
+  compactabilityPercent,
+  pressedCompactabilityPercent,
+} from "./sand/compactability.ts";
+export { compressionKPa, heightToDiameterIssues, loadForKPa } from "./sand/compression.ts";
 export { concentration } from "./sand/concentration.ts";
 export { gradingCurve, passingAtPercent, sizeAtPassing } from "./sand/curve.ts";
+export { dryEnough } from "./sand/drying-stop.ts";
+export { equilibriumCompactabilityPercent, equilibriumMoisturePercent } from "./sand/equilibrium-moisture.ts";
 export {
   type FinenessFigure,
   type FinenessQuestion,
@@ -94,26 +143,79 @@ export {
 } from "./sand/fineness-figure.ts";
 export { roughFineness, roughSizeUm } from "./sand/fineness-size.ts";
 export { fines } from "./sand/fines.ts";
+export { type FirstDose, firstDoseByCompactabilityKg, firstDoseKg } from "./sand/first-dose.ts";
 export { kurtosisClass, skewnessClass, sortingClass } from "./sand/folk-ward.ts";
 export { gapGraded } from "./sand/gap-graded.ts";
 export { type Fraction, type Grading, gradingOf } from "./sand/grading.ts";
 export { type GrainFineness, grainFineness } from "./sand/grain-fineness.ts";
 export { gradingStatistics, grainStatistics } from "./sand/grain-statistics.ts";
+export { compactedGreenStrengthPercent, moistureGreenStrengthPercent } from "./sand/green-strength-bond.ts";
+export { heapMassKg } from "./sand/heap-mass.ts";
+export { jarClayPercent } from "./sand/jar.ts";
 // Sand: practice of sieving and washing
 export { lossIntoPan, massBalance } from "./sand/mass-balance.ts";
 export { type Bond, bondNames, type Metal, metalNamed, metalNames } from "./sand/metals.ts";
+export {
+  clayOfDryMixToSandPercent,
+  clayOfSandToDryMixPercent,
+  clayToWeighKg,
+  type MixShares,
+  mixShares,
+} from "./sand/mix-shares.ts";
+export {
+  dampToDryPercent,
+  dryToDampPercent,
+  moistureOfDampPercent,
+  moistureStepPercent,
+} from "./sand/moisture.ts";
+export { mullingEfficiencyPercent } from "./sand/mulling-efficiency.ts";
 export { afsClasses } from "./sand/multipliers.ts";
 export { type NextSieve, nextSieves } from "./sand/next-sieve.ts";
 export { overload } from "./sand/overload.ts";
+export { permeabilityConstant, permeabilityFromGd, permeabilityNumber } from "./sand/permeability.ts";
+export {
+  specimenSeconds,
+  specimenWaterMm,
+  withoutLeak,
+} from "./sand/permeability-corrections.ts";
+export { kozenyCarmanNumber, permeabilityModel } from "./sand/permeability-model.ts";
+export {
+  aspiratorPermeability,
+  bleedingVesselPermeability,
+  fallingColumnPermeability,
+  floatingCanMm,
+  movingLevelsCm2,
+} from "./sand/permeability-rigs.ts";
 export { portionAdvice, smallestPortionG } from "./sand/portion.ts";
+export { dropForMm, rammerEnergyJ, rammers, rammingJKg } from "./sand/rammer.ts";
 export { readGrading } from "./sand/read-grading.ts";
 export { pooledRepeatScatter, repeatScatter } from "./sand/repeats.ts";
 export { screens } from "./sand/screens.ts";
 export { settlingCutUm, settlingSeconds, stokesReynolds } from "./sand/settling.ts";
+export { shearKPa } from "./sand/shear.ts";
 export type { Sieve } from "./sand/sieve.ts";
 export { readSieveLabel } from "./sand/sieve-label.ts";
 export { type SieveStack, sieveStack } from "./sand/sieve-stack.ts";
 export { sizeGrade } from "./sand/size-grades.ts";
+export { airPorosityPercent, porosityPercent, specimenDensityGCm3 } from "./sand/specimen.ts";
+export { splittingKPa } from "./sand/splitting.ts";
+export { squeezeSteps, squeezeTable } from "./sand/squeeze.ts";
 export { theoreticalSurfaceCm2G } from "./sand/surface.ts";
+export { temperMoisture } from "./sand/temper-moisture.ts";
+export { typicalPermeability } from "./sand/typical-permeability.ts";
+export { typicalStrength } from "./sand/typical-strength.ts";
+export type { TypicalValue } from "./sand/typical-value.ts";
 export { uniformity } from "./sand/uniformity.ts";
+export { clayByWashPercent, washPlan } from "./sand/wash.ts";
 export { waterDensityKgM3, waterViscosityMPaS } from "./sand/water.ts";
+export { waterPerClay } from "./sand/water-per-clay.ts";
+export { waterSensitivity } from "./sand/water-sensitivity.ts";
+export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";
+// Trials: curves, aims, the next batch
+export { type AimResult, aimFor } from "./trial/aim.ts";
+export { type BeforeAfter, beforeAfter } from "./trial/before-after.ts";
+export { confounding, randomOrder } from "./trial/confounding.ts";
+export { nextTrial } from "./trial/next-trial.ts";
+export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";
+export type { TrialProperty } from "./trial/trial-property.ts";
+export { type TrialReport, trialReport } from "./trial/trial-report.ts";

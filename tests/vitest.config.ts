@@ -5,8 +5,8 @@ export default defineConfig({
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/**/*.test.ts"],
     env: { TZ: "UTC" },
-    testTimeout: 30_000,
-    hookTimeout: 30_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     reporters: ["default", "./tests/tally.ts"],
   },
 });

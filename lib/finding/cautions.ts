@@ -2,7 +2,7 @@
 
 import type { Caution } from "./finding.ts";
 
-const localRules =
+export const localRules =
   "Local rules and the sheets of your own materials come first; where they ask for a trained or licensed person, that is who does it.";
 
 /** Dry sieving is the dustiest hour of the whole trade. */

@@ -1,0 +1,94 @@
+// Hazards of the bench tests and of mulling, each brought up by what the log holds.
+
+import type { TestName } from "../log/batch.ts";
+import type { BatchFigures } from "../log/batch-figures.ts";
+import { localRules } from "./cautions.ts";
+import type { Caution } from "./finding.ts";
+
+const defers = localRules;
+
+/** Over-wet sand under metal. */
+export const overWet: Caution = {
+  code: "caution/over-wet",
+  trigger: "because a batch of this log is wet",
+  text: "Over-wet or puddled sand can erupt under molten metal: water that cannot leave as steam throws the metal out.",
+  points: [
+    "Keep wet batches for the bench, and never pour on them; bring them back by spreading, turning and drying.",
+    "Vent every mould, and never mend a dry mould with a splash of water at its face.",
+    "No figure on this page says that a mould may be poured.",
+  ],
+  defers,
+};
+
+export const mullerStopped: Caution = {
+  code: "caution/muller",
+  trigger: "because the sand was mulled",
+  text: "A muller's wheels and ploughs crush and drag in hands, sleeves and hair.",
+  points: [
+    "Take samples only from a muller that stands still and is unplugged.",
+    "Keep its guard on, and know where its stop is before it is started.",
+  ],
+  defers,
+};
+
+export const deadWeight: Caution = {
+  code: "caution/dead-weight",
+  trigger: "because strength is tested with weights",
+  text: "Ten to twenty kilograms fall the moment that the specimen breaks.",
+  points: [
+    "Let the weight drop no more than a few millimetres: put blocks beside the specimen.",
+    "Keep feet and fingers out from under it, and load with water or shot, slowly.",
+  ],
+  defers,
+};
+
+export const fallingRammer: Caution = {
+  code: "caution/rammer",
+  trigger: "because specimens are rammed",
+  text: "A falling rammer breaks fingers.",
+  points: ["One hand lifts, the other holds the tube below its rim; keep children away from it."],
+  defers,
+};
+
+export const airVessel: Caution = {
+  code: "caution/air-vessel",
+  trigger: "because air is driven through a specimen",
+  text: "A vessel under pressure bursts with all the air that is in it.",
+  points: [
+    "Stay below 100 gf/cm², a column of water one metre high, and use nothing but a water column to make it.",
+    "No compressor, no bottle gas, no glass.",
+  ],
+  defers,
+};
+
+export const dryingSand: Caution = {
+  code: "caution/drying-sand",
+  trigger: "because sand is dried for its moisture",
+  text: "Damp sand that is heated fast spits, and a hot dish burns.",
+  points: [
+    "Dry at about 105 °C, in a thin layer; let it cool under a lid before it is weighed.",
+    "An oven, pan or microwave that has dried sand is not used for food again. Dry sand makes dust: no stirring dry.",
+  ],
+  defers,
+};
+
+/** Moisture from which bentonite sand counts as wet here, % of damp mass. */
+const wetFromPercent = 5;
+
+/** Those that the batches of a log bring up, the gravest first. */
+export function trialCautions(rows: readonly BatchFigures[]): readonly Caution[] {
+  const tested = (test: TestName): boolean => rows.some(({ tests }) => tests[test] !== undefined);
+  const wet = rows.some(
+    ({ tests }) => (tests.moisture?.value ?? 0) >= wetFromPercent || (tests.squeeze?.value ?? 0) >= 4.5,
+  );
+  const pressed = (["green compression", "green shear", "splitting"] as const).some(tested);
+  const rammed = pressed || tested("compactability") || tested("density") || tested("permeability");
+  return [
+    ...(wet ? [overWet] : []),
+    ...(rows.some(({ batch }) => batch.mulledMin) ? [mullerStopped] : []),
+    ...(pressed ? [deadWeight] : []),
+    ...(rammed ? [fallingRammer] : []),
+    ...(tested("permeability") ? [airVessel] : []),
+    ...(tested("moisture") ? [dryingSand] : []),
+  ];
+}

@@ -1,0 +1,164 @@
+// The sentences of a trial, figure first: one function each, plain strings in.
+
+import type { Finding } from "./finding.ts";
+
+const curves = "y = b₀ + b₁u + b₂u² by least squares, u the centred axis; limits by Student's t";
+
+export const aimAt = (place: string, axis: string): Finding => ({
+  code: "trial/aim",
+  tone: "good",
+  text: `${place} ${axis} is where your aims are met with the most to spare.`,
+  because: [
+    "There the nearest edge of all ranges is farthest away, counted in the scatter of a batch.",
+    "The interval is of the same place worked out for every draw of the curves.",
+  ],
+  formula:
+    "aim = the place where min over the tests of (distance to the nearer edge)/(scatter of a batch) is largest",
+  source: "Our own; draws of curves by propagation of distributions, JCGM 101:2008",
+});
+
+export const chanceAtAim = (chance: string, narrower: string, wider: string): Finding => ({
+  code: "trial/chance",
+  tone: "note",
+  text: `${chance} in 100 new batches made there would be expected to meet all of your aims at once.`,
+  because: [
+    `With every range a tenth narrower it is ${narrower}, a tenth wider ${wider}.`,
+    "It is the chance of meeting your own ranges, and says nothing of a sound casting.",
+  ],
+  source: "Our own; checked on simulated founders, where 70 % comes true in 65 to 75 %",
+});
+
+export const windowIs = (window: string, axis: string, left: string, right: string): Finding => ({
+  code: "trial/window",
+  tone: "note",
+  text: `${window} ${axis}: between these the chance of meeting all aims is a half or better.`,
+  because: [left, right].filter((line) => line !== ""),
+});
+
+export const noWindow = (best: string, worst: string): Finding => ({
+  code: "trial/no-window",
+  tone: "doubt",
+  text: `${best} in 100 is the best chance anywhere in this trial: your aims are not met together.`,
+  because: [
+    `${worst} falls short first. Another clay content, more mulling or another aim is a trial of its own.`,
+  ],
+});
+
+export const tooFewBatches = (batches: string, levels: string): Finding => ({
+  code: "trial/too-few-batches",
+  tone: "doubt",
+  text: `${batches} at ${levels}: too few for an aim or a chance, so the points speak for themselves.`,
+  because: ["Five batches at three levels are the least that a curve and its scatter can be told from."],
+});
+
+export const noAims = (): Finding => ({
+  code: "trial/no-aims",
+  tone: "note",
+  text: "No test has a range that is wanted, so there is nothing to aim for yet.",
+  because: ["Write aims into the log, or say the metal and the bond, for which usual ranges may be known."],
+});
+
+export const noCurve = (): Finding => ({
+  code: "trial/no-curve",
+  tone: "doubt",
+  text: "No test with a wanted range was made on enough batches for a curve.",
+  because: ["Test every batch for compactability at least: it costs a minute."],
+});
+
+export const usualUsed = (tests: string): Finding => ({
+  code: "trial/usual-ranges-used",
+  tone: "note",
+  text: `Usual ranges stand in for your own aims of ${tests}.`,
+  because: ["They are a start. What casts well in your yard is the better aim: write it under aims."],
+});
+
+export const peakAt = (test: string, place: string, axis: string): Finding => ({
+  code: "trial/peak",
+  tone: "good",
+  text: `${place} ${axis} is where ${test} is highest.`,
+  because: ["The limits are Fieller's, for the turning point of a parabola."],
+  formula: "x₀ = −b₁/(2b₂)",
+  source: "Fieller 1954; Lind & Mehlum 2010",
+});
+
+export const peakNotBounded = (test: string): Finding => ({
+  code: "trial/peak-not-bounded",
+  tone: "note",
+  text: `The place where ${test} is highest cannot be told from these batches.`,
+  because: ["A straight line through them cannot be ruled out, or the turn lies outside what was tried."],
+  source: "Fieller 1954",
+});
+
+export const pointsOnly = (test: string, count: string): Finding => ({
+  code: "trial/points-only",
+  tone: "note",
+  text: `${count} of ${test}: the points alone are drawn, since no curve through so few is to be trusted.`,
+  because: ["Five batches at three levels make a curve."],
+});
+
+export const straightOnly = (test: string): Finding => ({
+  code: "trial/straight-only",
+  tone: "note",
+  text: `${test} is drawn as a straight line, a first guess from few batches.`,
+  because: [],
+  formula: curves,
+});
+
+export const densityApart = (batches: string, test: string): Finding => ({
+  code: "trial/density-apart",
+  tone: "doubt",
+  text: `${batches}: left out of the curve of ${test}, since its specimens were more than 3 % lighter or heavier than the rest.`,
+  because: ["Strength and permeability follow density; figures at unlike densities are not joined."],
+});
+
+export const goesTogether = (companion: string, axis: string): Finding => ({
+  code: "trial/goes-together",
+  tone: "doubt",
+  text: `${companion} went along with ${axis}: what each did by itself cannot be told from this trial.`,
+  because: ["Make the next round in the order that is printed below, each batch mulled and rested alike."],
+  source: "Spearman's ρ of 0.8 or more; threshold our own",
+});
+
+export const oneHeap = (axis: string): Finding => ({
+  code: "trial/one-heap",
+  tone: "doubt",
+  text: `One heap wetted step by step: ${axis}, mulling, standing and order all grew together and cannot be told apart.`,
+  because: ["A fresh batch for each level, in shuffled order, parts them."],
+});
+
+export const hangsOn = (batch: string, shift: string): Finding => ({
+  code: "trial/hangs-on-one",
+  tone: "doubt",
+  text: `${shift}: so far would the aim move if ${batch} were left out. Make that batch again.`,
+  because: ["It moves the aim by more than half of its interval."],
+});
+
+export const nextBatch = (place: string, axis: string, now: string, then: string): Finding => ({
+  code: "trial/next-batch",
+  tone: "note",
+  text: `${place} ${axis} is where one more batch would narrow the aim most: from ${now} to about ${then} wide.`,
+  because: ["Worked out by adding one batch to the design, with curve and scatter as they are."],
+  formula: "V − V r rᵀ V/(s² + rᵀ V r)",
+  source: "Our own",
+});
+
+export const enoughBatches = (now: string): Finding => ({
+  code: "trial/enough",
+  tone: "good",
+  text: `${now} is how wide the aim's interval is; one more batch would hardly narrow it. Cast with it.`,
+  because: ["No place would narrow it by a tenth, or it is as narrow as your moisture can be hit."],
+});
+
+export const instrumentCarries = (
+  points: string,
+  water: string,
+  moisture: string,
+  compactability: boolean,
+): Finding => ({
+  code: "trial/instrument",
+  tone: "note",
+  text: compactability
+    ? `${points} points of compactability tell ${water} % of water apart; your moisture test tells ${moisture}. Steer by compactability.`
+    : `${moisture} % of water is what your moisture test tells apart; ${points} points of compactability tell ${water}. Steer by moisture, and watch both.`,
+  because: ["From the slope of your own curve of compactability at the aim, and the ± of your figures."],
+});

@@ -1,0 +1,127 @@
+// The charts of a trial, from its report.
+
+import type { AxisName } from "../chart/axis-words.ts";
+import { chancePanel } from "../chart/chance-panel.ts";
+import type { Chart } from "../chart/chart.ts";
+import { nextTrialChart } from "../chart/next-trial-chart.ts";
+import type { ResponsePanel } from "../chart/response-input.ts";
+import { responsePanels } from "../chart/response-panels.ts";
+import { squeezeChart } from "../chart/squeeze-chart.ts";
+import type { TestName, TrialAxis } from "../log/batch.ts";
+import type { BatchFigures } from "../log/batch-figures.ts";
+import { figure } from "../quantity/figure.ts";
+import { squeezeSteps } from "../sand/squeeze.ts";
+import { gridOver } from "../trial/aim.ts";
+import type { TrialProperty } from "../trial/trial-property.ts";
+import type { TrialReport } from "../trial/trial-report.ts";
+
+const axes: { readonly [axis in TrialAxis]: AxisName } = {
+  moisture: { title: "moisture", unit: "%", basis: "damp mass" },
+  clay: { title: "bentonite added", unit: "%", basis: "dry mix" },
+  compactability: { title: "compactability", unit: "%", basis: "height" },
+};
+
+const names: { readonly [test in TestName]?: Omit<AxisName, "title"> & { readonly property: string } } = {
+  compactability: { property: "compactability", unit: "%", basis: "height" },
+  "green compression": { property: "green compression strength", unit: "kPa" },
+  "green shear": { property: "green shear strength", unit: "kPa" },
+  splitting: { property: "splitting strength", unit: "kPa" },
+  permeability: { property: "permeability number", unit: "" },
+  moisture: { property: "moisture", unit: "%", basis: "damp mass" },
+  density: { property: "specimen density", unit: "g/cm³" },
+};
+
+/** Response curves with the aim, the chance of meeting the aims, and where the next batch would help. */
+export function trialCharts(report: TrialReport): readonly Chart[] {
+  const { properties, result, next, rows } = report;
+  const axis = axes[report.axis];
+  const drawn: Chart[] = [];
+  const panels = properties
+    .filter(({ test }) => test !== "density")
+    .map((property) => panelOf(report, property));
+  const aimed = result?.window
+    ? { window: { ...result.window, label: "temper window" }, aimAt: result.aim }
+    : {};
+  if (rows.length > 0 && panels.length > 0)
+    drawn.push(responsePanels({ name: "response", axis, panels, ...aimed }));
+  if (result) {
+    const chances = result.chances.filter((_, k) => k % 2 === 0);
+    const tested = properties.filter(({ test, wanted, curve }) => {
+      return wanted && curve.form !== "points only" && test !== "density" && test !== "moisture";
+    });
+    drawn.push(
+      chancePanel({
+        name: "chance",
+        axis,
+        each: tested.map(({ test }, k) => ({
+          property: names[test]!.property,
+          points: chances.map(({ x, each }) => ({ x, chance: 100 * each[k]! })),
+        })),
+        all: chances.map(({ x, all }) => ({ x, chance: 100 * all })),
+        ...aimed,
+      }),
+    );
+  }
+  if (next && !next.enough && next.candidates.length > 0) {
+    drawn.push(nextTrialChart({ name: "next-batch", axis, candidates: next.candidates, now: next.widthNow }));
+  }
+  return drawn;
+}
+
+function panelOf(
+  { x, rows }: TrialReport,
+  { test, figures, leftOut, curve, optimum, wanted }: TrialProperty,
+): ResponsePanel {
+  const named = names[test] ?? { property: test, unit: "" };
+  const fitted =
+    curve.form === "points only"
+      ? {}
+      : { curve: gridOver(curve.from, curve.to, 30).map((at) => ({ x: at, ...curve.at(at)! })) };
+  return {
+    ...named,
+    points: rows.flatMap(({ batch }, i) => {
+      const one = figures[i];
+      if (!one) return [];
+      const { low, high } = figure(one.spread);
+      const at = x[i]!;
+      return [
+        {
+          x: at.value,
+          y: one.value,
+          xLow: Math.min(at.low, at.value),
+          xHigh: Math.max(at.high, at.value),
+          yLow: Math.min(low, one.value),
+          yHigh: Math.max(high, one.value),
+          label: batch.name,
+          ...(leftOut[i] ? { leftOut: true } : {}),
+        },
+      ];
+    }),
+    ...fitted,
+    ...(wanted ? { aim: { low: wanted.low, high: wanted.high } } : {}),
+    ...(optimum && optimum.x >= curve.from && optimum.x <= curve.to && optimum.kind === "maximum"
+      ? { optimum: { x: optimum.x, low: optimum.low, high: optimum.high, bounded: optimum.bounded } }
+      : {}),
+  };
+}
+
+/** The squeeze against compactability; undefined with fewer than two batches that have both. */
+export function handChart(
+  rows: readonly BatchFigures[],
+  aim?: { low: number; high: number },
+): Chart | undefined {
+  const points = rows.flatMap(({ batch, tests: { squeeze, compactability } }) => {
+    if (!squeeze || !compactability) return [];
+    const { low, high } = figure(compactability.spread);
+    return [
+      { step: Math.round(squeeze.value), compactability: compactability.value, low, high, label: batch.name },
+    ];
+  });
+  if (points.length < 2) return undefined;
+  return squeezeChart({
+    name: "hand",
+    steps: squeezeSteps.map(({ step, name }) => ({ step, words: name })),
+    points,
+    ...(aim ? { aim } : {}),
+  });
+}

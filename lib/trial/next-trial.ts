@@ -1,0 +1,93 @@
+// Which batch to make next: the one that would narrow the aim most.
+
+import { lowerTriangle } from "../numbers/cholesky.ts";
+import { studentTQuantile } from "../numbers/distributions.ts";
+import { quantilesInPlace } from "../numbers/quantile.ts";
+import { type AimedCurve, bestPlace, gridOver } from "./aim.ts";
+import { scoreColumns } from "./curve-draws.ts";
+
+export interface NextBatch {
+  readonly x: number;
+  /** Full width of the aim's 95 % interval that this batch is expected to leave. */
+  readonly width: number;
+}
+
+export interface NextTrial {
+  /** Best first. */
+  readonly candidates: readonly NextBatch[];
+  readonly widthNow: number;
+  /** True when no single batch would narrow the aim by a tenth, or it is as narrow as the founder can hit. */
+  readonly enough: boolean;
+}
+
+const candidateCount = 16;
+
+/**
+ * For each place between the first and the last batch, the width that the aim's interval would have with one more
+ * batch there: the fit's covariance s²(XᵀX)⁻¹ with one row added, the mean curve and its scatter left as they are,
+ * one more degree of freedom. Where several places do about as well, the one farthest from batches already made
+ * comes first, since it guards against a curve of another form.
+ * hit: how closely the founder can hit a place on the axis (half-width); the aim needs to be no narrower.
+ * Method: expected reduction of the interval, our own.
+ */
+export function nextTrial(curves: readonly AimedCurve[], options: { readonly hit?: number } = {}): NextTrial {
+  const from = Math.max(...curves.map(({ curve }) => curve.from));
+  const to = Math.min(...curves.map(({ curve }) => curve.to));
+  const grid = gridOver(from, to, 48);
+  const widthNow = widthWith(curves, grid, undefined);
+  const candidates = gridOver(from, to, candidateCount)
+    .map((x) => ({ x, width: widthWith(curves, grid, x) }))
+    .sort((a, b) => a.width - b.width);
+  const [best] = candidates;
+  const enough = best === undefined || best.width > 0.9 * widthNow || widthNow <= 2 * (options.hit ?? 0);
+  return { candidates, widthNow, enough };
+}
+
+/** Width of the aim's interval with one more batch at extra; fewer draws than a page's figures, enough to rank. */
+function widthWith(
+  curves: readonly AimedCurve[],
+  grid: readonly number[],
+  extra: number | undefined,
+): number {
+  const count = 512;
+  const means = curves.map(({ name, curve }) => {
+    const fit = curve.fit!;
+    const size = curve.row(from0(grid)).length;
+    const own = fit.covariance.slice(0, size).map((line) => line.slice(0, size));
+    const covariance = extra === undefined ? own : withRow(own, curve.row(extra), fit.residualSd ** 2);
+    const df = fit.degreesOfFreedom + (extra === undefined ? 0 : 1);
+    // The t's own width, without drawing its χ²: enough to compare places.
+    const widen = studentTQuantile(0.975, df) / studentTQuantile(0.975, 1e6);
+    const lower = lowerTriangle(covariance);
+    const scores = scoreColumns(`${name}, next`, size, count);
+    const rows = grid.map((x) => curve.row(x));
+    return (row: number, i: number): number => {
+      let value = 0;
+      for (let j = 0; j < size; j++) {
+        let step = 0;
+        for (let m = 0; m <= j; m++) step += lower[j]![m]! * scores[m]![i]!;
+        value += rows[row]![j]! * (fit.coefficients[j]! + step * widen);
+      }
+      return value;
+    };
+  });
+  const places = Float64Array.from({ length: count }, (_, i) =>
+    bestPlace(curves, grid, (k, row) => means[k]!(row, i)),
+  );
+  const [low, high] = quantilesInPlace(places, [0.025, 0.975]) as [number, number];
+  return high - low;
+}
+
+const from0 = (grid: readonly number[]): number => grid[0]!;
+
+/** Covariance after one more observation at row: V − V r rᵀ V / (s² + rᵀ V r), Sherman and Morrison. */
+export function withRow(
+  covariance: readonly (readonly number[])[],
+  row: readonly number[],
+  variance: number,
+): readonly (readonly number[])[] {
+  const moved = covariance.map((line) => line.reduce((all, value, j) => all + value * row[j]!, 0));
+  const spread = row.reduce((all, value, j) => all + value * moved[j]!, 0);
+  const shrink = 1 / (variance + spread || 1);
+  return covariance.map((line, i) => line.map((value, j) => value - moved[i]! * moved[j]! * shrink));
+}

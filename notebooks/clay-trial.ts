@@ -1,0 +1,175 @@
+// How does clay move strength and permeability, where do the founder's batches stand, and did a change help?
+
+import {
+  axisUnit,
+  type Batch,
+  type BatchFigures,
+  type Block,
+  beforeAfter,
+  comparisonFinding,
+  differencePlot,
+  type Finding,
+  type Log,
+  notebook,
+  permeabilityByClayChart,
+  type Section,
+  strengthByClayChart,
+  type TestName,
+  type Text,
+  type TrialReport,
+  temperChart,
+  trialCautions,
+  trialData,
+  trialFindings,
+  trialReport,
+  trialResult,
+} from "../lib/index.ts";
+
+export default notebook(
+  "Clay trial",
+  (log) => {
+    const report = trialReport(log, { axis: "clay" });
+    const compared = comparisons(report.rows);
+    const findings = [...trialFindings(report), ...compared.map(({ finding }) => finding)];
+    return {
+      title: log.title ? `Clay trial: ${log.title}` : "Clay trial",
+      question: "What does more or less clay do to this sand, and how sure is that?",
+      answer: answer(report, findings),
+      sections: [
+        {
+          role: "cautions",
+          title: "Before you mix and test",
+          blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
+        },
+        trialData(report.rows),
+        trialResult(report),
+        typical(report, log),
+        {
+          role: "result",
+          title: "Before and after",
+          blocks: compared.map(({ chart }): Block => ({ kind: "chart", chart })),
+        },
+        {
+          role: "findings",
+          title: "What the figures say",
+          blocks: findings.map((finding): Block => ({ kind: "finding", finding })),
+        },
+        { role: "next", title: "What to do next", blocks: [{ kind: "list", items: nextSteps(report) }] },
+      ],
+      sources: [...new Set(findings.flatMap(({ source }) => (source ? [source] : [])))],
+      colophon: [
+        `Log ${log.file}, fingerprint ${log.fingerprint}.`,
+        ...(log.founder ? [`Kept by ${log.founder}.`] : []),
+      ],
+      issues: report.issues,
+      figures: {
+        aim: report.result?.window ? report.result.aim : null,
+        batches: report.rows.length,
+        comparisons: compared.map(({ figures }) => figures),
+      },
+    };
+  },
+  { question: "What does more or less clay do, and did a change help?" },
+);
+
+function answer({ rows }: TrialReport, findings: readonly Finding[]): Text[] {
+  if (rows.length === 0)
+    return [
+      "No batch of this log says how much clay and sand went in: write made of, and the curves follow.",
+    ];
+  return findings.slice(0, 2).map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text));
+}
+
+/** What the trade has published on clay, with the founder's batches on it. */
+function typical({ rows, x }: TrialReport, { bond }: Log): Section {
+  const points = (test: TestName) =>
+    rows.flatMap(({ batch, tests }, i) => {
+      const one = tests[test];
+      return one ? [{ label: batch.name, x: x[i]!.value, y: one.value }] : [];
+    });
+  const mean = (test: TestName): number | undefined => {
+    const values = rows.flatMap(({ tests }) => (tests[test] ? [tests[test].value] : []));
+    return values.length > 0 ? values.reduce((all, value) => all + value, 0) / values.length : undefined;
+  };
+  const [moisture, compactability] = [mean("moisture"), mean("compactability")];
+  const blocks: Block[] = [];
+  if (bond === "bentonite" && moisture !== undefined && compactability !== undefined) {
+    const at = { bond, moistureOfDampPercent: moisture } as const;
+    const strength = points("green compression");
+    const permeability = points("permeability");
+    const wet = points("moisture");
+    if (strength.length > 0) {
+      const chart = strengthByClayChart({
+        name: "typical-strength",
+        ...at,
+        compactabilityPercent: compactability,
+        batches: strength,
+      });
+      blocks.push({ kind: "chart", chart });
+    }
+    if (permeability.length > 0) {
+      blocks.push({
+        kind: "chart",
+        chart: permeabilityByClayChart({ name: "typical-permeability", ...at, batches: permeability }),
+      });
+    }
+    if (wet.length > 0)
+      blocks.push({
+        kind: "chart",
+        chart: temperChart({ name: "temper", clayKind: "not known", batches: wet }),
+      });
+  }
+  return { role: "result", title: "Beside what others have published", blocks };
+}
+
+/** Two blocks of batches, such as two clays or before and after: compared test by test where each has two or more. */
+function comparisons(rows: readonly BatchFigures[]) {
+  const names = [...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined))];
+  if (names.length !== 2) return [];
+  const [first, second] = names as [string, string];
+  const ordered = [...rows].sort((a, b) => place(a.batch) - place(b.batch));
+  const tests: readonly TestName[] = ["green compression", "permeability", "compactability"];
+  return tests.flatMap((test) => {
+    const values = (block: string) =>
+      ordered.flatMap(({ batch, tests: own }) =>
+        batch.block === block && own[test] ? [own[test].value] : [],
+      );
+    const [before, after] = [values(first), values(second)];
+    if (before.length < 2 || after.length < 2) return [];
+    const found = beforeAfter(before, after);
+    const unit = rows.find(({ tests: own }) => own[test])!.tests[test]!.unit;
+    const [symbol, basis] = unit.startsWith("% of ") ? ["%", unit.slice(5)] : [unit, undefined];
+    return [
+      {
+        finding: comparisonFinding(test, unit, first, second, found),
+        figures: { test, difference: found.difference, low: found.low, high: found.high, p: found.p },
+        chart: differencePlot({
+          name: `compare-${test.replaceAll(" ", "-")}`,
+          property: test,
+          unit: symbol!,
+          ...(basis === undefined ? {} : { basis }),
+          groups: [
+            { label: first, values: before },
+            { label: second, values: after },
+          ],
+          difference: { value: found.difference, low: found.low, high: found.high },
+        }),
+      },
+    ];
+  });
+}
+
+const place = ({ order }: Batch): number => order ?? Number.POSITIVE_INFINITY;
+
+function nextSteps(report: TrialReport): Text[] {
+  const { next, rows, levels } = report;
+  if (rows.length === 0) return ["Weigh sand, clay and water of each batch, and write them under made of."];
+  if (levels < 3)
+    return ["Make batches at three clay contents or more, each tempered to one compactability."];
+  if (next && !next.enough && next.candidates[0]) {
+    return [
+      `Make the next batch at ${next.candidates[0].x.toFixed(1)} ${axisUnit(report)}, tempered to the compactability of the others.`,
+    ];
+  }
+  return ["Repeat the clay that casts best, mulled twice as long, and see whether strength still rises."];
+}

@@ -1,0 +1,177 @@
+// What do the home rigs say, in the numbers of the trade, and how well do they repeat?
+
+import {
+  type BatchFigure,
+  type BatchFigures,
+  type Block,
+  batchFigures,
+  doubtBars,
+  figure,
+  handChart,
+  type Log,
+  notebook,
+  printFigure,
+  printNumber,
+  type Section,
+  squeezeTable,
+  type TestName,
+  type Text,
+  trialCautions,
+  trialData,
+} from "../lib/index.ts";
+
+export default notebook(
+  "Home rigs",
+  (log) => {
+    const { figures: rows, pooled, issues } = batchFigures(log);
+    return {
+      title: log.title ? `Home rigs: ${log.title}` : "Home rigs",
+      question: "What do the readings come to in the trade's numbers, and how well do the rigs repeat?",
+      answer: answer(rows),
+      sections: [
+        {
+          role: "cautions",
+          title: "Before you test",
+          blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
+        },
+        trialData(rows),
+        result(rows, pooled, log),
+        {
+          role: "next",
+          title: "What to do next",
+          blocks: [{ kind: "list", items: nextSteps(rows, pooled) }],
+        },
+      ],
+      colophon: [
+        `Log ${log.file}, fingerprint ${log.fingerprint}.`,
+        ...(log.founder ? [`Kept by ${log.founder}.`] : []),
+      ],
+      issues,
+      figures: Object.fromEntries(
+        rows.map(({ batch, tests }) => [
+          batch.name,
+          Object.fromEntries(Object.values(tests).map((one) => [one.test, plain(one)])),
+        ]),
+      ),
+    };
+  },
+  { question: "What do the bench tests come to, and how well do the rigs repeat?" },
+);
+
+const plain = ({ spread, value, unit, missing }: BatchFigure) => {
+  const { low, high } = figure(spread);
+  return { value, low, high, unit, atLeast: missing.length > 0 };
+};
+
+function answer(rows: readonly BatchFigures[]): Text[] {
+  if (rows.length === 0) return ["No batch of this log has a test: the cards say how to make one."];
+  return rows.slice(0, 3).map(({ batch, tests }): Text => {
+    const told = Object.values(tests)
+      .filter(({ test }) => test !== "squeeze")
+      .map((one) => `${one.test} ${textOf(one)}`);
+    return [
+      { strong: `${batch.name}: ` },
+      told.length > 0 ? `${told.join(", ")}.` : "nothing that gives a figure.",
+    ];
+  });
+}
+
+function textOf({ spread, value, unit, missing }: BatchFigure): string {
+  const { low, high } = figure(spread);
+  return printFigure({
+    value,
+    low: Math.min(low, value),
+    high: Math.max(high, value),
+    atLeast: missing.length > 0,
+    ...(unit ? { unit } : {}),
+  }).text;
+}
+
+type Pooled = ReturnType<typeof batchFigures>["pooled"];
+
+function result(rows: readonly BatchFigures[], pooled: Pooled, log: Log): Section {
+  const blocks: Block[] = [repeatability(pooled, rows)];
+  const aim = log.aims.find(({ test }) => test === "compactability");
+  const hand = handChart(rows, aim);
+  if (hand) blocks.push({ kind: "chart", chart: hand }, { kind: "prose", text: handWords(rows) });
+  const seen = new Set<TestName>();
+  for (const one of rows.flatMap(({ tests }) => Object.values(tests))) {
+    if (seen.has(one.test) || one.test === "squeeze") continue;
+    const shares = figure(one.spread).shares.filter(({ percent }) => percent >= 1);
+    if (shares.length < 2) continue;
+    seen.add(one.test);
+    blocks.push({
+      kind: "chart",
+      chart: doubtBars({
+        name: `doubt-${one.test.replaceAll(" ", "-")}`,
+        of: one.test,
+        shares: shares.map(({ id, source, percent }) => ({
+          label: source.says ?? id,
+          sharePercent: percent,
+        })),
+      }),
+    });
+  }
+  return { role: "result", title: "How well the rigs repeat, and what the doubt comes from", blocks };
+}
+
+function repeatability(pooled: Pooled, rows: readonly BatchFigures[]): Block {
+  const units = new Map(
+    rows.flatMap(({ tests }) => Object.values(tests).map(({ test, unit }) => [test, unit])),
+  );
+  const learnt = Object.entries(pooled) as [TestName, { sd: number; degreesOfFreedom: number }][];
+  if (learnt.length === 0) {
+    return {
+      kind: "prose",
+      text: "No test was repeated on one batch, so how well the rigs repeat is not known yet.",
+    };
+  }
+  return {
+    kind: "table",
+    name: "repeatability",
+    caption:
+      "Repeatability of each test, learnt from every repeat in the log; it stands in where a test was done once",
+    columns: [
+      { head: "Test", align: "text" },
+      { head: "Unit", align: "text" },
+      { head: "Standard deviation of one reading", align: "number" },
+      { head: "Degrees of freedom", align: "number" },
+    ],
+    rows: learnt.map(([test, { sd, degreesOfFreedom }]) => [
+      test,
+      units.get(test) || "bare number",
+      { text: String(Number(sd.toPrecision(2))), number: sd },
+      printNumber(degreesOfFreedom, 0),
+    ]),
+  };
+}
+
+function handWords(rows: readonly BatchFigures[]): string {
+  const readings = rows.flatMap(({ tests: { squeeze, compactability } }) => {
+    if (!squeeze || !compactability) return [];
+    return [
+      { step: Math.round(squeeze.value) as 1 | 2 | 3 | 4 | 5, compactabilityPercent: compactability.value },
+    ];
+  });
+  return squeezeTable(readings).inOrder
+    ? "A wetter squeeze went with a higher compactability throughout: the hand is in order with the tube."
+    : "A wetter squeeze did not always go with a higher compactability: the hand is not calibrated yet.";
+}
+
+function nextSteps(rows: readonly BatchFigures[], pooled: Pooled): Text[] {
+  const tests = [...new Set(rows.flatMap(({ tests: own }) => Object.keys(own)))].filter(
+    (test) => test !== "squeeze",
+  );
+  const unrepeated = tests.filter((test) => !(test in pooled));
+  const missing = new Set(rows.flatMap(({ tests: own }) => Object.values(own).flatMap((one) => one.missing)));
+  return [
+    ...(unrepeated.length > 0
+      ? [`Repeat on one batch: ${unrepeated.join(", ")}. Three specimens tell how well the rig repeats.`]
+      : []),
+    ...(missing.has("scale check") ? ["Check the scale with known weights, and write within."] : []),
+    ...(missing.has("blank run")
+      ? ["Run the permeability rig without a specimen once, and write its blank."]
+      : []),
+    "Make a moisture trial with these rigs: five batches from dry to wet.",
+  ];
+}

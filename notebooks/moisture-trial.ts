@@ -1,0 +1,113 @@
+// At which water are the founder's aims met, how sure is that, how much to add, and which batch to make next?
+
+import {
+  type Block,
+  type Finding,
+  notebook,
+  permeabilityByMoistureChart,
+  randomOrder,
+  type Section,
+  type Text,
+  type TrialReport,
+  trialCautions,
+  trialData,
+  trialFindings,
+  trialReport,
+  trialResult,
+} from "../lib/index.ts";
+
+export default notebook(
+  "Moisture trial",
+  (log) => {
+    const report = trialReport(log, { axis: log.axis === "compactability" ? "compactability" : "moisture" });
+    const findings = trialFindings(report);
+    return {
+      title: log.title ? `Moisture trial: ${log.title}` : "Moisture trial",
+      question: "At which water are the aims met, how sure is that, and which batch comes next?",
+      answer: answer(report, findings),
+      sections: [
+        {
+          role: "cautions",
+          title: "Before you mix and test",
+          blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
+        },
+        trialData(report.rows),
+        withTypical(report, trialResult(report)),
+        {
+          role: "findings",
+          title: "What the figures say",
+          blocks: findings.map((finding): Block => ({ kind: "finding", finding })),
+        },
+        {
+          role: "next",
+          title: "What to do next",
+          blocks: [{ kind: "list", items: nextSteps(report, findings) }],
+        },
+      ],
+      sources: [...new Set(findings.flatMap(({ source }) => (source ? [source] : [])))],
+      colophon: [
+        `Log ${log.file}, fingerprint ${log.fingerprint}.`,
+        ...(log.founder ? [`Kept by ${log.founder}.`] : []),
+      ],
+      issues: report.issues,
+      figures: {
+        aim: report.result?.window ? report.result.aim : null,
+        window: report.result?.window ?? null,
+        chanceAtAim: report.result?.chanceAtAim ?? null,
+        batches: report.rows.length,
+      },
+    };
+  },
+  { question: "At which water are the aims met, how much to add now, and which batch comes next?" },
+);
+
+function answer({ rows, offAxis }: TrialReport, findings: readonly Finding[]): Text[] {
+  if (rows.length === 0) return ["No batch of this log has a moisture: test some, and the curves follow."];
+  const told = findings.slice(0, 2).map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text));
+  const left = offAxis.length > 0 ? [`Without a moisture, and so left out: ${offAxis.join(", ")}.`] : [];
+  return [...told, ...left];
+}
+
+/** The published course of permeability over water, with the founder's batches on it. */
+function withTypical({ axis, rows, x }: TrialReport, result: Section): Section {
+  const batches = rows.flatMap(({ batch, tests }, i) => {
+    const permeability = tests.permeability;
+    return permeability ? [{ label: batch.name, x: x[i]!.value, y: permeability.value }] : [];
+  });
+  const clay = rows
+    .map(({ recipe }) => recipe?.clayOfDryMixPercent.value)
+    .filter((value) => value !== undefined);
+  if (axis !== "moisture" || batches.length === 0 || clay.length === 0) return result;
+  const clayPercent = clay.reduce((all, value) => all + value, 0) / clay.length;
+  const chart = permeabilityByMoistureChart({ name: "typical-permeability", clayPercent, batches });
+  return { ...result, blocks: [...result.blocks, { kind: "chart", chart }] };
+}
+
+function nextSteps({ rows, next, result, confounded }: TrialReport, findings: readonly Finding[]): Text[] {
+  const steps: Text[] = [];
+  const has = (code: string): boolean => findings.some((finding) => finding.code === code);
+  if (rows.length === 0)
+    steps.push("Make five batches from dry to wet, and test moisture and compactability of each.");
+  if (has("trial/too-few-batches"))
+    steps.push(
+      "Make batches until there are five, at three waters or more, one of them wetter and one drier than you like.",
+    );
+  if (next && !next.enough && next.candidates[0]) {
+    steps.push(
+      `Make the next batch at ${next.candidates[0].x.toFixed(2)}, mulled and rested like the others.`,
+    );
+  }
+  if (next?.enough && result?.window)
+    steps.push("Mould and cast with sand at the aim, and write down what the castings say.");
+  if (confounded.length > 0) {
+    const order = randomOrder(
+      rows.map(({ batch }) => batch.name),
+      "next round",
+        );
+    steps.push(`For the next round, make them fresh and in this shuffled order: ${order.join(", ")}.`);
+  }
+  if (has("trial/usual-ranges-used"))
+    steps.push("Write your own aims into the log as soon as you know what casts well.");
+  if (steps.length === 0) steps.push("Repeat the batch nearest to the aim, and test it twice.");
+  return steps;
+}
