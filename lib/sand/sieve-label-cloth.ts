@@ -5,6 +5,7 @@ import { type ClothWay, clothOpenAreaPercent, clothOpeningMm, clothSieve } from 
 import type { Sieve } from "./sieve.ts";
 import { meshWithoutWire, oddWire, wiresOverlap } from "./sieve-label-issues.ts";
 import { plainDigits } from "./sieve-table.ts";
+import { astmSieves } from "./sieve-table-astm.ts";
 
 const number = String.raw`(\d+(?:\.\d+)?|\.\d+)`;
 const unit = "(mm|µm|um|in)";
@@ -52,8 +53,33 @@ const wiresOfPitch = [0.12, 0.16, 0.19].map((wireMm) => (wireMm * 60) / 25.4);
 function aloneIssue(label: string, countPerInch: number) {
   const each = wiresOfPitch.map((share) => {
     const wireMm = Number(((share * 25.4) / countPerInch).toPrecision(2));
-    const openingMm = clothOpeningMm({ countPerInch, wireMm });
-    return `${openingMm.toPrecision(3)} mm with ${plainDigits(wireMm)} mm wire`;
+    return { wireMm, openingMm: clothOpeningMm({ countPerInch, wireMm }) };
   });
-  return meshWithoutWire(label, each.join(", "));
+  const openings = each.map(({ openingMm }) => openingMm);
+  return meshWithoutWire(
+    label,
+    each
+      .map(({ wireMm, openingMm }) => `${openingMm.toPrecision(3)} mm with ${plainDigits(wireMm)} mm wire`)
+      .join(", "),
+    `${label}, ${plainDigits(standardWireMm(countPerInch))} mm wire`,
+    openingLabel(Math.min(...openings), Math.max(...openings)),
+  );
+}
+
+/** Wire of the test sieve whose count is nearest; beyond the table's ends as much finer or coarser as the count is. */
+function standardWireMm(countPerInch: number): number {
+  const counted = astmSieves.map(({ openingMm, wireMm }) => ({ wireMm, count: 25.4 / (openingMm + wireMm) }));
+  const away = ({ count }: { count: number }) => Math.abs(Math.log(count / countPerInch));
+  const nearest = counted.reduce((best, one) => (away(one) < away(best) ? one : best));
+  const inTable = countPerInch >= counted[0]!.count && countPerInch <= counted.at(-1)!.count;
+  return inTable ? nearest.wireMm : Number(((nearest.wireMm * nearest.count) / countPerInch).toPrecision(2));
+}
+
+/** "0.081 ± 0.012 mm": holds both ends; undefined where no sieve is so fine or so coarse. */
+function openingLabel(lowMm: number, highMm: number): string | undefined {
+  if (lowMm < 0.02 || highMm > 125) return undefined;
+  const middle = Number(((lowMm + highMm) / 2).toPrecision(2));
+  const reach = Math.max(highMm - middle, middle - lowMm);
+  const step = 10 ** (Math.floor(Math.log10(reach)) - 1);
+  return `${plainDigits(middle)} ± ${plainDigits(Math.ceil(reach / step - 1e-6) * step)} mm`;
 }

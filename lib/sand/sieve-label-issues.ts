@@ -78,13 +78,19 @@ export const olderPrint = (label: string, name: string, today: string): Issue =>
     `If you measured your own cloth, write its count and its wire, or the opening with its ±.`,
   );
 
-export const meshWithoutWire = (label: string, spread: string): Issue =>
+/** `opening`: the middle of the spread with its ±, as a label; undefined where no sieve has such an opening. */
+export const meshWithoutWire = (
+  label: string,
+  spread: string,
+  withWire: string,
+  opening: string | undefined,
+): Issue =>
   make(
     "sieve-mesh-alone",
     "error",
     label,
     `"${label}" does not give the opening until the wire is measured: ${spread}.`,
-    `Measure the wire and write "${label}, 0.16 mm wire" with your figure; for a US test sieve write "No." and its number.`,
+    `Measure the wire and write "${withWire}" with your figure.${opening === undefined ? "" : ` Without a micrometer write the opening with what it may be off by: "${opening}".`} For a US test sieve write "No." and its number.`,
   );
 
 export const wiresOverlap = (label: string, pitch: string): Issue =>
@@ -105,13 +111,31 @@ export const oddWire = (label: string, openPercent: string): Issue =>
     "Measure the wire again, and check its unit; count the wires over a whole inch.",
   );
 
-export const unknownNumber = (label: string, series: string, nearest: string): Issue =>
+export const unknownNumber = (label: string, series: string, readings: readonly string[]): Issue =>
   make(
     "sieve-unknown",
     "error",
     label,
     `There is no ${series} sieve called "${label}".`,
-    `The nearest is ${nearest}.`,
+    `Write what is stamped on the frame: ${readings.join(", or ")}. A sieve under the name of another gives a wrong fineness number.`,
+  );
+
+export const letterForDigit = (label: string, better: string): Issue =>
+  make(
+    "sieve-letter-digit",
+    "error",
+    label,
+    `"${label}" has a letter where a digit belongs.`,
+    `Did you mean "${better}", with the digit zero or one?`,
+  );
+
+export const curlyQuotes = (label: string, better: string): Issue =>
+  make(
+    "sieve-curly-quotes",
+    "error",
+    label,
+    `"${label}" has curly quotes; use straight ones, or none.`,
+    `Write "${better}".`,
   );
 
 export const unknownSieve = (label: string, suggestion: string | undefined): Issue =>

@@ -1,18 +1,21 @@
 // A sieve's label, read into the sieve that it names.
 
 import { type Checked, type Issue, invariant } from "../issue.ts";
+import { digitsForLetters } from "../numbers/digits-for-letters.ts";
 import type { Sieve } from "./sieve.ts";
 import { readClothLabel } from "./sieve-label-cloth.ts";
 import {
   bareNumber,
+  curlyQuotes,
   decimalComma,
   emptySieveLabel,
+  letterForDigit,
   openingWithoutUnit,
   unknownNumber,
   unknownSieve,
 } from "./sieve-label-issues.ts";
 import { readOpeningLabel } from "./sieve-label-opening.ts";
-import { astmSieve, britishSieve } from "./sieve-table.ts";
+import { astmSieve, britishSieve, plainDigits } from "./sieve-table.ts";
 import { astmSieves } from "./sieve-table-astm.ts";
 import { britishSieves } from "./sieve-table-british.ts";
 
@@ -41,6 +44,7 @@ export function readSieveLabel(label: string): Checked<Sieve | "pan"> {
     .replace(/μ/g, "µ")
     .replace(/ (test )?sieve$/, "");
   if (text === "") return refused(emptySieveLabel());
+  if (/[“”„‘’«»]/.test(typed)) return refused(curlyQuotes(typed, typed.replace(/[“”„‘’«»]/g, "").trim()));
   if (/\d,\d/.test(text)) return refused(decimalComma(typed));
   return (
     readPan(text) ??
@@ -48,6 +52,7 @@ export function readSieveLabel(label: string): Checked<Sieve | "pan"> {
     readOpeningLabel(text, typed) ??
     readClothLabel(text, typed) ??
     readBare(text, typed) ??
+    readMistyped(typed) ??
     refused(unknownSieve(typed, suggestion(text)))
   );
 }
@@ -60,14 +65,37 @@ function readNumbered(text: string, typed: string): Reading {
   const us = /^(?:(?:us|u\.s\.|astm(?: e11)?) ?(?:no\.?|#|mesh)? ?|no\.? ?|# ?)(\d+)$/.exec(text);
   const usMesh = us ?? /^(?:us|u\.s\.|astm) ?(\d+) ?mesh$/.exec(text);
   if (usMesh) {
-    const value = astmSieve(Number(usMesh[1]));
-    return value ? { value, issues: [] } : refused(unknownNumber(typed, "US", nearestUs(Number(usMesh[1]))));
+    const n = Number(usMesh[1]);
+    const value = astmSieve(n);
+    if (value) return { value, issues: [] };
+    const near = neighbours(astmSieves, n).map((row) => `the US "No. ${row.number}" (${row.openingMm} mm)`);
+    return refused(unknownNumber(typed, "US", [...near, ...british([n]), ...cloth(n)]));
   }
   const bs = /^(?:bs|b\.s\.)(?: 410)? ?(?:no\.?|#|mesh)? ?(\d+)(?: ?mesh)?$/.exec(text);
   if (!bs) return undefined;
-  const value = britishSieve(Number(bs[1]));
+  const n = Number(bs[1]);
+  const value = britishSieve(n);
   if (value) return { value, issues: [] };
-  return refused(unknownNumber(typed, "British", `BS ${nearest(britishSieves, Number(bs[1]))}`));
+  const near = british(neighbours(britishSieves, n).map(({ number }) => number));
+  const same = astmSieve(n) ? [`the US "No. ${n}"`] : [];
+  return refused(unknownNumber(typed, "British", [...near, ...same, ...cloth(n)]));
+}
+
+function british(numbers: readonly number[]): string[] {
+  return numbers.flatMap((n) => {
+    const sieve = britishSieve(n);
+    return sieve ? [`the old British "BS ${n}" (${plainDigits(sieve.openingMm)} mm)`] : [];
+  });
+}
+
+const cloth = (n: number) => (n > 0 && n < 1000 ? [`cloth of ${n} wires per inch, "${n} mesh"`] : []);
+
+/** "No. 5O" with the letter O. */
+function readMistyped(typed: string): Reading {
+  const better = digitsForLetters(typed);
+  if (better === undefined) return undefined;
+  const read = readSieveLabel(better);
+  return read.value === undefined ? read : refused(letterForDigit(typed, better));
 }
 
 function readBare(text: string, typed: string): Reading {
@@ -77,23 +105,27 @@ function readBare(text: string, typed: string): Reading {
   const readings = [
     ...(astmSieve(n) ? [`the US sieve "No. ${n}"`] : []),
     ...(britishSieve(n) ? [`the old British sieve "BS ${n}"`] : []),
-    ...(n > 0 && n < 1000 ? [`cloth of ${n} wires per inch, "${n} mesh" with its wire`] : []),
+    ...cloth(n).map((reading) => `${reading} with its wire`),
     `an opening of "${n} µm"`,
   ];
   return refused(bareNumber(typed, readings));
 }
 
-function nearest(table: readonly { readonly number: number }[], n: number): number {
-  const away = (k: number) => Math.abs(Math.log(k / Math.max(n, 1)));
-  return table.reduce((best, { number }) => (away(number) < away(best) ? number : best), table[0]!.number);
+/** The rows on both sides of a number; one at an end of the table. */
+function neighbours<Row extends { readonly number: number }>(table: readonly Row[], n: number): Row[] {
+  const above = table.findIndex(({ number }) => number > n);
+  const rows = above < 0 ? [table.at(-1)] : [table[above - 1], table[above]];
+  return rows.filter((row) => row !== undefined);
 }
-
-const nearestUs = (n: number) => `No. ${nearest(astmSieves, n)}`;
 
 /** The sieve that was probably meant, where there is one number in the label or a word close to "pan". */
 function suggestion(text: string): string | undefined {
   const numbers = text.match(/\d+(?:\.\d+)?/g) ?? [];
-  if (numbers.length === 1 && !numbers[0]!.includes(".")) return nearestUs(Number(numbers[0]));
+  if (numbers.length === 1 && !numbers[0]!.includes(".")) {
+    const n = Number(numbers[0]);
+    const away = ({ number }: { readonly number: number }) => Math.abs(Math.log(number / Math.max(n, 1)));
+    return `No. ${astmSieves.reduce((best, row) => (away(row) < away(best) ? row : best)).number}`;
+  }
   if (numbers.length === 1) return `${numbers[0]} mm`;
   return /^(pa|bot|tra)|pan|tray|bottom/.test(text) ? "pan" : undefined;
 }

@@ -142,6 +142,62 @@ test("a mesh count alone is refused with the spread that its wire leaves", () =>
   for (const figure of ["0.303", "0.263", "0.233", "0.12", "0.16", "0.19"]) expect(message).toContain(figure);
 });
 
+/** The labels that a remedy proposes, in quotes. */
+const proposed = (label: string) =>
+  [...(read(label).issues[0]!.remedy ?? "").matchAll(/"([^"]*\d[^"]*)"/g)].map(([, one]) => one!);
+
+test("a mesh count alone shows a wire that fits, and an opening for who has no micrometer", () => {
+  // ASTM E11: No. 200 has 0.050 mm wire, so 25.4 / (0.075 + 0.050) = 203 to the inch; No. 45 has 0.224 mm, 43.9.
+  // By hand: 25.4 / 200 less 0.036 and 0.057 mm is 0.091 and 0.070 mm.
+  expect(proposed("200 mesh")).toEqual(["200 mesh, 0.05 mm wire", "0.081 ± 0.011 mm"]);
+  expect(proposed("40 mesh")[0]).toBe("40 mesh, 0.224 mm wire");
+  for (const count of [1, 4, 12, 60, 80, 120, 230, 325, 500, 635]) {
+    for (const label of proposed(`${count} mesh`)) {
+      expect({ label, codes: codes(label) }).toEqual({ label, codes: [] });
+      expect(sieve(label).openingMm).toBeLessThan(25.4 / count);
+    }
+  }
+  // Finer than any test sieve: only the wire is left to measure.
+  expect(proposed("2000 mesh")).toHaveLength(1);
+});
+
+// Old British sieves were named by their count to the inch (openings of BS 410 from memory), so each is a cloth of known
+// opening that the spread of its count must hold.
+test.each(britishSieves)("the opening of BS $number lies in what its count alone leaves open", (row) => {
+  const { openingMm, toleranceMm } = sieve(proposed(`${row.number} mesh`)[1]!);
+  expect(Math.abs(openingMm - row.openingMm)).toBeLessThanOrEqual(toleranceMm);
+});
+
+test("a number that is in the other series says so, and warns of a wrong name", () => {
+  const remedy = read("No. 150").issues[0]!.remedy!;
+  for (const one of ['"No. 140" (0.106 mm)', '"No. 170" (0.09 mm)', '"BS 150" (0.106 mm)', '"150 mesh"'])
+    expect(remedy).toContain(one);
+  expect(remedy).toMatch(/wrong fineness number/);
+  expect(read("BS 40").issues[0]!.remedy).toMatch(/"BS 36".*"BS 44".*"No\. 40"/);
+  expect(read("No. 41").issues[0]!.remedy).not.toContain("BS");
+});
+
+test("a letter for a digit is named", () => {
+  for (const [typed, meant] of [
+    ["No. 5O", "No. 50"],
+    ["No. l00", "No. 100"],
+    ["O.425 mm", "0.425 mm"],
+    ["BS l5O", "BS 150"],
+  ] as const) {
+    expect(codes(typed)).toEqual(["sand/sieve-letter-digit"]);
+    expect(read(typed).issues[0]!.remedy).toContain(`"${meant}"`);
+  }
+  expect(read("No. 15O").issues[0]!.remedy).toContain('"BS 150"');
+});
+
+test("curly quotes are named", () => {
+  expect(codes("“No. 40”")).toEqual(["sand/sieve-curly-quotes"]);
+  expect(read("“#200”").issues[0]).toMatchObject({
+    message: expect.stringMatching(/curly quotes; use straight ones/),
+    remedy: 'Write "#200".',
+  });
+});
+
 test("a bare number is refused with its readings", () => {
   const { issues, value } = read("40");
   expect(value).toBeUndefined();
