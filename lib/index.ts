@@ -35,6 +35,7 @@ export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
 export { comparisonFinding } from "./finding/comparison-findings.ts";
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
+export { grainNextSteps } from "./finding/grain-next.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
 export { trialCautions } from "./finding/trial-cautions.ts";

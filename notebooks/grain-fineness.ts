@@ -10,6 +10,7 @@ import {
   type Finding,
   figureText,
   grainData,
+  grainNextSteps,
   grainResult,
   type Issue,
   type Log,
@@ -23,7 +24,6 @@ import {
   sandReports,
   silicaDust,
   type Text,
-  worthBuying,
 } from "../lib/index.ts";
 
 export default notebook(
@@ -31,8 +31,9 @@ export default notebook(
   (log) => {
     const reports = sandReports(log);
     const ranges = usualRanges(log);
-    const comparisons = reports.slice(1).flatMap((second) => compareSands(reports[0]!, second) ?? []);
+    const comparisons = compared(reports);
     const own = reports.map((report) => sandFindings(report, ranges));
+    const broken = log.sands.flatMap(({ sievings }) => sievings.filter(({ usable }) => !usable));
     const findings = [...comparisons.map(({ finding }) => finding), ...own.flat(), ...rangeless(log, ranges)];
     return {
       title: log.title ? `Grain fineness: ${log.title}` : "Grain fineness",
@@ -49,7 +50,12 @@ export default notebook(
         {
           role: "next",
           title: "What to do next",
-          blocks: [{ kind: "list", items: nextSteps(reports, findings) }],
+          blocks: [
+            {
+              kind: "list",
+              items: grainNextSteps(reports, findings, broken.length > 0 || reports.length === 0),
+            },
+          ],
         },
       ],
       sources: sources(findings),
@@ -76,8 +82,18 @@ function rangeless({ metal, bond }: Log, ranges: readonly Band[]): Finding[] {
   return metal && bond && ranges.length === 0 ? [noBand(metal, bond)] : [];
 }
 
+/** Each sand against the first that can be compared; from five sands on the table tells more than sentences would. */
+function compared(reports: readonly SandReport[]): readonly SandComparison[] {
+  const fit = reports.filter(({ printed, trusted }) => printed && trusted);
+  const [first, ...others] = fit;
+  if (!first || fit.length > 4) return [];
+  return others.flatMap((second) => compareSands(first, second) ?? []);
+}
+
 function answer(reports: readonly SandReport[], comparisons: readonly SandComparison[]): Text[] {
   if (reports.length === 0) return ["No sieving in this log can be worked out: see below what went wrong."];
+  if (reports.length > 4)
+    return [`${reports.length} sands were sieved: their numbers stand in the table, sorted by fineness.`];
   const figures = reports.map((report): Text => {
     const { sand, trusted, printed } = report;
     if (!printed)
@@ -89,7 +105,10 @@ function answer(reports: readonly SandReport[], comparisons: readonly SandCompar
 }
 
 function cautions(reports: readonly SandReport[]): Section {
-  const washed = reports.some(({ sievings }) => sievings.some((sieving) => sieving.washed === true));
+  // Sand that was washed was dried, and so will be sand that still has to be.
+  const washed = reports.some(
+    ({ sievings, trusted }) => !trusted || sievings.some((sieving) => sieving.washed === true),
+  );
   const needed = washed ? [silicaDust, dryingHeat] : [silicaDust];
   return {
     role: "cautions",
@@ -98,36 +117,10 @@ function cautions(reports: readonly SandReport[]): Section {
   };
 }
 
-function nextSteps(reports: readonly SandReport[], findings: readonly Finding[]): Text[] {
-  const has = (code: string): boolean => findings.some((finding) => finding.code === code);
-  const steps: Text[] = [];
-  if (has("grain/unwashed-used"))
-    steps.push("Wash the clay out of a portion, dry it, sieve it again, and write washed: yes.");
-  if (has("grain/cannot-estimate")) steps.push("Add sieves until at least three hold sand.");
-  if (has("grain/weighing-unknown")) steps.push("Declare the scale: its name and what it reads to.");
-  for (const report of reports.filter(worthBuying)) {
-    steps.push(`If you buy one sieve for ${report.sand.name}, buy ${report.nextSieves[0]!.label}.`);
-  }
-  if (has("grain/unrepeated"))
-    steps.push("Sieve a second portion: riffle it from the same sample, or better take a fresh grab.");
-  if (has("compare/apart-but-unrepeated")) steps.push("Sieve two fresh grabs from each bag on the same set.");
-  if (has("grain/outside-band")) {
-    steps.push(
-      "A sand outside a usual range can still cast well: judge it by its skins and its blows before you change it, and blend in a finer or a coarser one in small trials.",
-    );
-  }
-  if (has("grain/mass-balance"))
-    steps.push("Look where sand escapes, and sieve again with a lid and a brush.");
-  if (steps.length === 0)
-    steps.push("Nothing here asks for another sieving. Next comes a moisture trial with this sand.");
-  return [...new Set(steps)];
-}
-
 function sources(findings: readonly Finding[]): string[] {
   const always = [
     "Multipliers of the grain fineness number: Univ. Técnica Estatal de Quevedo task sheets 2019; 3 to 200 also in a foundry entry citing GB/T 9442",
     "Sieve openings and their tolerance: ASTM E11-17, ISO 3310-1:2016",
-    "Five layers of grains on a sieve: McManus 1965, J. Sed. Petrol. 35(4) 792; mass balance and load by area: ASTM C136",
   ];
   return [...new Set([...always, ...findings.flatMap(({ source }) => (source ? [source] : []))])];
 }

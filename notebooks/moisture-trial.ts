@@ -103,7 +103,7 @@ function nextSteps({ rows, next, result, confounded }: TrialReport, findings: re
     const order = randomOrder(
       rows.map(({ batch }) => batch.name),
       "next round",
-        );
+    );
     steps.push(`For the next round, make them fresh and in this shuffled order: ${order.join(", ")}.`);
   }
   if (has("trial/usual-ranges-used"))

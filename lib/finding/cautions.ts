@@ -16,7 +16,7 @@ export const silicaDust: Caution = {
     "Wear a mask that seals, N95, FFP2 or better, and no beard under it. It is the last resort, not the first.",
     "Wipe up wet or use a HEPA vacuum. No dry sweeping, no dry brushing of the bench, no compressed air.",
     "Change out of dusty clothes before going indoors, and keep others away.",
-    "Workplace limits, 0.05 mg/m³ of respirable quartz in 8 hours in the USA (29 CFR 1910.1053) and 0.1 in the EU (2017/2398), need measuring that a yard does not have: aim for no dust to be seen.",
+    "Workplace limits, 0.05 mg/m³ of respirable quartz in 8 hours in the USA (29 CFR 1910.1053) and 0.1 in the EU (2017/2398), need measuring that a yard does not have. Dust that is seen is too much; that none is seen does not mean that there is none.",
   ],
   defers: localRules,
 };

@@ -30,15 +30,8 @@ export function compareSands(first: SandReport, second: SandReport): SandCompari
   const { value, low, high } = difference;
   const printed = printFigure({ value, low, high, atLeast: missing.length > 0 });
   const widest = widestApart(first, second);
-  return {
-    first,
-    second,
-    difference,
-    printed,
-    missing,
-    widest,
-    finding: judge(first, second, difference, missing),
-  };
+  const finding = judge(first, second, difference, missing);
+  return { first, second, difference, printed, missing, widest, finding: withCurves(finding, widest) };
 }
 
 function judge(
@@ -63,6 +56,13 @@ function judge(
   if (missing.includes("repeats") || missing.includes("grabs"))
     return say.apartButUnrepeated(finer, other, size);
   return say.another(finer, other, size);
+}
+
+function withCurves(finding: Finding, widest: SandComparison["widest"]): Finding {
+  if (!widest) return finding;
+  const { label, firstPercent, secondPercent } = widest;
+  const parts = `The curves lie furthest apart at ${label}: ${firstPercent.toFixed(0)} % of the first passes it, ${secondPercent.toFixed(0)} % of the second.`;
+  return { ...finding, because: [...finding.because, parts] };
 }
 
 function widestApart({ curve: a }: SandReport, { curve: b }: SandReport): SandComparison["widest"] {

@@ -2,12 +2,13 @@
 
 import type { Finding } from "./finding.ts";
 
+const hint = "This range is not a recommendation that was read in a source: take it as a hint.";
 const numberFormula = "GFN = Σ(mass on sieve × multiplier) / Σ mass";
 
-export const unwashedUsed = (sand: string, figure: string): Finding => ({
-  code: "grain/unwashed-used",
+export const unwashed = (sand: string, figure: string, natural: boolean): Finding => ({
+  code: "grain/unwashed",
   tone: "error",
-  text: `${figure} is what the sieves gave for ${sand}, but it is no fineness number: this is used sand, and its clay was not washed out.`,
+  text: `${figure} is what the sieves gave for ${sand}, but it is no fineness number: ${natural ? "a natural sand holds clay" : "this is used sand"}, and it was not washed out.`,
   because: [
     "Clay coats the grains and glues fine ones together, so they stay on coarser sieves.",
     "The number is defined on grain that is free of clay.",
@@ -25,14 +26,11 @@ export const notWashedNew = (sand: string): Finding => ({
   source: "0.5 % clay for dry sieving of new washed sand: common practice",
 });
 
-export const cannotEstimate = (sand: string, low: string, high: string): Finding => ({
+export const cannotEstimate = (sand: string, low: string, high: string, help: string): Finding => ({
   code: "grain/cannot-estimate",
   tone: "error",
   text: `${low} to ${high} is all that can be said of the fineness of ${sand}: too little of its grain curve was measured.`,
-  because: [
-    "Those are the numbers with every grain as coarse, and as fine, as its sieve allows.",
-    "At least three sieves with sand on them are needed, and no more than half of the sand on the top sieve or in the pan.",
-  ],
+  because: ["Those are the numbers with every grain as coarse, and as fine, as its sieve allows.", help],
   formula: numberFormula,
 });
 
@@ -46,7 +44,7 @@ export const insideBand = (
   code: "grain/inside-band",
   tone: decides ? "good" : "note",
   text: `${figure}: ${sand} lies inside ${band}.`,
-  because: decides ? [] : ["This range is no source's recommendation that could be read: take it as a hint."],
+  because: decides ? [] : [hint],
   formula: numberFormula,
   source,
 });
@@ -79,13 +77,13 @@ export const acrossBand = (
   figure: string,
   edge: string,
   band: string,
+  decides: boolean,
   source: string,
 ): Finding => ({
   code: "grain/across-band",
-  tone: "doubt",
+  tone: decides ? "doubt" : "note",
   text: `${figure}: whether ${sand} lies inside ${band} cannot be told, since the edge at ${edge} is within the ±.`,
-  because: ["What narrows the ± is said below."],
-  formula: numberFormula,
+  because: decides ? [] : [hint],
   source,
 });
 
@@ -108,7 +106,7 @@ export const doubtCarrier = (sand: string, percent: string, carrier: string, wha
 export const sieveWouldNarrow = (sand: string, sieve: string, now: string, then: string): Finding => ({
   code: "grain/sieve-would-narrow",
   tone: "note",
-  text: `${sieve} is the missing sieve that would help ${sand} most: what is likely would shrink from ${now} to about ${then} wide.`,
+  text: `${sieve} is the missing sieve that would help ${sand} most: its ± would fall from ${now} to about ${then}.`,
   because: ["Each missing sieve was put in with the mass that the present curve expects on it."],
   formula: "curve between sieves: straight on log-probability paper, with scatter learnt from random sands",
   source: "Scatter between sieves: fitted to random sands of known grading, our own",
@@ -117,9 +115,9 @@ export const sieveWouldNarrow = (sand: string, sieve: string, now: string, then:
 export const unrepeated = (sand: string): Finding => ({
   code: "grain/unrepeated",
   tone: "doubt",
-  text: `One sieving of ${sand}: its ± is "at least", since the scatter between sievings is not in it.`,
+  text: `${sand} was sieved once: how sievings scatter is not known, so its ± is a lower bound ("at least").`,
   because: [
-    "A second portion, riffled from the same sample, would supply it; a fresh grab from the bag tells more.",
+    "A second portion of the same sample, riffled or coned and quartered, would supply it; a fresh grab from the bag tells more.",
   ],
 });
 
@@ -164,24 +162,47 @@ export const gapIn = (sand: string, empty: string, coarse: string, fine: string)
   source: "What counts as a gap: our own",
 });
 
-export const finesAre = (sand: string, figure: string, high: boolean): Finding => ({
+export const finesHigh = (sand: string, figure: string): Finding => ({
   code: "grain/fines",
   tone: "note",
-  text: high
-    ? `${figure} % of ${sand} is finer than 0.106 mm, more than the 2 % often asked of new washed sand; a fine sand has more by its nature.`
-    : `${figure} % of ${sand} is finer than 0.106 mm, within the 2 % often asked of new washed sand.`,
+  text: `${figure} % of ${sand} is finer than 0.106 mm; 2 % is often asked of new washed sand of this fineness.`,
   because: ["Fines take up water and clay and close the pores (common practice)."],
   source:
     "Fines as No. 200 + No. 270 + pan: ABIFA 2019 on CEMP-081; the 2 %: common practice, no source read",
 });
 
-export const massMissing = (sand: string, percent: string, allowed: boolean): Finding => ({
-  code: "grain/mass-balance",
+export const massMissing = (sand: string, portion: string, percent: string, allowed: boolean): Finding => ({
+  code: "grain/mass-lost",
   tone: "doubt",
-  text: `${percent} % of the start mass of ${sand} is not on the sieves${allowed ? "" : ": more than a sieving may lose"}.`,
+  text: `${percent} % of the start mass of ${sand}${portion} is not on the sieves${allowed ? "" : ": more than a sieving may lose"}.`,
   because: [
     "The figure divides by what was retained, as if the loss were spread like the sand.",
     "A loss may have been dust: the ± reaches up to where all of it belonged in the pan.",
   ],
   source: "0.3 %: ASTM C136; 1 %: EN 933-1 (from memory)",
+});
+
+export const massAdded = (sand: string, portion: string, percent: string): Finding => ({
+  code: "grain/mass-gained",
+  tone: "doubt",
+  text: `${percent} % more than the start mass of ${sand}${portion} is on the sieves.`,
+  because: ["Look at the tare, at sand that was not dry, and at grains of an earlier sand in the mesh."],
+  source: "0.3 %: ASTM C136; 1 %: EN 933-1 (from memory)",
+});
+
+export const crowded = (sand: string, message: string): Finding => ({
+  code: "grain/crowded",
+  tone: "doubt",
+  text: `${sand}, ${message}`,
+  because: [
+    "Grains that cannot reach the mesh stay with the coarser ones, and the number comes out too low.",
+  ],
+  source: "Five layers: McManus 1965, J. Sed. Petrol. 35(4) 792; load by area: ASTM C136",
+});
+
+export const scaleUnchecked = (sand: string): Finding => ({
+  code: "grain/scale-unchecked",
+  tone: "note",
+  text: `The scale of ${sand} was never checked with known weights, so its bias is not in the ±.`,
+  because: ["Weigh a known weight or two of about the size of your fractions, and write within."],
 });

@@ -1,6 +1,8 @@
 // Decides what is worth saying of one sand.
 
+import type { Source } from "../quantity/source.ts";
 import { type Band, decides } from "../sand/band.ts";
+import { afsClasses } from "../sand/multipliers.ts";
 import type { Finding } from "./finding.ts";
 import * as say from "./grain-messages.ts";
 import type { SandReport } from "./sand-report.ts";
@@ -22,14 +24,32 @@ export function figureText({ printed, possible }: SandReport): string {
 
 /** May there be a figure at all? */
 function foundation(report: SandReport): Finding[] {
-  const { sand, printed, possible, trusted, sievings } = report;
+  const { sand, printed, possible, trusted, sievings, issues } = report;
   const found: Finding[] = [];
-  if (!trusted) found.push(say.unwashedUsed(sand.name, figureText(report)));
-  if (!printed) found.push(say.cannotEstimate(sand.name, one(possible.low), one(possible.high)));
-  if (sand.state === "new" && sievings.some(({ washed }) => washed !== true)) {
+  if (!trusted) found.push(say.unwashed(sand.name, figureText(report), sand.state === "new"));
+  if (!printed) {
+    found.push(say.cannotEstimate(sand.name, one(possible.low), one(possible.high), moreSieves(report)));
+  }
+  const deep =
+    issues.find(({ code }) => code === "sand/sieve-overloaded") ??
+    issues.find(({ code }) => code === "sand/sieve-crowded");
+  if (deep) found.push(say.crowded(sand.name, deep.message));
+  if (trusted && sand.state === "new" && sievings.some(({ washed }) => washed !== true)) {
     found.push(say.notWashedNew(sand.name));
   }
   return found;
+}
+
+/** Which sieves would make a number possible. */
+function moreSieves({ fineness }: SandReport): string {
+  const fullest = [...fineness.stacks[0]!.gaps].sort((a, b) => b.share - a.share)[0]!;
+  const inside = fullest.cutsMm.map((mm) => afsClasses.find(({ openingMm }) => openingMm === mm)!.label);
+  const share = (100 * fullest.share).toFixed(0);
+  if (fullest.place === "pan")
+    return `${share} % fell into the pan: sieves finer than the finest one are needed, such as ${inside[0] ?? "No. 270"}.`;
+  if (fullest.place === "top")
+    return `${share} % stayed on the top sieve: a coarser one is needed, such as ${inside.at(-1) ?? "No. 6"}.`;
+  return `${share} % stayed on ${fullest.fraction.label}: ${inside.join(" or ")} would part it.`;
 }
 
 /** Where does it stand against the usual ranges? Ranges that cannot decide alone are told in one sentence. */
@@ -40,10 +60,15 @@ function standing(report: SandReport, bands: readonly Band[]): Finding[] {
   const deciding = recommended.filter(decides).map((band) => [band]);
   const hints = new Map<string, Band[]>();
   for (const band of recommended.filter((one) => !decides(one))) {
-    const side = sideOf(report, band);
+    // An edge within the ± is told range by range.
+    const side = sideOf(report, band) === "across" ? `across ${band.low} ${band.high}` : sideOf(report, band);
     hints.set(side, [...(hints.get(side) ?? []), band]);
   }
   return [...deciding, ...hints.values()].map((together) => standingOf(report, together));
+}
+
+function sourceOf({ source, tag }: Band): string {
+  return source.toLowerCase().includes(tag) ? source : `${source} (${tag})`;
 }
 
 type Side = "inside" | "finer" | "coarser" | "across";
@@ -61,11 +86,11 @@ function standingOf(report: SandReport, together: readonly Band[]): Finding {
   const side = sideOf(report, first);
   const figure = report.printed!.text;
   const words = bandWords(together);
-  const source = together.map((band) => `${band.source} (${band.tag})`).join("; ");
+  const source = together.map(sourceOf).join("; ");
   if (side === "inside") return say.insideBand(sand.name, figure, words, decides(first), source);
   if (side === "across") {
     const edge = fineness.figure.low < first.low ? first.low : first.high;
-    return say.acrossBand(sand.name, figure, String(edge), words, source);
+    return say.acrossBand(sand.name, figure, String(edge), words, decides(first), source);
   }
   return say.outsideBand(sand.name, figure, side, words, decides(first), source);
 }
@@ -84,47 +109,73 @@ function bandWords(together: readonly Band[]): string {
 
 /** What is in the ±, what is not, and what would narrow it. */
 function doubts(report: SandReport): Finding[] {
-  const { sand, printed, fineness, nextSieves, balances, sievings, trusted } = report;
-  const found: Finding[] = [];
-  const { missing, scatter } = fineness;
+  const { sand, printed, fineness, nextSieves, sievings, trusted } = report;
+  const found = balances(report);
+  if (!printed || !trusted) return found;
+  const { missing, scatter, figure } = fineness;
   if (missing.includes("repeats")) found.push(say.unrepeated(sand.name));
   if (missing.includes("weighing")) found.push(say.weighingUnknown(sand.name));
+  if (missing.includes("scale")) found.push(say.scaleUnchecked(sand.name));
   if (scatter && !scatter.pooled && missing.includes("grabs")) {
     found.push(say.grabsUnknown(sand.name, scatter.sd.toPrecision(2)));
   }
   if (scatter && !scatter.pooled && missing.length === 0) {
     found.push(say.repeatsAgree(sand.name, scatter.sd.toPrecision(2), String(sievings.length)));
   }
-  const lost = balances
-    .map(({ balance }) => balance)
-    .filter(({ verdict, withinScale }) => verdict !== "good" && withinScale !== true)
-    .sort((a, b) => Math.abs(b.lossPercent) - Math.abs(a.lossPercent));
-  if (lost[0])
-    found.push(say.massMissing(sand.name, lost[0].lossPercent.toFixed(1), lost[0].verdict === "look"));
-  if (!printed || !trusted) return found;
-  const [first] = fineness.figure.shares;
-  if (first && first.percent >= 20) {
+  const [first] = figure.shares;
+  if (first && first.percent >= worthTelling) {
     const carrier = first.source.says ?? first.id;
-    found.push(say.doubtCarrier(sand.name, first.percent.toFixed(0), carrier, remedyFor(first.source.kind)));
+    found.push(say.doubtCarrier(sand.name, first.percent.toFixed(0), carrier, remedyFor(first.source)));
   }
   const [best] = nextSieves;
   if (best && worthBuying(report)) {
-    found.push(say.sieveWouldNarrow(sand.name, best.label, best.widthNow.toFixed(1), best.width.toFixed(1)));
+    const now = (figure.high - figure.low) / 2;
+    found.push(say.sieveWouldNarrow(sand.name, best.label, now.toFixed(1), halfWith(report).toFixed(1)));
   }
   return found;
 }
 
-/** A missing sieve is worth naming where the gaps carry a good part of the ±, and it would close a good part of them. */
-export function worthBuying({ nextSieves: [best], fineness: { figure } }: SandReport): boolean {
-  return (
-    best !== undefined && best.width < 0.8 * best.widthNow && best.widthNow > 0.3 * (figure.high - figure.low)
-  );
+/** A source that brings at least this share of the variance is named, %. */
+const worthTelling = 20;
+
+/** The largest loss, or gain, that the scale does not explain. */
+function balances({ sand, balances: all }: SandReport): Finding[] {
+  const off = all
+    .filter(({ balance }) => balance.verdict !== "good" && balance.withinScale !== true)
+    .sort((a, b) => Math.abs(b.balance.lossPercent) - Math.abs(a.balance.lossPercent))[0];
+  if (!off) return [];
+  const { lossPercent, verdict } = off.balance;
+  const portion = all.length > 1 && off.sieving.portion ? `, portion ${off.sieving.portion},` : "";
+  const percent = Math.abs(lossPercent).toFixed(2);
+  return lossPercent > 0
+    ? [say.massMissing(sand.name, portion, percent, verdict === "look")]
+    : [say.massAdded(sand.name, portion, percent)];
 }
 
-function remedyFor(kind: string): string {
+/** Half-width of the number's interval with the best missing sieve added: only the part between the sieves changes. */
+function halfWith({ nextSieves: [best], fineness: { figure } }: SandReport): number {
+  const now = (figure.high - figure.low) / 2;
+  return Math.sqrt(Math.max(0, now ** 2 - (best!.widthNow / 2) ** 2 + (best!.width / 2) ** 2));
+}
+
+/** A missing sieve is worth naming where it would narrow the whole ± by a sixth. */
+export function worthBuying(report: SandReport): boolean {
+  const {
+    nextSieves: [best],
+    fineness: { figure },
+    trusted,
+    printed,
+  } = report;
+  if (!best || !trusted || !printed) return false;
+  return halfWith(report) < (5 / 6) * ((figure.high - figure.low) / 2);
+}
+
+function remedyFor({ kind, id }: Source): string {
   const remedies: { readonly [kind: string]: string } = {
     reading: "A scale with a finer step, or a larger portion sieved in parts, would narrow it.",
-    rig: "All sievings on one set share this doubt, so it cancels when two sands are compared on that set.",
+    rig: id?.startsWith("bias")
+      ? "All weighings on one scale share this doubt; a check with known weights would narrow it."
+      : "All sievings on one set share this doubt, so it cancels when two sands are compared on that set.",
     method: "A lid, a brush and a second weighing of each sieve keep the loss small.",
     model: "A sieve between the two would narrow it.",
     repeat: "More repeats would narrow it.",
@@ -132,8 +183,12 @@ function remedyFor(kind: string): string {
   return remedies[kind]!;
 }
 
+/** A sand of this number or finer has more than 2 % of fines by its nature. */
+const finesExpectedFrom = 65;
+
 /** How the grains are spread. */
-function grains({ sand, screens, gaps, fines }: SandReport): Finding[] {
+function grains({ sand, screens, gaps, fines, fineness, trusted }: SandReport): Finding[] {
+  if (!trusted) return [];
   const found: Finding[] = gaps.map(({ labels, coarse, fine }) =>
     say.gapIn(sand.name, labels.join(", "), coarse, fine),
   );
@@ -147,8 +202,9 @@ function grains({ sand, screens, gaps, fines }: SandReport): Finding[] {
       ),
     );
   }
-  if (fines.percent !== undefined && !fines.interpolated && sand.state === "new") {
-    found.push(say.finesAre(sand.name, fines.percent.toFixed(1), fines.percent > 2));
+  const coarse = fineness.figure.value < finesExpectedFrom;
+  if (fines.percent !== undefined && fines.percent > 2 && !fines.interpolated && trusted && coarse) {
+    found.push(say.finesHigh(sand.name, fines.percent.toFixed(1)));
   }
   return found;
 }

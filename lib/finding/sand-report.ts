@@ -8,7 +8,12 @@ import { type PrintedFigure, printFigure } from "../quantity/print.ts";
 import { type Concentration, concentration } from "../sand/concentration.ts";
 import { type Curve, gradingCurve } from "../sand/curve.ts";
 import { curveFigures, type SieveFigure } from "../sand/curve-figure.ts";
-import { type FinenessFigure, finenessFigure, gradingOfPortion } from "../sand/fineness-figure.ts";
+import {
+  type FinenessFigure,
+  type FinenessQuestion,
+  finenessFigure,
+  gradingOfPortion,
+} from "../sand/fineness-figure.ts";
 import { type Fines, fines } from "../sand/fines.ts";
 import { type Gap, gapGraded } from "../sand/gap-graded.ts";
 import { type Grading, gradingOf } from "../sand/grading.ts";
@@ -31,7 +36,7 @@ export interface SandReport {
   readonly printed: PrintedFigure | undefined;
   /** What nothing but the masses allow, over all portions. */
   readonly possible: { readonly low: number; readonly high: number };
-  /** False for used sand sieved with its clay: the figure is shown, never relied on. */
+  /** False for used or natural sand sieved with its clay: what the sieves held is shown, and is no fineness. */
   readonly trusted: boolean;
   /** Mean of the portions in % where they were sieved on one stack, else the first portion. */
   readonly grading: Grading;
@@ -58,30 +63,46 @@ export const finenessLimits = { min: 3, max: 300 } as const;
 /** A report for each sand of the log that has a usable sieving, in the log's order. */
 export function sandReports(log: Log): readonly SandReport[] {
   const sieved = log.sands.filter((sand) => usable(sand).length > 0);
-  const pooled = pooledScatter(sieved);
-  return sieved.map((sand) => sandReport(sand, pooled));
+  const pooled = [pooledScatter(sieved, "grab"), pooledScatter(sieved, "split")].find(
+    (one) => one !== undefined,
+  );
+  return sieved.map((sand) => sandReport(sand, log.bond, pooled));
 }
 
 function usable({ sievings }: Sand): readonly Sieving[] {
   return sievings.filter((sieving) => sieving.usable);
 }
 
-/** What every repeat in the log teaches of the scatter of one sieving. */
-function pooledScatter(sands: readonly Sand[]): ReturnType<typeof pooledRepeatScatter> {
+/** What one kind of repeat teaches of the scatter of one sieving, over all sands of the log: kinds are never mixed. */
+function pooledScatter(sands: readonly Sand[], of: "split" | "grab"): FinenessQuestion["pooled"] {
   const groups = sands
-    .map((sand) => usable(sand))
-    .filter((sievings) => sievings.length > 1)
-    .map((sievings) => finenessFigure({ name: "", portions: sievings.map(sievedPortion) }).each);
-  return pooledRepeatScatter(groups);
+    .filter((sand) => repeatKind(sand) === of)
+    .map((sand) => finenessFigure({ name: "", portions: usable(sand).map(sievedPortion) }).each);
+  const pooled = pooledRepeatScatter(groups);
+  return pooled && { ...pooled, of };
 }
 
-function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandReport {
+/** grab only where every sieving of the sand is one; undefined for a single sieving. */
+function repeatKind(sand: Sand): "split" | "grab" | undefined {
+  const sievings = usable(sand);
+  if (sievings.length < 2) return undefined;
+  return sievings.every((sieving) => sieving.repeatOf === "grab") ? "grab" : "split";
+}
+
+function sandReport(sand: Sand, bond: string | undefined, known: FinenessQuestion["pooled"]): SandReport {
   const sievings = usable(sand);
   const portions = sievings.map(sievedPortion);
-  const repeatOf = sievings.every((sieving) => sieving.repeatOf === "grab") ? "grab" : "split";
-  const fineness = finenessFigure({ name: sand.name, portions, repeatOf, ...(pooled ? { pooled } : {}) });
+  const repeatOf = repeatKind(sand);
+  // A sand with repeats of its own takes only the same kind of repeat from others.
+  const pooled = repeatOf === undefined || known?.of === repeatOf ? known : undefined;
+  const fineness = finenessFigure({
+    name: sand.name,
+    portions,
+    ...(repeatOf ? { repeatOf } : {}),
+    ...(pooled ? { pooled } : {}),
+  });
   const { figure, missing, stacks } = fineness;
-  const known = stacks.every(({ canEstimate }) => canEstimate);
+  const estimated = stacks.every(({ canEstimate }) => canEstimate);
   const gradings = portions.map(gradingOfPortion);
   const together = gradings.every((grading) => openings(grading) === openings(gradings[0]!))
     ? portions
@@ -92,7 +113,7 @@ function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandR
     sand,
     sievings,
     fineness,
-    printed: known
+    printed: estimated
       ? printFigure({
           value: figure.value,
           low: figure.low,
@@ -105,7 +126,10 @@ function sandReport(sand: Sand, pooled: ReturnType<typeof pooledScatter>): SandR
       low: mean(stacks.map(({ possible }) => possible.low)),
       high: mean(stacks.map(({ possible }) => possible.high)),
     },
-    trusted: !(sand.state === "used" && sievings.some(({ washed }) => washed !== true)),
+    trusted: !(
+      (sand.state === "used" || bond === "natural") &&
+      sievings.some(({ washed }) => washed !== true)
+    ),
     grading,
     curve,
     sieves: curveFigures(sand.name, together),

@@ -48,7 +48,7 @@ function aims(report: TrialReport): Finding[] {
   }
   const found: Finding[] = [];
   const { aim, chanceAtAim, window, limits, chances } = result;
-  const per100 = (chance: number): string => printNumber(100 * chance, 0);
+  const per100 = (chance: number): string => chanceText(chance);
   if (window) {
     found.push(say.aimAt(placeText(aim), unit));
     found.push(
@@ -144,6 +144,12 @@ function halfWidth(spread: TrialProperty["bias"] & object, value: number): numbe
 
 function middleOf(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+}
+
+/** "82", "99 or more", "1 or fewer": a chance in a hundred, never a certainty. */
+export function chanceText(chance: number): string {
+  if (chance > 0.985) return "99 or more";
+  return chance < 0.015 ? "1 or fewer" : printNumber(100 * chance, 0);
 }
 
 export function counted(count: number, one: string, many: string): string {

@@ -10,7 +10,7 @@ import type { RetainedEntry, Sieving } from "./types.ts";
 /**
  * Masses with their ±. The founder's own ± goes before the scale's. Without one, a declared scale gives
  * reading: two roundings to its step, of the empty pan and of the full one (triangular, ± one step);
- * rig: its bias within what the founder's check found, the same in every weighing.
+ * rig: its bias within what the founder's check found, the same in every weighing of something.
  * Neither: a bare number, and the figure will be "at least".
  * A loss counts when it is more than 0.3 % of the start mass and more than the steps of the scale explain.
  */
@@ -25,16 +25,21 @@ export function sievedPortion(sieving: Sieving): SievedPortion {
       mass: massSpread(entry, sieving),
       ...(entry.sieve ? { sieve: entry.sieve } : {}),
     })),
-    ...(sieving.set ? { set: sieving.set.name } : {}),
-    loss: sieving.unit === "g" || !sieving.startG ? loss : (100 * loss) / sieving.startG.value,
+    ...(sieving.set ? { set: sieving.set.name, setChecked: sieving.set.checked } : {}),
+    ...(sieving.scale && sieving.scale.withinG === undefined ? { scaleUnchecked: true } : {}),
+    loss,
   };
 }
 
-/** Start mass against the sum retained; undefined where either is not in grams. */
+/** Start mass against the sum retained, held against the scale's steps and bias; undefined where either is not in grams. */
 export function sievingBalance({ startG, retained, unit, scale }: Sieving): MassBalance | undefined {
   if (!startG || unit !== "g" || !(startG.value > 0)) return undefined;
   const retainedG = retained.map(({ mass }) => mass.value);
-  return massBalance({ startG: startG.value, retainedG, ...(scale ? { stepG: scale.stepG } : {}) });
+  const balance = massBalance({ startG: startG.value, retainedG, ...(scale ? { stepG: scale.stepG } : {}) });
+  // The bias stands once in the start mass and once in every fraction that was weighed.
+  const biases = Math.max(0, retainedG.filter((mass) => mass > 0).length - 1);
+  const byBias = scale?.withinG !== undefined && Math.abs(balance.lossG) <= biases * scale.withinG;
+  return byBias ? { ...balance, withinScale: true } : balance;
 }
 
 function massSpread({ label, mass }: RetainedEntry, sieving: Sieving): Spread | number {
@@ -54,6 +59,6 @@ function massSpread({ label, mass }: RetainedEntry, sieving: Sieving): Spread | 
   };
   return linear(mass.value, [
     { scale: scale.stepG * inGrams, source: reading },
-    { scale: (scale.withinG ?? 0) * inGrams, source: bias },
+    { scale: mass.value > 0 ? (scale.withinG ?? 0) * inGrams : 0, source: bias },
   ]);
 }

@@ -15,6 +15,7 @@ export function grainCharts(reports: readonly SandReport[], ranges: readonly Ban
   const marked = reports.filter(({ printed, trusted }) => printed && trusted);
   if (marked.length > 0) drawn.push(strip(marked, ranges));
   if (reports.length > 0) drawn.push(curves(reports), bars(reports));
+  if (marked.length > 4) return drawn;
   marked.forEach(({ sand, fineness }, k) => {
     const shares = fineness.figure.shares
       .filter(({ percent }) => percent >= 1)
@@ -34,7 +35,7 @@ function strip(reports: readonly SandReport[], ranges: readonly Band[]): Chart {
       value: report.fineness.figure.value,
       low: report.fineness.figure.low,
       high: report.fineness.figure.high,
-      possible: report.possible,
+      ...(report.possible.high - report.possible.low > 1 ? { possible: report.possible } : {}),
       figure: figureText(report),
     })),
     bands: ranges.map(({ low, high, metal, bond, practice, source, tag, claim }) => ({
@@ -65,7 +66,7 @@ function curves(reports: readonly SandReport[]): Chart {
           high: passing.high,
         })),
     })),
-    caption: `Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are 95 %${between.length > 0 ? "; shaded, where the curve may run in truth between two sieves that others are missing from" : ""}.`,
+    caption: `Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are ${reports.some(({ fineness }) => fineness.missing.length > 0) ? "at least " : ""}95 %${between.length > 0 ? "; shaded, where the curve may run in truth between two sieves that others are missing from" : ""}.`,
   });
 }
 

@@ -14,7 +14,7 @@ export function grainData(reports: readonly SandReport[]): Section {
         sand.name,
         sieving.date ?? "",
         sieving.portion ?? "",
-        sieving.washed === true ? "yes" : "no",
+        sieving.washed === undefined ? "not said" : sieving.washed ? "yes" : "no",
         sieving.minutes === undefined ? "" : number(sieving.minutes, 0),
         sieving.startG ? number(sieving.startG.value, 2) : "",
         sieving.unit === "g" ? number(sum, 2) : "",
@@ -27,7 +27,7 @@ export function grainData(reports: readonly SandReport[]): Section {
   const blocks: Block[] = [
     {
       kind: "prose",
-      text: "The sand was sieved dry; what every sieve and the pan held was weighed. Figures divide by the sum retained, the pan included.",
+      text: `${sievedWords(reports)} Figures divide by the sum retained, the pan included.`,
     },
     { kind: "list", items: [...new Set(reports.flatMap(({ sievings }) => sievings.flatMap(rigWords)))] },
     {
@@ -51,19 +51,30 @@ export function grainData(reports: readonly SandReport[]): Section {
   return { role: "data", title: "What was sieved, and how", blocks };
 }
 
+const short = (value: number): string => String(Number(value.toPrecision(3)));
+
+function sievedWords(reports: readonly SandReport[]): string {
+  const units = new Set(reports.flatMap(({ sievings }) => sievings.map(({ unit }) => unit)));
+  if (units.size === 1 && units.has("percent"))
+    return "The shares are given in percent; how they were found is not said.";
+  return "The sand was sieved; what every sieve and the pan held was weighed.";
+}
+
 /** The sieve set and the scale, a line each. */
 function rigWords({ set, scale }: SandReport["sievings"][number]): string[] {
-  const frame = set?.frameMm === undefined ? "" : `, ${set.frameMm} mm wide`;
+  const frame = set?.frameMm === undefined ? "" : `, ${printNumber(set.frameMm, 0)} mm wide`;
   const checked = set?.checked
-    ? "compared with a certified set"
-    : "not compared with a certified set, so taken to lie anywhere within the standard's tolerance";
+    ? "compared with a certified set, so taken to a third of the standard's tolerance (our own)"
+    : "taken to lie anywhere within the standard's tolerance";
   const within =
     scale?.withinG === undefined
       ? "never checked with known weights"
-      : `within ${scale.withinG} g of known weights`;
+      : `within ${short(scale.withinG)} g of known weights`;
   return [
     set ? `Sieves: ${set.name}${frame}; openings ${checked}.` : "Sieves: the set is not named in the log.",
-    scale ? `Scale: ${scale.name}, reads to ${scale.stepG} g, ${within}.` : "Scale: not named in the log.",
+    scale
+      ? `Scale: ${scale.name}, reads to ${short(scale.stepG)} g, ${within}.`
+      : "Scale: not named in the log.",
   ];
 }
 

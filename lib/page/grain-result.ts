@@ -13,9 +13,37 @@ import { grainCharts } from "./grain-charts.ts";
 export function grainResult(reports: readonly SandReport[], ranges: readonly Band[]): Section {
   const blocks: Block[] = [{ kind: "figures", figures: reports.map(keyFigure) }];
   blocks.push(...grainCharts(reports, ranges).map((chart): Block => ({ kind: "chart", chart })));
-  for (const report of reports)
-    blocks.push({ kind: "prose", text: grainSentence(report) }, furtherMeasures(report));
+  if (reports.length > 4) blocks.splice(0, 1, sortedTable(reports));
+  for (const report of reports.length > 4 ? [] : reports) {
+    const sentence = grainSentence(report);
+    if (sentence !== "") blocks.push({ kind: "prose", text: sentence });
+    if (report.trusted && report.printed) blocks.push(furtherMeasures(report));
+  }
   return { role: "result", title: "How fine, and how spread", blocks };
+}
+
+/** From five sands on: one table instead of a row of large figures. */
+function sortedTable(reports: readonly SandReport[]): Block {
+  const sorted = [...reports].sort((a, b) => a.fineness.figure.value - b.fineness.figure.value);
+  return {
+    kind: "table",
+    name: "fineness",
+    caption: "Grain fineness number, coarse to fine; 95 % interval",
+    columns: [
+      { head: "Sand", align: "text" },
+      { head: "Grain fineness number", align: "number" },
+      { head: "Finer than 0.106 mm", unit: "% of sum retained", align: "number" },
+    ],
+    rows: sorted.map((report) => [
+      report.sand.name,
+      report.printed && report.trusted
+        ? { text: report.printed.text, number: report.fineness.figure.value }
+        : { text: figureText(report), fault: report.trusted ? "too little measured" : "clay not washed out" },
+      report.fines.percent === undefined
+        ? ""
+        : { text: printNumber(report.fines.percent, 1), number: report.fines.percent },
+    ]),
+  };
 }
 
 function keyFigure(report: SandReport): KeyFigure {
@@ -27,13 +55,16 @@ function keyFigure(report: SandReport): KeyFigure {
   const middle = printed?.form === "range" ? `Middle ${printed.value}. ` : "";
   const parts: { readonly [part: string]: string } = {
     weighing: "the weighings",
+    scale: "the bias of the scale",
     repeats: "the scatter between sievings",
     grabs: "the scatter between grabs",
   };
   const without = fineness.missing.map((part) => parts[part]!);
   const missing = without.length > 0 ? `Without ${without.join(" and ")}.` : "";
   return {
-    label: `${sand.name}, grain fineness number`,
+    label: trusted
+      ? `${sand.name}, grain fineness number`
+      : `${sand.name}, what the sieves held with its clay on`,
     figure: printed ? printed.text : figureText(report),
     under: `${middle}${within}${missing}`.trim() || "95 % interval; nothing is known to be missing from it.",
     weak: !trusted || !printed,
@@ -41,33 +72,56 @@ function keyFigure(report: SandReport): KeyFigure {
 }
 
 /** Grain measures as a sentence beside the curve. */
-function grainSentence({ sand, statistics, uniformity, three, four, fineness, printed }: SandReport): string {
+function grainSentence(report: SandReport): string {
+  const { sand, statistics, three, four, fineness, printed, trusted, sieves } = report;
+  if (!printed || !trusted) return "";
+  const middle = statistics.d50Mm;
+  const ends = middle === undefined ? undefined : sizeRange(sieves, 50);
   const said = [
-    statistics.d50Mm === undefined ? undefined : `half of it passes ${printNumber(statistics.d50Mm, 3)} mm`,
-    statistics.uniformity === undefined
+    middle === undefined
       ? undefined
-      : `D60/D10 is ${printNumber(statistics.uniformity, 2)} (a moulding sand is narrow on purpose)`,
-    uniformity.ggPercent === undefined
-      ? undefined
-      : `${printNumber(uniformity.ggPercent, 0)} % lies within a third of the middle size`,
+      : `half of it passes ${printNumber(middle, 3)} mm${ends ? ` (${printNumber(ends.low, 3)} to ${printNumber(ends.high, 3)})` : ""}`,
     three ? `the best three neighbouring sieves hold ${printNumber(three.sharePercent, 0)} %` : undefined,
     four ? `the best four ${printNumber(four.sharePercent, 0)} %` : undefined,
   ].filter((part) => part !== undefined);
-  const rough = printed ? roughSizeUm(fineness.figure.value).value : undefined;
+  const rough = screensNarrow(report) ? roughSizeUm(fineness.figure.value).value : undefined;
   const size = rough
-    ? ` By the handbooks' rough table its mean grain is about ${printNumber(rough.value, 0)} µm (${printNumber(rough.low, 0)} to ${printNumber(rough.high, 0)}).`
+    ? ` By the handbooks' rough table (from memory, narrow sands only) its mean grain is about ${printNumber(rough.value, 0)} µm (${printNumber(rough.low, 0)} to ${printNumber(rough.high, 0)}).`
     : "";
-  return said.length > 0
-    ? `${sand.name}: ${said.join("; ")}.${size}`
-    : `${sand.name}: too few sieves for grain measures.`;
+  return said.length > 0 ? `${sand.name}: ${said.join("; ")}.${size}` : "";
 }
 
-function furtherMeasures({ sand, statistics, surface }: SandReport): Block {
+/** The handbooks' table holds for narrow sands: four neighbouring sieves with nearly all of it. */
+function screensNarrow({ four }: SandReport): boolean {
+  return four !== undefined && four.sharePercent >= 90;
+}
+
+/** Sizes at which the curves of the low and the high ends of what passes reach a percent; undefined beyond the stack. */
+function sizeRange(sieves: SandReport["sieves"], percent: number): { low: number; high: number } | undefined {
+  const at = (pick: (one: SandReport["sieves"][number]) => number): number | undefined => {
+    const points = sieves
+      .filter(({ openingMm }) => openingMm > 0)
+      .map((one) => [one.openingMm, pick(one)] as const);
+    const k = points.findIndex(([, passing]) => passing <= percent);
+    if (k <= 0) return undefined;
+    const [[coarse, above], [fine, below]] = [points[k - 1]!, points[k]!];
+    return Math.exp(Math.log(fine) + (Math.log(coarse / fine) * (percent - below)) / (above - below));
+  };
+  const [low, high] = [at(({ passing }) => passing.high), at(({ passing }) => passing.low)];
+  return low === undefined || high === undefined ? undefined : { low, high };
+}
+
+function furtherMeasures({ sand, statistics, surface, uniformity }: SandReport): Block {
   const { graphic, moment, d10Mm, d30Mm, d60Mm, d90Mm, curvature } = statistics;
   const mm = (value: number | undefined): string =>
     value === undefined ? "not reached" : `${printNumber(value, 3)} mm`;
   const items: string[] = [
-    `D10 ${mm(d10Mm)}, D30 ${mm(d30Mm)}, D60 ${mm(d60Mm)}, D90 ${mm(d90Mm)}; curvature D30²/(D60·D10) ${curvature === undefined ? "not reached" : printNumber(curvature, 2)}.`,
+    `D10 ${mm(d10Mm)}, D30 ${mm(d30Mm)}, D60 ${mm(d60Mm)}, D90 ${mm(d90Mm)}; uniformity D60/D10 ${statistics.uniformity === undefined ? "not reached" : printNumber(statistics.uniformity, 2)}, curvature D30²/(D60·D10) ${curvature === undefined ? "not reached" : printNumber(curvature, 2)}.`,
+    ...(uniformity.mkMm === undefined || uniformity.ggPercent === undefined
+      ? []
+      : [
+          `Middle size MK ${printNumber(uniformity.mkMm, 3)} mm; degree of uniformity GG ${printNumber(uniformity.ggPercent, 0)} % (from two thirds to four thirds of it).`,
+        ]),
   ];
   if (graphic.sortingPhi !== undefined && graphic.skewness !== undefined && graphic.kurtosis !== undefined) {
     items.push(

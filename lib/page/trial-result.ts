@@ -1,6 +1,6 @@
 // The aim, the window and the curves, as a section of a page.
 
-import { axisName, axisUnit, placeText } from "../finding/trial-findings.ts";
+import { axisUnit, chanceText, placeText } from "../finding/trial-findings.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { spread } from "../quantity/spread-of.ts";
 import { firstDoseKg } from "../sand/first-dose.ts";
@@ -27,20 +27,18 @@ function keyFigures(report: TrialReport): KeyFigure[] {
   if (!result?.window) return [];
   return [
     {
-      label: `Aim, ${axisName(report)}`,
+      label: `Aim, ${unit}`,
       figure: placeText(result.aim),
-      unit,
       under: "95 % interval of the place where your aims are met with the most to spare.",
     },
     {
-      label: "Temper window",
+      label: `Temper window, ${unit}`,
       figure: `${printNumber(result.window.low, 2)} to ${printNumber(result.window.high, 2)}`,
-      unit,
       under: "The chance of meeting all aims is a half or better.",
     },
     {
       label: "Chance at the aim",
-      figure: `${printNumber(100 * result.chanceAtAim, 0)} %`,
+      figure: `${chanceText(result.chanceAtAim)} in 100`,
       under: "Of meeting your own aims with a new batch; not of a sound casting.",
     },
   ];

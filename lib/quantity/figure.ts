@@ -67,6 +67,7 @@ export function figure(spread: Spread, options: { readonly draws?: number } = {}
       return shares().actTogether;
     },
     quantile(p) {
+      if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
       const draws = sources.length === 0 ? Float64Array.of(value) : drawsOf(spread, drawing(sources, plan));
       return tenDigits(drawQuantiles(draws, [p])[0]!);
     },

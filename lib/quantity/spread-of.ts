@@ -86,6 +86,22 @@ export function linear(
   };
 }
 
+/** The spread with every source of one kind held at its middle. */
+export function without(spread: Spread, kind: SourceKind): Spread {
+  const sources = spread.sources.filter((source) => source.kind !== kind);
+  if (sources.length === spread.sources.length) return spread;
+  return {
+    value: spread.value,
+    sources,
+    fill(out, start, drawing) {
+      const add: typeof drawing.add = (source, scale, into, from) => {
+        if (source.kind !== kind) drawing.add(source, scale, into, from);
+      };
+      spread.fill(out, start, { ...drawing, add });
+    },
+  };
+}
+
 function spreadOfSpec(spec: SpreadSpec): SimpleSpread {
   const { mean, sd, halfWidth, unit } = spec;
   invariant(Number.isFinite(mean), "the mean of a spread is a finite number");

@@ -40,6 +40,8 @@ export interface Band {
   /** Author, year, table; with what the source leaves open. */
   readonly source: string;
   readonly tag: BandTag;
+  /** What the source does not say and was taken by us, e.g. "bond": such a range does not decide. */
+  readonly takenAs?: string;
 }
 
 /**
@@ -47,5 +49,9 @@ export interface Band {
  * the source recommends them. Others may be drawn, with their tag, and no more.
  */
 export function decides(band: Band): boolean {
-  return band.claim === "recommended" && (band.tag === "read" || band.tag === "derived");
+  return (
+    band.claim === "recommended" &&
+    band.takenAs === undefined &&
+    (band.tag === "read" || band.tag === "derived")
+  );
 }

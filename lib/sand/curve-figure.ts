@@ -1,11 +1,12 @@
 // The points of a grain curve and the shares of its sieves, each with its ±.
 
+import { invariant } from "../issue.ts";
 import { lift } from "../quantity/combine.ts";
 import { type Figure, figure } from "../quantity/figure.ts";
 import { isSpread, type Spread } from "../quantity/spread.ts";
 import { constant, shifted } from "../quantity/spread-of.ts";
 import { gradingCurve } from "./curve.ts";
-import { gradingOfPortion, type SievedPortion } from "./fineness-figure.ts";
+import { gradingOfPortion, openingId, type SievedPortion } from "./fineness-figure.ts";
 import type { Grading } from "./grading.ts";
 import { repeatScatter } from "./repeats.ts";
 
@@ -27,6 +28,13 @@ export interface SieveFigure {
 export function curveFigures(name: string, portions: readonly SievedPortion[]): readonly SieveFigure[] {
   const gradings = portions.map(gradingOfPortion);
   const first = gradings[0]!;
+  const alike = gradings.every(({ fractions }) =>
+    fractions.every(({ openingMm }, k) => openingMm === first.fractions[k]?.openingMm),
+  );
+  invariant(
+    alike && gradings.every(({ fractions }) => fractions.length === first.fractions.length),
+    "curve figures need portions of one stack",
+  );
   const passing = first.fractions.map((_, k) => passingSpread(name, portions, gradings, k));
   return first.fractions.map(({ label, openingMm }, k) => {
     const above = k === 0 ? constant(100) : passing[k - 1]!;
@@ -56,8 +64,8 @@ function passingSpread(
         shape: { kind: "t", df: scatter.degreesOfFreedom },
       })
     : weighedPassing(portions[0]!, gradings[0]!, k);
-  const opening = shifted(0, slopePerTolerance(gradings[0]!, k), {
-    id: `opening of ${fraction.sieve.label}, ${portions[0]!.set ?? "the stack"}`,
+  const opening = shifted(0, slopePerTolerance(gradings[0]!, k) / (portions[0]!.setChecked ? 3 : 1), {
+    id: openingId(fraction.sieve, portions[0]!, name),
     kind: "rig",
     shape: { kind: "rectangular" },
   });

@@ -34,6 +34,7 @@ const list: readonly Band[] = [
     source:
       "Against burn-on, China Materials Engineering Canon vol. 19 as quoted in a machine-compiled entry; says green sand without naming the bond, taken as bentonite",
     tag: "read",
+    takenAs: "bond",
   },
   {
     ...shared,

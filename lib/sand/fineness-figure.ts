@@ -4,7 +4,7 @@ import { invariant } from "../issue.ts";
 import { lift } from "../quantity/combine.ts";
 import { type Figure, figure } from "../quantity/figure.ts";
 import { isSpread, type Spread } from "../quantity/spread.ts";
-import { constant, linear, shifted } from "../quantity/spread-of.ts";
+import { constant, linear, shifted, without } from "../quantity/spread-of.ts";
 import { type Grading, gradingOf } from "./grading.ts";
 import { type HomeStack, homeStack, multiplierSpread } from "./home-stack.ts";
 import { openingShifts } from "./opening-shift.ts";
@@ -23,6 +23,10 @@ export interface SievedPortion {
   }[];
   /** Name of the sieve set: portions sieved on one set share the doubt of its openings. */
   readonly set?: string;
+  /** The set was compared with a certified one: its openings are taken to a third of the tolerance, our own. */
+  readonly setChecked?: boolean;
+  /** The scale was never checked with known weights, so its bias is not in the masses' doubt. */
+  readonly scaleUnchecked?: boolean;
   /** Start mass less the sum retained, in the unit of the masses; 0 or less: no loss. */
   readonly loss?: number;
 }
@@ -33,12 +37,12 @@ export interface FinenessQuestion {
   readonly portions: readonly SievedPortion[];
   /** What the portions are repeats of. */
   readonly repeatOf?: "split" | "grab";
-  /** Scatter of one sieving as learnt from every repeat at hand; stands in where this sand has too few. */
-  readonly pooled?: { readonly sd: number; readonly degreesOfFreedom: number };
+  /** Scatter of one sieving as learnt from other sands' repeats; stands in where this sand has too few. */
+  readonly pooled?: { readonly sd: number; readonly degreesOfFreedom: number; readonly of: "split" | "grab" };
 }
 
 /** What the ± does not hold, so that it is "at least". */
-export type MissingDoubt = "weighing" | "repeats" | "grabs";
+export type MissingDoubt = "weighing" | "scale" | "repeats" | "grabs";
 
 export interface FinenessFigure {
   readonly figure: Figure;
@@ -53,8 +57,8 @@ export interface FinenessFigure {
 
 /**
  * GFN = mean over the portions of Σ mass × multiplier / Σ mass, with
- * reading: each weighing (only for a single portion: between repeats it is in their scatter);
- * rig: the opening of each sieve within its tolerance, shared by all portions of one set;
+ * reading: each weighing (only where no scatter stands: it is in the scatter between sievings);
+ * rig: the scale's bias, and the opening of each sieve within its tolerance, shared by all portions of one set;
  * model: how the grains lie between the sieves that a stack lacks;
  * method: a loss, which may have been dust for the pan;
  * repeat: the scatter between portions, Student's t, or the pooled one where there are two or fewer degrees of
@@ -68,10 +72,9 @@ export function finenessFigure(
 ): FinenessFigure {
   const { name, portions } = question;
   invariant(portions.length > 0, "a fineness figure needs a sieving");
-  const alone = portions.length === 1;
-  const worked = portions.map((portion) => portionSpread(portion, name, alone));
-  const each = worked.map(({ stack }) => stack.gfn);
+  const each = portions.map((portion) => homeStack(gradingOfPortion(portion)).gfn);
   const scatter = scatterOf(each, question.pooled);
+  const worked = portions.map((portion) => portionSpread(portion, name, scatter === undefined));
   const between = scatter
     ? shifted(0, scatter.sd / Math.sqrt(portions.length), {
         id: `scatter between sievings, ${name}`,
@@ -91,7 +94,7 @@ export function finenessFigure(
   );
   return {
     figure: figure(whole, options),
-    missing: missingDoubts(question, scatter !== undefined),
+    missing: missingDoubts(question, scatter),
     stacks: worked.map(({ stack }) => stack),
     each,
     ...(scatter ? { scatter } : {}),
@@ -104,21 +107,24 @@ function scatterOf(
 ): FinenessFigure["scatter"] | undefined {
   const own = repeatScatter(each);
   const usePooled = pooled !== undefined && pooled.degreesOfFreedom > (own?.degreesOfFreedom ?? 0);
-  if (usePooled && (own === undefined || own.degreesOfFreedom <= 2)) return { ...pooled, pooled: true };
+  if (usePooled && (own === undefined || own.degreesOfFreedom <= 2)) {
+    return { sd: pooled.sd, degreesOfFreedom: pooled.degreesOfFreedom, pooled: true };
+  }
   return own ? { sd: own.sd, degreesOfFreedom: own.degreesOfFreedom, pooled: false } : undefined;
 }
 
 function missingDoubts(
-  { portions, repeatOf }: FinenessQuestion,
-  scattered: boolean,
+  { portions, repeatOf, pooled }: FinenessQuestion,
+  scatter: FinenessFigure["scatter"],
 ): readonly MissingDoubt[] {
   const weighed = portions.every(({ held }) =>
     held.some(({ mass }) => isSpread(mass) && mass.sources.length > 0),
   );
   const missing: MissingDoubt[] = [];
-  if (portions.length === 1 && !weighed) missing.push("weighing");
-  if (!scattered) missing.push("repeats");
-  else if (portions.length === 1 || repeatOf !== "grab") missing.push("grabs");
+  if (!scatter && !weighed) missing.push("weighing");
+  if (portions.some(({ scaleUnchecked }) => scaleUnchecked)) missing.push("scale");
+  if (!scatter) missing.push("repeats");
+  else if ((scatter.pooled ? pooled?.of : repeatOf) !== "grab") missing.push("grabs");
   return missing;
 }
 
@@ -142,10 +148,10 @@ function portionSpread(
   const inputs = [
     ...stack.gaps.map(({ fraction }): Spread | number => {
       const mass = masses.get(fraction.label)!;
-      return withReadings ? mass : massOf(mass);
+      return withReadings || !isSpread(mass) ? mass : without(mass, "reading");
     }),
     ...stack.gaps.map((gap) => multiplierSpread(gap, about)),
-    openingsSpread(grading, portion.set ?? "the stack"),
+    openingsSpread(grading, portion, about),
     lossSpread(portion, grading.total, stack),
   ];
   return { stack, spread: lift(meanOfFractions(stack.gaps.length), inputs) };
@@ -166,17 +172,22 @@ function meanOfFractions(count: number): (values: ArrayLike<number>) => number {
 }
 
 /** Each sieve's average opening, anywhere within its tolerance. */
-function openingsSpread(grading: Grading, set: string): Spread {
+function openingsSpread(grading: Grading, portion: SievedPortion, about: string): Spread {
   const terms = openingShifts(grading).map(({ sieve, shift }) => ({
-    scale: shift,
+    scale: portion.setChecked ? shift / 3 : shift,
     source: {
-      id: `opening of ${sieve.label}, ${set}`,
+      id: openingId(sieve, portion, about),
       kind: "rig",
       shape: { kind: "rectangular" },
       says: `the opening of ${sieve.label}`,
     } as const,
   }));
   return linear(0, terms);
+}
+
+/** A set without a name is the sand's own: another sand's may be another set. */
+export function openingId(sieve: Sieve, { set }: SievedPortion, about: string): string {
+  return `opening of ${sieve.label}, ${set ?? `the set of ${about}`}`;
 }
 
 /** As the trade does, a loss counts as spread like the sand; it may as well have been dust, up to all of it. */
@@ -188,7 +199,7 @@ function lossSpread({ id, loss }: SievedPortion, total: number, stack: HomeStack
     id: `loss in sieving, ${id}`,
     kind: "method",
     shape: { kind: "rectangular" },
-    says: "what was lost in sieving may have been dust",
+    says: "a loss that may have been dust",
   });
   return lift(({ part }) => most * Math.abs(part), { part: score });
 }

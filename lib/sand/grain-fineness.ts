@@ -1,6 +1,6 @@
 // The grain fineness number of one sieving, whatever the stack.
 
-import type { Issue } from "../issue.ts";
+import { type Issue, invariant } from "../issue.ts";
 import { tenDigits } from "../quantity/print-number.ts";
 import { britishFineness } from "./british-fineness.ts";
 import { gradingCurve } from "./curve.ts";
@@ -8,6 +8,7 @@ import { likelyUnknown, numberEstimated } from "./fineness-issues.ts";
 import { fines } from "./fines.ts";
 import type { Grading } from "./grading.ts";
 import { homeStack, likelyFineness } from "./home-stack.ts";
+import { afsClasses } from "./multipliers.ts";
 import { readGrading } from "./read-grading.ts";
 import { type Screens, screens } from "./screens.ts";
 
@@ -15,9 +16,12 @@ export interface GrainFineness {
   /** Undefined where nothing can be given; the issues say why. */
   readonly gfn: number | undefined;
   readonly scheme: "us" | "british mesh";
-  /** Nothing assumed beyond the masses and a sieve's own name. */
+  /** Nothing assumed beyond the masses, and every opening taken at its name. Up to 300 where no pan was weighed. */
   readonly possible: { readonly low: number; readonly high: number } | null;
-  /** 95 % from the curve between the sieves; null where too little of the curve was measured. */
+  /**
+   * 95 % for how the grains lie between the sieves, and for nothing else: weighings, openings and repeats are in
+   * finenessFigure. null where too little of the curve was measured, or no pan.
+   */
   readonly likely: { readonly low: number; readonly high: number } | null;
   /** True when some sand lies in a fraction that holds several classes of the scheme. */
   readonly estimated: boolean;
@@ -46,11 +50,18 @@ export function grainFineness(options: {
   readonly retained: Readonly<Record<string, number>>;
   readonly scheme?: "us" | "british mesh";
 }): GrainFineness {
-  const { value: grading, issues } = readGrading(options.retained);
   const scheme = options.scheme ?? "us";
+  invariant(
+    scheme === "us" || scheme === "british mesh",
+    `scheme is "us" or "british mesh", not "${scheme}"`,
+  );
+  const { value: grading, issues } = readGrading(options.retained);
   if (!grading) return { ...nothing, scheme, issues };
   return scheme === "us" ? usFineness(grading, issues) : byBritishMesh(grading, issues);
 }
+
+/** The multiplier of the pan. */
+const most = afsClasses.at(-1)!.multiplier;
 
 const nothing: Omit<GrainFineness, "scheme" | "issues"> = {
   gfn: undefined,
@@ -65,17 +76,17 @@ const nothing: Omit<GrainFineness, "scheme" | "issues"> = {
 /** The same from a grading that is read already. */
 export function usFineness(grading: Grading, issues: readonly Issue[] = []): GrainFineness {
   const stack = homeStack(grading);
-  const likely = likelyFineness(stack);
+  const likely = grading.hasPan ? likelyFineness(stack) : undefined;
   const { low, high } = likely ?? {};
   const found = [...issues];
   if (stack.estimated)
     found.push(numberEstimated(stack.possible.low.toFixed(1), stack.possible.high.toFixed(1)));
-  if (!likely) found.push(likelyUnknown());
+  if (!likely && grading.hasPan) found.push(likelyUnknown());
   return {
     ...grainsOf(grading),
     gfn: stack.canEstimate ? tenDigits(stack.gfn) : undefined,
     scheme: "us",
-    possible: stack.possible,
+    possible: { low: stack.possible.low, high: grading.hasPan ? stack.possible.high : most },
     likely: low === undefined || high === undefined ? null : { low, high },
     estimated: stack.estimated,
     issues: found,
@@ -84,13 +95,12 @@ export function usFineness(grading: Grading, issues: readonly Issue[] = []): Gra
 
 function byBritishMesh(grading: Grading, issues: readonly Issue[]): GrainFineness {
   const { value, issues: own } = britishFineness(grading);
-  const exact = value ? { low: value.gfn, high: value.gfn } : null;
   return {
     ...grainsOf(grading),
     gfn: value?.gfn,
     scheme: "british mesh",
-    possible: exact,
-    likely: exact,
+    possible: value ? { low: value.gfn, high: value.gfn } : null,
+    likely: null,
     estimated: false,
     issues: [...issues, ...own],
   };

@@ -1,8 +1,6 @@
-// The AFS multipliers, and the fineness number of a full stack.
+// The AFS multipliers.
 
-import type { Checked } from "../issue.ts";
-import type { Grading } from "./grading.ts";
-import { type MultiplierClass, type MultiplierScheme, meanMultiplier } from "./multiplier-scheme.ts";
+import type { MultiplierClass } from "./multiplier-scheme.ts";
 import { astmSieves } from "./sieve-table-astm.ts";
 
 // A table and no rule: from No. 40 down a multiplier is the number of the next coarser sieve, but not at
@@ -40,23 +38,3 @@ export const afsClasses: readonly AfsClass[] = Object.freeze([
   }),
   pan,
 ]);
-
-export const afsScheme: MultiplierScheme = Object.freeze({
-  says: "US grain fineness number",
-  classes: afsClasses,
-});
-
-/**
- * AFS grain fineness number of a sieving on the full stack: GFN = Σ P·M / Σ P.
- *
- * P: mass held by each sieve and the pan, grams or percent; M: its multiplier. 3 (all on No. 6) to 300 (all in
- * the pan). Refused with an issue where a sieve of the stack is missing and grains lie there; grainFineness
- * takes such a stack and gives the figure with its doubt.
- * Source: AFS grain fineness number, as in the Univ. of the Punjab lab report 2019 and the Giesserei-Lexikon.
- *
- *     Nos. 30 to 270 and pan with 0.1, 0.3, 1.3, 33.1, 50.1, 11.5, 1.7, 0.4, 0.5 %   // 69.12, "us"
- */
-export function finenessByMultipliers(grading: Grading): Checked<{ gfn: number; scheme: "us" }> {
-  const { value, issues } = meanMultiplier(grading, afsScheme);
-  return value === undefined ? { issues } : { value: { gfn: value, scheme: "us" }, issues };
-}

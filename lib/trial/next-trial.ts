@@ -2,7 +2,7 @@
 
 import { lowerTriangle } from "../numbers/cholesky.ts";
 import { studentTQuantile } from "../numbers/distributions.ts";
-import { quantilesInPlace } from "../numbers/quantile.ts";
+import { sum } from "../numbers/sum.ts";
 import { type AimedCurve, bestPlace, gridOver } from "./aim.ts";
 import { scoreColumns } from "./curve-draws.ts";
 
@@ -21,6 +21,7 @@ export interface NextTrial {
 }
 
 const candidateCount = 16;
+const normal95 = 1.959964;
 
 /**
  * For each place between the first and the last batch, the width that the aim's interval would have with one more
@@ -33,7 +34,7 @@ const candidateCount = 16;
 export function nextTrial(curves: readonly AimedCurve[], options: { readonly hit?: number } = {}): NextTrial {
   const from = Math.max(...curves.map(({ curve }) => curve.from));
   const to = Math.min(...curves.map(({ curve }) => curve.to));
-  const grid = gridOver(from, to, 48);
+  const grid = gridOver(from, to, 96);
   const widthNow = widthWith(curves, grid, undefined);
   const candidates = gridOver(from, to, candidateCount)
     .map((x) => ({ x, width: widthWith(curves, grid, x) }))
@@ -52,12 +53,12 @@ function widthWith(
   const count = 512;
   const means = curves.map(({ name, curve }) => {
     const fit = curve.fit!;
-    const size = curve.row(from0(grid)).length;
+    const size = curve.row(curve.from).length;
     const own = fit.covariance.slice(0, size).map((line) => line.slice(0, size));
     const covariance = extra === undefined ? own : withRow(own, curve.row(extra), fit.residualSd ** 2);
     const df = fit.degreesOfFreedom + (extra === undefined ? 0 : 1);
     // The t's own width, without drawing its χ²: enough to compare places.
-    const widen = studentTQuantile(0.975, df) / studentTQuantile(0.975, 1e6);
+    const widen = studentTQuantile(0.975, df) / normal95;
     const lower = lowerTriangle(covariance);
     const scores = scoreColumns(`${name}, next`, size, count);
     const rows = grid.map((x) => curve.row(x));
@@ -74,11 +75,10 @@ function widthWith(
   const places = Float64Array.from({ length: count }, (_, i) =>
     bestPlace(curves, grid, (k, row) => means[k]!(row, i)),
   );
-  const [low, high] = quantilesInPlace(places, [0.025, 0.975]) as [number, number];
-  return high - low;
+  // From the scatter of the places: quantiles of so few draws would step.
+  const middle = sum(places) / count;
+  return (2 * normal95 * Math.sqrt(sum(places.map((place) => (place - middle) ** 2)))) / Math.sqrt(count);
 }
-
-const from0 = (grid: readonly number[]): number => grid[0]!;
 
 /** Covariance after one more observation at row: V − V r rᵀ V / (s² + rᵀ V r), Sherman and Morrison. */
 export function withRow(

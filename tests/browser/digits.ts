@@ -91,7 +91,7 @@ function sieved(): string[] {
           }),
         },
       ],
-      pooled: { sd: 0.6, degreesOfFreedom: 6 },
+      pooled: { sd: 0.6, of: "grab", degreesOfFreedom: 6 },
     });
     const { mean, sd, low, high, shares } = figure;
     return `${n} ${kind}: ${tenDigits(plain)} ${[mean, sd, low, high].join(" ")} ${parts(shares)}`;

@@ -71,11 +71,17 @@ test("the caution about dust stands before the figures, in every format", async 
 
 test("used sand sieved with its clay: an error-level finding, a weak figure, nothing in bold", async () => {
   const page = run(log("Heap sand", usual, "state: used"));
-  expect(findings(page)[0]).toMatchObject({ code: "grain/unwashed-used", tone: "error" });
+  expect(findings(page)[0]).toMatchObject({ code: "grain/unwashed", tone: "error" });
   expect(keyFigures(page)[0]!.weak).toBe(true);
   expect(codes(page)).not.toContain("grain/inside-band");
   const { markdown } = await writeMarkdown(page);
   expect(markdown.split("## ")[0]).not.toContain("**Heap sand");
+});
+
+test("natural sand holds its clay: unwashed, it has no number either", () => {
+  const page = run(log("Pit sand", usual, "state: new").replace("bond: bentonite", "bond: natural"));
+  expect(findings(page)[0]).toMatchObject({ code: "grain/unwashed", tone: "error" });
+  expect(keyFigures(page)[0]!.weak).toBe(true);
 });
 
 test("washed used sand has its figure", () => {
@@ -113,7 +119,11 @@ test("a kitchen scale on a small portion: its weighings carry the doubt, and the
 test("bands follow metal and bond: natural and bentonite never stand side by side", () => {
   const sources = (page: Page): string => page.sources.join(" ");
   const bentonite = run(log("Sand", usual, "state: new"));
-  const natural = run(log("Sand", usual, "state: new").replace("bond: bentonite", "bond: natural"));
+  const natural = run(
+    log("Sand", usual, "state: new")
+      .replace("bond: bentonite", "bond: natural")
+      .replace("washed: no", "washed: yes"),
+  );
   expect(sources(bentonite)).not.toContain("Maiduguri");
   expect(sources(natural)).toContain("Maiduguri");
   expect(sources(natural)).not.toContain("washed silica and bentonite");

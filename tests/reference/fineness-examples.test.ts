@@ -1,7 +1,7 @@
 // The fineness number against published worked examples, misprints kept as misprints.
 
 import { expect, test } from "vitest";
-import { finenessByMultipliers } from "../../lib/sand/multipliers.ts";
+import { usFineness } from "../../lib/sand/grain-fineness.ts";
 import { readGrading } from "../../lib/sand/read-grading.ts";
 
 const labels = ["No. 6", "No. 12", "No. 20", "No. 30", "No. 40", "No. 50", "No. 70", "No. 100", "No. 140", "No. 200", "No. 270", "pan"]; // biome-ignore format: one row reads as one stack
@@ -12,7 +12,7 @@ const multipliers = [3, 5, 10, 20, 30, 40, 50, 70, 100, 140, 200, 300];
 function fineness(masses: readonly number[]): number {
   const { value, issues } = readGrading(Object.fromEntries(labels.map((label, k) => [label, masses[k]!])));
   expect(issues).toEqual([]);
-  return finenessByMultipliers(value!).value!.gfn;
+  return usFineness(value!).gfn!;
 }
 const total = (x: readonly number[]) => x.reduce((a, b) => a + b, 0);
 const products = (masses: readonly number[], by = multipliers) => masses.map((m, k) => m * by[k]!);
@@ -24,7 +24,7 @@ const koreanPercent = [0, 0, 0, 0.1, 0.3, 1.3, 33.1, 50.1, 11.5, 1.7, 0.4, 0.5];
 test("Korean textbook page: 6843/99.0 = 69.12, in percent and in grams", () => {
   expect(total(koreanPercent)).toBeCloseTo(99.0, 10);
   expect(total(products(koreanPercent))).toBeCloseTo(6843, 9);
-  expect(fineness(koreanPercent)).toBeCloseTo(6843 / 99, 10);
+  expect(fineness(koreanPercent)).toBeCloseTo(6843 / 99, 7);
   expect(fineness(koreanPercent)).toBeCloseTo(69.12, 2);
   expect(fineness(koreanG)).toBeCloseTo(69.12, 2);
 });
@@ -48,7 +48,7 @@ test("misprint: the Chinese entry's product total 15.243 (a decimal point for th
 test("Quevedo sheet: 600 g holding 558 g of grain, printed 54.4", () => {
   const grams = [62, 43, 24, 33, 93, 83, 53, 28, 95, 13, 23, 8];
   expect(total(grams)).toBe(558);
-  expect(fineness(grams)).toBeCloseTo(30341 / 558, 10);
+  expect(fineness(grams)).toBeCloseTo(30341 / 558, 7);
   expect(fineness(grams).toFixed(1)).toBe("54.4");
   // Percent of the whole moulding sand, as the sheet prints them, gives the same: clay is in no sum.
   const ofWhole = [10.33, 7.17, 4, 5.5, 15.5, 13.83, 8.83, 4.67, 15.83, 2.17, 3.83, 1.33];
@@ -123,6 +123,6 @@ function fineStackGrading(on270: number, inPan: number) {
   return readGrading(Object.fromEntries([...retained, ["No. 270", on270], ["pan", inPan]])).value!;
 }
 test("sieves between those of the AFS stack add to the next finer class: 31.8 to 34.9 with 63 g below No. 200", () => {
-  expect(finenessByMultipliers(fineStackGrading(63, 0)).value!.gfn.toFixed(1)).toBe("31.8");
-  expect(finenessByMultipliers(fineStackGrading(0, 63)).value!.gfn.toFixed(1)).toBe("34.9");
+  expect(usFineness(fineStackGrading(63, 0)).gfn!.toFixed(1)).toBe("31.8");
+  expect(usFineness(fineStackGrading(0, 63)).gfn!.toFixed(1)).toBe("34.9");
 });

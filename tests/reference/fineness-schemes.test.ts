@@ -4,8 +4,9 @@ import { expect, test } from "vitest";
 import { averageGrainSizeUm, averageSizeScheme } from "../../lib/sand/average-grain-size.ts";
 import { britishFineness } from "../../lib/sand/british-fineness.ts";
 import { roughFineness, roughSizeUm } from "../../lib/sand/fineness-size.ts";
+import { usFineness } from "../../lib/sand/grain-fineness.ts";
 import { type MultiplierScheme, meanMultiplier } from "../../lib/sand/multiplier-scheme.ts";
-import { afsClasses, finenessByMultipliers } from "../../lib/sand/multipliers.ts";
+import { afsClasses } from "../../lib/sand/multipliers.ts";
 import { readGrading } from "../../lib/sand/read-grading.ts";
 import { standardSieve } from "../../lib/sand/sieve-table.ts";
 
@@ -105,7 +106,7 @@ test("one sand, two schemes: the KS/JIS set gives 124.1 where AFS gives 69.1", (
   const percent = [0, 0, 0, 0.1, 0.3, 1.3, 33.1, 50.1, 11.5, 1.7, 0.4, 0.5];
   const retained = Object.fromEntries(afsClasses.map(({ label }, k) => [label, percent[k]!]));
   const { value } = readGrading({ ...retained, "2.38 mm": 0, "1.19 mm": 0 });
-  expect(finenessByMultipliers(value!).value!.gfn.toFixed(1)).toBe("69.1");
+  expect(usFineness(value!).gfn!.toFixed(1)).toBe("69.1");
   expect(meanMultiplier(value!, ks).value!.toFixed(1)).toBe("124.1");
 });
 

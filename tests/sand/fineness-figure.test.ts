@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { combine } from "../../lib/quantity/combine.ts";
-import { spread } from "../../lib/quantity/spread-of.ts";
+import { linear, spread } from "../../lib/quantity/spread-of.ts";
 import { finenessFigure, type SievedPortion } from "../../lib/sand/fineness-figure.ts";
 import { openingShifts } from "../../lib/sand/opening-shift.ts";
 import { readGrading } from "../../lib/sand/read-grading.ts";
@@ -72,6 +72,30 @@ test("repeats: their scatter comes in by Student's t, and the readings are not c
   expect(figure.shares.some(({ source }) => source.kind === "repeat")).toBe(true);
 });
 
+test("a scale's bias stays in the ± of repeats: it is in every one of them", () => {
+  const biased = (id: string): SievedPortion => {
+    const { held, ...rest } = portion(textbook, id);
+    const source = { id: "bias of the kitchen scale", kind: "rig", shape: { kind: "rectangular" } } as const;
+    return {
+      ...rest,
+      held: held.map((one) => ({ ...one, mass: linear(one.mass as number, [{ scale: 0.5, source }]) })),
+    };
+  };
+  const portions = ["a", "b", "c", "d"].map(biased);
+  const { figure } = finenessFigure({ name: "s", portions, repeatOf: "grab" });
+  expect(figure.shares.some(({ id }) => id === "bias of the kitchen scale")).toBe(true);
+});
+
+test("sands on sets without a name are not taken to share their openings", () => {
+  const unnamed = (id: string): SievedPortion => {
+    const { set: _, ...rest } = portion(textbook, id);
+    return rest;
+  };
+  const [a, b] = ["a", "b"].map((name) => finenessFigure({ name, portions: [unnamed(name)] }).figure);
+  const difference = combine((v) => v[1]! - v[0]!, [a!, b!]);
+  expect(difference.high - difference.low).toBeGreaterThan(1.2 * (a!.high - a!.low));
+});
+
 test("splits of one sample leave the grabs missing", () => {
   const portions = [
     portion(textbook, "a", 0.01),
@@ -85,9 +109,16 @@ test("splits of one sample leave the grabs missing", () => {
 });
 
 test("few repeats of its own: what other sands taught stands in", () => {
-  const pooled = { sd: 1.5, degreesOfFreedom: 9 };
+  const pooled = { sd: 1.5, degreesOfFreedom: 9, of: "split" } as const;
   const one = finenessFigure({ name: "s", portions: [portion(textbook, "a", 0.01)], pooled });
-  expect(one.scatter).toEqual({ ...pooled, pooled: true });
+  expect(one.scatter).toEqual({ sd: 1.5, degreesOfFreedom: 9, pooled: true });
+  expect(one.figure.shares.some(({ source }) => source.kind === "reading")).toBe(false);
+  const grabs = finenessFigure({
+    name: "s",
+    portions: [portion(textbook, "a", 0.01)],
+    pooled: { ...pooled, of: "grab" },
+  });
+  expect(grabs.missing).toEqual([]);
   expect(one.missing).toEqual(["grabs"]);
   expect(one.figure.sd).not.toBeNaN();
 });

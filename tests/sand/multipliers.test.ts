@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { averageGrainSizeUm } from "../../lib/sand/average-grain-size.ts";
 import { britishFineness } from "../../lib/sand/british-fineness.ts";
-import { classMasses } from "../../lib/sand/multiplier-scheme.ts";
-import { afsClasses, afsScheme, finenessByMultipliers } from "../../lib/sand/multipliers.ts";
+import { usFineness } from "../../lib/sand/grain-fineness.ts";
+import { afsClasses } from "../../lib/sand/multipliers.ts";
 import { readGrading } from "../../lib/sand/read-grading.ts";
 
 const grading = (retained: Record<string, number>) => readGrading(retained).value!;
@@ -11,42 +11,27 @@ const nothing: Record<string, number> = Object.fromEntries(afsClasses.map(({ lab
 
 test("all on one sieve gives that sieve's multiplier", () => {
   for (const { label, multiplier } of afsClasses) {
-    expect(finenessByMultipliers(grading({ ...nothing, [label]: 7 })).value!.gfn).toBe(multiplier);
+    expect(usFineness(grading({ ...nothing, [label]: 7 })).gfn).toBe(multiplier);
   }
-});
-
-test("a sieve that is missing where grains lie is named, and no figure is given", () => {
-  const { value, issues } = finenessByMultipliers(
-    grading({ "No. 30": 0, "No. 40": 1, "No. 70": 9, "No. 100": 5, "No. 140": 0, pan: 1 }),
-  );
-  expect(value).toBeUndefined();
-  expect(issues.map(({ code }) => code)).toEqual(["sand/scheme-sieves-missing"]);
-  expect(issues[0]!.about).toBe("No. 50, No. 200, No. 270");
 });
 
 test("a sieve left out above an empty one cannot have held anything", () => {
   // Nos. 6, 12, 20 are not used and No. 30 held nothing: (1·30 + 3·40)/4 = 37.5 by hand.
-  const known = { "No. 30": 0, "No. 40": 1, "No. 50": 3, "No. 70": 0, pan: 0 };
-  expect(classMasses(grading(known), afsScheme).missing).toEqual([]);
-  expect(finenessByMultipliers(grading(known)).value!.gfn).toBe(37.5);
-});
-
-test("without a pan there is no figure", () => {
-  const { pan: _, ...sieves }: Record<string, number> = { ...nothing, "No. 70": 1 };
-  expect(finenessByMultipliers(grading(sieves)).issues[0]!.about).toBe("pan");
-});
-
-test("cloth does not stand in for a standard sieve of its opening", () => {
-  const { "No. 50": _, ...others }: Record<string, number> = { ...nothing, "No. 70": 1 };
-  expect(finenessByMultipliers(grading({ ...others, "0.301 mm": 1 })).value).toBeUndefined();
+  expect(usFineness(grading({ "No. 30": 0, "No. 40": 1, "No. 50": 3, "No. 70": 0, pan: 0 })).gfn).toBe(37.5);
 });
 
 test("coarser sieves add to the first class, finer ones to the pan, others to the next finer class", () => {
-  const masses = classMasses(
-    grading({ ...nothing, "No. 4": 1, "No. 6": 2, "No. 60": 4, "No. 70": 8, "No. 325": 16, pan: 32 }),
-    afsScheme,
-  ).masses;
-  expect(masses).toEqual([3, 0, 0, 0, 0, 0, 12, 0, 0, 0, 0, 48]);
+  const mixed = grading({
+    ...nothing,
+    "No. 4": 1,
+    "No. 6": 2,
+    "No. 60": 4,
+    "No. 70": 8,
+    "No. 325": 16,
+    pan: 32,
+  });
+  // (3·3 + 12·50 + 48·300)/63 by hand.
+  expect(usFineness(mixed).gfn).toBeCloseTo(15_009 / 63, 7);
 });
 
 test("the unit of the masses does not matter, and the figure stays between 3 and 300", () => {
@@ -56,11 +41,10 @@ test("the unit of the masses does not matter, and the figure stays between 3 and
       fc.double({ min: 0.01, max: 100, noNaN: true }),
       (masses, factor) => {
         const by = (k: number) =>
-          finenessByMultipliers(
-            grading(Object.fromEntries(afsClasses.map(({ label }, i) => [label, masses[i]! * k]))),
-          );
-        const { gfn } = by(1).value!;
-        expect(by(factor).value!.gfn / gfn).toBeCloseTo(1, 12);
+          usFineness(grading(Object.fromEntries(afsClasses.map(({ label }, i) => [label, masses[i]! * k]))))
+            .gfn!;
+        const gfn = by(1);
+        expect(by(factor) / gfn).toBeCloseTo(1, 8);
         expect(gfn).toBeGreaterThanOrEqual(3);
         expect(gfn).toBeLessThanOrEqual(300);
       },
