@@ -13,7 +13,7 @@ export const noState = (): Issue =>
   issue(
     "warning",
     "no-state",
-    "It is not said whether the sand is new or used; it is taken as new.",
+    "It is not said whether the sand is new or used; it is taken as used, which has no number until it is washed.",
     "Write `state: new` for sand as bought, `state: used` for sand that has been in a heap with clay.",
   );
 

@@ -39,7 +39,8 @@ export function readSand(entry: Entry, context: SandContext, report: Report): Sa
   }
   return {
     name,
-    state: state ?? "new",
+    // The cautious reading: sand that may hold clay gets no number until it is washed.
+    state: state ?? "used",
     ...(note === undefined ? {} : { note }),
     sievings: toldApart(sievings, report),
     place: entry.keyPlace,
