@@ -22,20 +22,20 @@ export interface CurveToDraw {
   readonly bias?: Spread;
 }
 
-/**
- * The scatter of home batches is not wholly unknown before a trial: it is drawn as if that many further degrees of
- * freedom had found it. Chosen so that promised chances come true; our own, see tests/trial.
- */
-const known = 3;
-
 const normal = { kind: "normal" } as const;
 
 /**
- * count draws of each curve. Coefficients are b + L·z·√((df + k)/(χ² + k)), with L·Lᵀ the fit's covariance, χ² the
- * sum of df squared normal scores and k = 3; a new batch's deviation takes the same factor. k = 0 would be Student's t. Deviations of one batch are drawn together, with the correlation of the residuals drawn
+ * count draws of each curve. Coefficients are b + L·z·√((df + k)/(χ² + k)), with L·Lᵀ the fit's covariance and χ² the
+ * sum of df squared normal scores; a new batch's deviation takes the same factor. k, known: the scatter of home
+ * batches is not wholly unknown before a trial, and is drawn as if that many further degrees of freedom had found
+ * it; 0 is Student's t. Deviations of one batch are drawn together, with the correlation of the residuals drawn
  * towards none where there are few: ρ·df/(df + 4). Curves must be fitted; points only throws.
  */
-export function drawCurves(curves: readonly CurveToDraw[], count = 4096): readonly DrawnCurve[] {
+export function drawCurves(
+  curves: readonly CurveToDraw[],
+  count: number,
+  known: number,
+): readonly DrawnCurve[] {
   const deviations = jointDeviations(curves, count);
   return curves.map(({ name, curve, bias }, k) => {
     const fit = curve.fit!;

@@ -56,7 +56,7 @@ function tryOne(founder: Founder, tally: Tally, draws: number): void {
   const grid = gridOver(from, to);
   // The same place by the true curves, with the scatter that the founder sees.
   const truth = bestPlace(curves, grid, (k, row) => truths[k]!.at(grid[row]!));
-  const step = (to - from) / 80;
+  const step = (to - from) / 160;
   tally.aim[1]++;
   tally.aimWidths.push(result.aim.high - result.aim.low);
   if (truth >= result.aim.low - step && truth <= result.aim.high + step) tally.aim[0]++;
