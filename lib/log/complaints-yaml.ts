@@ -39,15 +39,22 @@ export const hashCut = (kept: string, lost: string): Issue =>
 export const tabs = (lines: string): Issue =>
   warning(
     "tabs",
-    `Lines are indented with tabs (${lines}), which YAML does not allow; each tab was read as one level.`,
+    `There are tabs at the start of ${lines}, which YAML does not allow; each tab was read as one level.`,
     "Replace each tab at the start of a line by two spaces; most text editors can do it for the whole file.",
   );
 
-export const tabAmongSpaces = (): Issue =>
+export const tabAmongSpaces = (lines: string): Issue =>
   error(
     "tab-among-spaces",
-    "This line is indented with a tab, others with spaces, so what it belongs to cannot be told.",
-    "Replace the tab by as many spaces as the lines around it have.",
+    `There are tabs at the start of ${lines} and spaces at the start of others, so what belongs to what cannot be told; the lines with tabs, and what hangs on them, are left out.`,
+    "Replace each tab by as many spaces as the lines around it have; most text editors can do it for the whole file.",
+  );
+
+export const curlyQuotes = (lines: string): Issue =>
+  warning(
+    "curly-quotes",
+    `There are curly quotes on ${lines}, which are no quotes in YAML; they were read as straight ones.`,
+    "Curly quotes: use straight ones, and switch off smart quotes in the editor.",
   );
 
 export const colonInText = (key: string, text: string): Issue =>

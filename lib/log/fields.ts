@@ -11,12 +11,24 @@ import {
   unknownKey,
 } from "./complaints-field.ts";
 import { readDate } from "./date.ts";
-import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
+import {
+  type Entry,
+  isHoled,
+  type LogNode,
+  type MapNode,
+  plainName,
+  type Report,
+  type TextNode,
+} from "./node.ts";
 
 /** A map's entries by plain name, the first of each; unknown and repeated ones are reported. */
 export interface Fields {
   get(name: string): LogNode | undefined;
   entry(name: string): Entry | undefined;
+  /** As get; for a name that may stand on lines that could not be read, an empty node that says so. */
+  section(name: string): LogNode | undefined;
+  /** True where lines among the entries could not be read: what is missing may only be unread. */
+  readonly holed: boolean;
 }
 
 export function fieldsOf(node: MapNode, known: readonly string[], where: string, report: Report): Fields {
@@ -26,7 +38,14 @@ export function fieldsOf(node: MapNode, known: readonly string[], where: string,
     if (known.includes(name)) entries.set(name, entry);
     else report(unknownKey(entry.key, where, nearest(name, known) ?? "", known.join(", ")), entry.keyPlace);
   }
-  return { get: (name) => entries.get(name)?.value, entry: (name) => entries.get(name) };
+  const holed = isHoled(node);
+  const unread: LogNode | undefined = holed ? { kind: "empty", place: node.place, holed } : undefined;
+  return {
+    get: (name) => entries.get(name)?.value,
+    entry: (name) => entries.get(name),
+    section: (name) => entries.get(name)?.value ?? unread,
+    holed,
+  };
 }
 
 /** The first entry of each name; the others are reported. */
@@ -44,14 +63,15 @@ export function uniqueEntries(node: MapNode, report: Report): Entry[] {
 /** The map itself; anything else is reported, nothing at all only as empty. */
 export function mapOf(node: LogNode | undefined, what: string, report: Report): MapNode | undefined {
   if (!node || node.kind === "map") return node;
-  report(node.kind === "empty" ? emptyValue(what) : notAMap(what), node.place);
+  if (!isHoled(node)) report(node.kind === "empty" ? emptyValue(what) : notAMap(what), node.place);
   return undefined;
 }
 
 export function textNodeOf(node: LogNode | undefined, what: string, report: Report): TextNode | undefined {
   if (!node) return undefined;
   if (node.kind === "text" && node.text.trim() !== "") return node;
-  report(node.kind === "map" || node.kind === "list" ? notAValue(what) : emptyValue(what), node.place);
+  const several = node.kind === "map" || node.kind === "list";
+  if (several || !isHoled(node)) report(several ? notAValue(what) : emptyValue(what), node.place);
   return undefined;
 }
 

@@ -2,6 +2,7 @@
 
 import { checkDepth, checkText } from "./check-text.ts";
 import { type Files, isFileName } from "./csv-file.ts";
+import { evenTabs } from "./even-tabs.ts";
 import { type LogNode, plainName } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
 import { sandBlocks } from "./sand-blocks.ts";
@@ -17,7 +18,8 @@ export function filesNamedIn(text: string): string[] {
   const source = sourceOf("", text);
   const quiet = () => undefined;
   if (!checkText(source, quiet) || !checkDepth(source, quiet)) return [];
-  return namesIn(parseLog(source, sandBlocks(source)).root);
+  const even = evenTabs(source).source;
+  return namesIn(parseLog(even, sandBlocks(even)).root);
 }
 
 /** Names and texts of the files that were handed in and are referred to. */

@@ -12,6 +12,8 @@ export interface TextNode {
 export interface EmptyNode {
   readonly kind: "empty";
   readonly place: Place;
+  /** True where lines stand below it that could not be read: those have been complained about. */
+  readonly holed?: boolean;
 }
 export interface Entry {
   readonly key: string;
@@ -23,6 +25,8 @@ export interface MapNode {
   readonly kind: "map";
   readonly entries: readonly Entry[];
   readonly place: Place;
+  /** True where lines among or below its entries could not be read. */
+  readonly holed?: boolean;
 }
 export interface ListNode {
   readonly kind: "list";
@@ -31,8 +35,18 @@ export interface ListNode {
 }
 export type LogNode = TextNode | EmptyNode | MapNode | ListNode;
 
+export interface PlacedComplaint {
+  readonly complaint: Issue;
+  readonly place: Place;
+}
+
 /** How a reader hands over a complaint; who collects it adds what it is about. */
 export type Report = (complaint: Issue, place: Place) => void;
+
+/** True where lines that belong to the node could not be read, so that what seems to be missing may only be unread. */
+export function isHoled(node: LogNode | undefined): boolean {
+  return (node?.kind === "map" || node?.kind === "empty") && node.holed === true;
+}
 
 /** A key or name as it is compared: case and doubled spaces don't count. */
 export function plainName(text: string): string {

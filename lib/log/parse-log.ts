@@ -1,29 +1,25 @@
 // From a log's text to nodes, with what is wrong in its writing.
 
-import type { Issue, Place } from "../issue.ts";
-import { hashRow, tabs } from "./complaints-yaml.ts";
-import type { LogNode } from "./node.ts";
+import { curlyQuotes, hashRow } from "./complaints-yaml.ts";
+import { lineList } from "./line-list.ts";
+import type { LogNode, PlacedComplaint } from "./node.ts";
 import { parseRecovering } from "./recover.ts";
 import type { SandBlock } from "./sand-blocks.ts";
-import { placeIn, type Source } from "./source.ts";
+import { lineIndex, placeIn, type Source } from "./source.ts";
 import { trapsIn } from "./traps.ts";
 
-export interface PlacedComplaint {
-  readonly complaint: Issue;
-  readonly place: Place;
-}
 export interface ParsedLog {
   readonly root: LogNode;
   readonly complaints: readonly PlacedComplaint[];
 }
 
 /**
- * 1 what is only a matter of spaces is put right, character for character, so that offsets stay;
+ * 1 what is only a matter of signs is put right, character for character, so that offsets stay;
  * 2 parse, fault by fault; 3 rows that YAML takes for comments are looked for.
  */
 export function parseLog(source: Source, blocks: readonly SandBlock[]): ParsedLog {
   const complaints: PlacedComplaint[] = [];
-  const text = evenSpaces(source, complaints);
+  const text = evenSigns(source, complaints);
   const { root, faults } = parseRecovering(source, text, blocks);
   const swallowed = trapsIn(source).filter((trap) => !insideText(root, trap.place.offset ?? 0));
   complaints.push(...swallowed);
@@ -41,19 +37,31 @@ export function parseLog(source: Source, blocks: readonly SandBlock[]): ParsedLo
   return { root, complaints };
 }
 
-/** Lone CRs end lines, hard spaces indent, and tabs are levels where nothing else indents. */
-function evenSpaces(source: Source, complaints: PlacedComplaint[]): string {
+/** Lone CRs end lines, hard spaces indent, and a scalar in curly quotes is one in straight quotes. */
+function evenSigns(source: Source, complaints: PlacedComplaint[]): string {
+  const curly: number[] = [];
   const text = source.text
     .replace(/\r(?!\n)/g, "\n")
-    .replace(/^[ \t\u00A0]*\u00A0/gm, (spaces) => spaces.replaceAll("\u00A0", " "));
-  const indents = [...text.matchAll(/^([ \t]+)[^\s#]/gm)];
-  const tabbed = indents.filter((match) => match[1]?.includes("\t"));
-  const [firstTab] = tabbed;
-  if (!firstTab || indents.some((match) => match[1]?.includes(" "))) return text;
-  const place = placeIn(source, firstTab.index, firstTab[1]?.length ?? 1);
-  complaints.push({ complaint: tabs(`${tabbed.length} of them`), place });
-  return text.replace(/^\t+/gm, (run) => " ".repeat(run.length));
+    .replace(/^[ \t\u00A0]*\u00A0/gm, (spaces) => spaces.replaceAll("\u00A0", " "))
+    .replace(curlyScalar, (whole, before: string, quoted: string, offset: number) => {
+      const line = source.text.slice(source.lineStarts[lineIndex(source, offset)], offset);
+      // Within straight quotes, or behind a #, they are text.
+      if ((line.split('"').length - 1) % 2 === 1 || /(^|\s)#/.test(line)) return whole;
+      curly.push(offset + before.length);
+      const quote = /[‘’]/.test(quoted[0]!) ? "'" : '"';
+      return `${before}${quote}${quoted.slice(1, -1)}${quote}`;
+    });
+  const [first] = curly;
+  if (first !== undefined) {
+    const lines = [...new Set(curly.map((offset) => lineIndex(source, offset) + 1))];
+    complaints.push({ complaint: curlyQuotes(lineList(lines)), place: placeIn(source, first, 1) });
+  }
+  return text;
 }
+
+/** A whole name or value in curly quotes: where one could begin, up to where one could end. */
+const curlyScalar =
+  /((?:^|[-:,{[])[ \t]*)([“”„][^“”„"\n\r]*[“”]|[‘’][^‘’'\n\r]*’)(?=[ \t]*(?::|[,}\]]|$|#))/gm;
 
 /** True when the offset lies within a scalar, where a # is text. */
 function insideText(node: LogNode, offset: number): boolean {

@@ -3,7 +3,7 @@
 import { bondNames, metalNamed, metalNames } from "../sand/metals.ts";
 import { badFormat, newerFormat, noFormat } from "./complaints-file.ts";
 import { choiceOf, type Fields, textNodeOf, textOf, yesNoOf } from "./fields.ts";
-import type { MapNode, Report } from "./node.ts";
+import { isHoled, type MapNode, type Report } from "./node.ts";
 import type { Log } from "./types.ts";
 
 export type Head = Pick<Log, "title" | "founder" | "note" | "invented" | "metal" | "bond">;
@@ -27,7 +27,7 @@ export function readHead(fields: Fields, report: Report): Head {
 /** False when the log is in a format that this library does not know. */
 export function checkFormat(fields: Fields, root: MapNode, report: Report): boolean {
   if (!fields.get("format")) {
-    report(noFormat(), { ...root.place, length: 1 });
+    if (!isHoled(root)) report(noFormat(), { ...root.place, length: 1 });
     return true;
   }
   const format = textNodeOf(fields.get("format"), "format", report);

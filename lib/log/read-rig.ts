@@ -5,7 +5,7 @@ import { scaleWithoutStep, undeclared } from "./complaints-field.ts";
 import { fieldsOf, mapOf, textNodeOf, textOf, uniqueEntries, yesNoOf } from "./fields.ts";
 import { scaleKeys, sieveSetKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
-import { type LogNode, plainName, type Report } from "./node.ts";
+import { isHoled, type LogNode, plainName, type Report } from "./node.ts";
 import type { Scale, SieveSet } from "./types.ts";
 
 export function readScales(node: LogNode | undefined, report: Report): Scale[] {
@@ -23,7 +23,7 @@ export function readScales(node: LogNode | undefined, report: Report): Scale[] {
     );
     const within = measuredOf(fields.get("within"), { what: "within", unit: "g", most: 10_000 }, report);
     textOf(fields.get("note"), "note", report);
-    if (!fields.get("reads to")) report(scaleWithoutStep(name), entry.keyPlace);
+    if (!fields.get("reads to") && !fields.holed) report(scaleWithoutStep(name), entry.keyPlace);
     if (!step) return [];
     return [{ name, stepG: step.value, ...(within ? { withinG: within.value } : {}), place: entry.keyPlace }];
   });
@@ -60,7 +60,9 @@ export function declared<T extends { readonly name: string }>(
   const found = known.find((item) => plainName(item.name) === plainName(text.text));
   // One whose own lines are at fault has been complained about there.
   const named =
-    section?.kind === "map" && section.entries.some((entry) => plainName(entry.key) === plainName(text.text));
+    isHoled(section) ||
+    (section?.kind === "map" &&
+      section.entries.some((entry) => plainName(entry.key) === plainName(text.text)));
   if (!found && !named) {
     const near =
       nearest(

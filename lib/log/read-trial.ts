@@ -29,8 +29,8 @@ export function readTrial(
   const instruments = {
     scales,
     rigs,
-    scaleSection: fields.get("scales"),
-    rigSection: fields.get("rigs"),
+    scaleSection: fields.section("scales"),
+    rigSection: fields.section("rigs"),
   };
   const batches = readBatches(fields, { ...context, instruments }, report);
   checkBatches(batches, axis, reportAbout);

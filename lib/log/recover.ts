@@ -5,7 +5,7 @@ import type { LogNode } from "./node.ts";
 import { blockAt, type SandBlock } from "./sand-blocks.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import { strayLines } from "./stray-lines.ts";
-import { parseYaml, type YamlFault } from "./yaml-document.ts";
+import { parseYaml, type Span, type YamlFault } from "./yaml-document.ts";
 import { type WordedFault, wordsForFault } from "./yaml-faults.ts";
 
 export interface Recovered {
@@ -22,8 +22,6 @@ const harmless = new Set([
   "MULTIPLE_DOCS",
   "BAD_DQ_ESCAPE",
 ]);
-type Span = readonly [start: number, end: number];
-
 /**
  * The first fault's line, with what hangs below it, is overwritten by blanks and the rest is parsed again,
  * until nothing is left to complain about. After twenty rounds (fewer in a large file: a bound on the time)
@@ -31,12 +29,21 @@ type Span = readonly [start: number, end: number];
  */
 export function parseRecovering(source: Source, given: string, blocks: readonly SandBlock[]): Recovered {
   const rounds = Math.min(20, Math.max(2, Math.floor(5e5 / (given.length + 1))));
-  let tree = parseYaml(source, given);
+  const gone: Span[] = (source.lost ?? []).map((start) => [
+    start,
+    start + lineText(source, lineIndex(source, start)).length,
+  ]);
+  const parse = (text: string) => parseYaml(source, text, gone);
+  const without = (text: string, spans: readonly Span[]): string => {
+    gone.push(...spans);
+    return blanked(text, spans);
+  };
+  let tree = parse(given);
   const strays = tree.faults.some((fault) => !harmless.has(fault.code)) ? strayLines(source, blocks) : [];
   const told: WordedFault[] = strays.slice(0, 20);
   const spans = strays.map(({ offset }) => straySpan(source, offset, blocks));
-  let text = blanked(given, spans);
-  if (strays.length > 0) tree = parseYaml(source, text);
+  let text = without(given, spans);
+  if (strays.length > 0) tree = parse(text);
   for (let round = 0; ; round++) {
     const fatal = tree.faults.filter((fault) => !harmless.has(fault.code));
     const [first] = fatal;
@@ -44,16 +51,16 @@ export function parseRecovering(source: Source, given: string, blocks: readonly 
     if (round === rounds) {
       const { offset } = wordsForFault(first, source);
       told.push({ complaint: moreFaults(String(fatal.length)), offset });
-      return withMild(source, parseYaml(source, blanked(text, sandSpans(fatal, blocks))), told);
+      return withMild(source, parse(without(text, sandSpans(fatal, blocks))), told);
     }
     const worded = wordsForFault(first, source);
-    const below = blanked(text, [spanBelow(source, worded.offset, blocks)]);
+    const below = without(text, [spanBelow(source, worded.offset, blocks)]);
     // What is blank already can only be cured further up: the whole sand goes.
-    const next = below === text ? blanked(text, sandSpans([first], blocks)) : below;
+    const next = below === text ? without(text, sandSpans([first], blocks)) : below;
     if (below !== text || told.length === strays.length) told.push(worded);
     if (next === text) break;
     text = next;
-    tree = parseYaml(source, text);
+    tree = parse(text);
   }
   return withMild(source, tree, told);
 }

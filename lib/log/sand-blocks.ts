@@ -27,10 +27,11 @@ export function sandBlocks(source: Source): SandBlock[] {
     if (/^\s*(#.*)?$/.test(line)) return;
     const depth = indentOf(line);
     // Only a name that a log knows ends the sands: a row that slipped to the left margin doesn't.
-    const top = depth === 0 ? plainName(/^([^:]*):/.exec(line)?.[1] ?? "") : undefined;
+    // An odd space in front of it makes no row of it.
+    const top = depth < (indent ?? 1) ? plainName(/^([^:]*):/.exec(line)?.[1] ?? "") : undefined;
     if (logKeys.some((key) => key === top) || /^(---|\.\.\.)/.test(line)) {
       close(start);
-      inside = /^(sands|batches)\s*:\s*(#.*)?$/i.test(line);
+      inside = /^\s*(sands|batches)\s*:\s*(#.*)?$/i.test(line);
       indent = undefined;
     } else if (inside && depth > 0) {
       indent ??= depth;

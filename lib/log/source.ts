@@ -7,6 +7,8 @@ export interface Source {
   readonly text: string;
   /** Offset of each line's first character. */
   readonly lineStarts: readonly number[];
+  /** Starts of lines that were blanked because nobody can tell what they belong to. */
+  readonly lost?: readonly number[];
 }
 
 /** Lines end at LF, CR LF or a lone CR, so that files from any machine count alike. */

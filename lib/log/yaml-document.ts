@@ -31,8 +31,17 @@ export interface YamlTree {
 /** Repeats by * that one log may use, and parts that they may stand for in all. */
 export const repeatLimit = { count: 100, parts: 20_000 } as const;
 
-/** Offsets count in source.text; text may differ from it in characters, never in length. */
-export function parseYaml(source: Source, text: string = source.text): YamlTree {
+export type Span = readonly [start: number, end: number];
+
+/**
+ * Offsets count in source.text; text may differ from it in characters, never in length.
+ * blanks: what was taken out of it, so that a name whose lines are gone is not taken for empty.
+ */
+export function parseYaml(
+  source: Source,
+  text: string = source.text,
+  blanks: readonly Span[] = [],
+): YamlTree {
   const document = parseDocument(text, {
     version: "1.2",
     schema: "core",
@@ -53,7 +62,7 @@ export function parseYaml(source: Source, text: string = source.text): YamlTree 
       ...(opening === undefined ? {} : { opening }),
     };
   });
-  const root = plainNodes(document.contents, source, text, faults);
+  const root = plainNodes(document.contents, source, text, faults, blanks);
   return { root, faults: faults.sort((a, b) => (a.opening ?? a.offset) - (b.opening ?? b.offset)) };
 }
 
@@ -71,7 +80,13 @@ function openingBefore(document: Document, offset: number): number | undefined {
   return found;
 }
 
-function plainNodes(contents: Node | null, source: Source, text: string, faults: YamlFault[]): LogNode {
+function plainNodes(
+  contents: Node | null,
+  source: Source,
+  text: string,
+  faults: YamlFault[],
+  blanks: readonly Span[],
+): LogNode {
   const anchors = new Map<string, LogNode>();
   const sizes = new Map<LogNode, number>();
   let repeats = 0;
@@ -96,11 +111,18 @@ function plainNodes(contents: Node | null, source: Source, text: string, faults:
     return sized({ kind: "empty", place }, 1);
   }
 
+  /** True where something was blanked from one offset to the next that holds more than spaces and comments. */
+  function holed(from: number, end: number): boolean {
+    if (blanks.length === 0) return false;
+    const next = /^:?(?:\s|#.*)*/.exec(text.slice(end))?.[0].length ?? 0;
+    return blanks.some((blank) => blank[0] < end + next && blank[1] > from);
+  }
+
   function convert(node: Node | null, at: number): LogNode {
     const [start, end] = node?.range ?? [at, at];
     if (node && isAlias(node)) return repeated(node.source, start, end - start);
     const place = placeIn(source, start, end - start);
-    let result: LogNode = { kind: "empty", place };
+    let result: LogNode = { kind: "empty", place, ...(holed(start, end) ? { holed: true } : {}) };
     let size = 1;
     if (node && isScalar(node)) {
       const quoted = node.type === "QUOTE_DOUBLE" || node.type === "QUOTE_SINGLE";
@@ -125,7 +147,8 @@ function plainNodes(contents: Node | null, source: Source, text: string, faults:
           entries.push({ key: key.source ?? "", keyPlace, value });
         }
       }
-      result = { kind: "map", entries, place };
+      const from = node === contents ? 0 : start;
+      result = { kind: "map", entries, place, ...(holed(from, end) ? { holed: true } : {}) };
     } else if (node && isSeq(node)) {
       const items = node.items.map((item) => convert(item as Node | null, start));
       for (const item of items) size += sizes.get(item) ?? 1;

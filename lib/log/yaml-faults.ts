@@ -18,6 +18,7 @@ import {
   unclosedBracket,
   unclosedQuote,
 } from "./complaints-yaml.ts";
+import { lineList } from "./line-list.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import type { YamlFault } from "./yaml-document.ts";
 
@@ -44,7 +45,7 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "MISSING_CHAR":
       if (/quote/.test(fault.message)) return here(unclosedQuote(sign));
       if (fault.opening !== undefined) return here(unclosedBracket(sign));
-      return trimmed.includes(":") ? onLine(notYaml(trimmed)) : onLine(noColon(trimmed));
+      return onLine(trimmed.includes(":") ? unreadable(trimmed) : noColon(trimmed));
     case "BAD_INDENT":
       if (fault.opening !== undefined) return here(unclosedBracket(sign));
       return onLine(badIndent(trimmed));
@@ -70,7 +71,7 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "MULTIPLE_DOCS":
       return here(severalDocuments());
     case "TAB_AS_INDENT":
-      return onLine(tabAmongSpaces());
+      return onLine(tabAmongSpaces(lineList([index + 1])));
     case "REPEATS":
       return here(tooManyRepeats("100"));
     case "ODD_KEY":
@@ -81,8 +82,14 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       if (/[*&!]/.test(value[0] ?? "")) {
         return { complaint: signAtStart(value[0] ?? "", shortened(value)), offset: valueStart };
       }
-      return onLine(notYaml(trimmed));
+      return onLine(unreadable(trimmed));
   }
+}
+
+/** Where nothing is wrong within a line, it is where it stands. */
+function unreadable(line: string): Issue {
+  const plain = /^(?:- +)?[^:'"[\]{}&*!|>%@`#,]+:(?: +[^:'"[\]{}&*!|>%@`#]+)?$/.test(line);
+  return plain ? badIndent(line) : notYaml(line);
 }
 
 /** A value on one line and names below it, further in: it is the line below that stands wrong. */

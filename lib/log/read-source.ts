@@ -1,0 +1,120 @@
+// A log's text, once it is known to be text, to the log: parse, head, rig, sand by sand, batch by batch.
+
+import type { Issue, Place } from "../issue.ts";
+import { nearest } from "../numbers/nearest.ts";
+import { noSands, notALog } from "./complaints-file.ts";
+import type { Files } from "./csv-file.ts";
+import { type Fields, fieldsOf, mapOf, uniqueEntries } from "./fields.ts";
+import { filesUsed } from "./files-named.ts";
+import { fingerprint } from "./fingerprint.ts";
+import { reportTo } from "./issue-list.ts";
+import { logKeys, sandKeys } from "./log-keys.ts";
+import { isHoled, type MapNode, type PlacedComplaint } from "./node.ts";
+import { parseLog } from "./parse-log.ts";
+import { checkFormat, readHead } from "./read-head.ts";
+import { readScales, readSieveSets } from "./read-rig.ts";
+import { readSand } from "./read-sand.ts";
+import { readTrial } from "./read-trial.ts";
+import { blockAt, sandBlocks } from "./sand-blocks.ts";
+import { holds, lineText, placeIn, type Source } from "./source.ts";
+import type { Log, Sand } from "./types.ts";
+
+export interface ToRead {
+  readonly source: Source;
+  /** As the founder typed it, for the fingerprint. */
+  readonly typed: Source;
+  readonly files: Files;
+  /** What is known to be wrong already. */
+  readonly complaints: readonly PlacedComplaint[];
+}
+
+/** What is wrong is added to the issues; undefined where the text is no log, or one of a newer format. */
+export function readSource({ source, typed, files, complaints }: ToRead, issues: Issue[]): Log | undefined {
+  const aboutFile = reportTo(issues, () => undefined);
+
+  // 1. From text to nodes; a fault spoils its line, or at worst its sand.
+  const blocks = sandBlocks(source);
+  const aboutBlock = reportTo(issues, (place) => blockAt(blocks, place.offset)?.name);
+  const parsed = parseLog(source, blocks);
+  for (const { complaint, place } of [...complaints, ...parsed.complaints]) aboutBlock(complaint, place);
+  const errors = issues.filter((issue) => issue.severity === "error");
+  const lost = (source.lost ?? []).map((start) => placeIn(source, start));
+  const faulty = [...errors.flatMap(({ place }) => place ?? []), ...lost];
+  const spoiled = spoiledBy(faulty, source, (place) => blockAt(blocks, place.offset)?.end);
+  if (parsed.root.kind !== "map") {
+    if (errors.length === 0) aboutFile(notALog(), placeIn(source, 0, 1));
+    return undefined;
+  }
+
+  // 2. From nodes to the log: head, rig, sand by sand, then batch by batch.
+  const root: MapNode = parsed.root;
+  const fields = fieldsOf(root, logKeys, "in a log", aboutFile);
+  if (!checkFormat(fields, root, aboutFile)) return undefined;
+  const head = readHead(fields, aboutFile);
+  const scales = readScales(fields.get("scales"), aboutFile);
+  const sets = readSieveSets(fields.get("sieve sets"), aboutFile);
+  const rig = {
+    scales,
+    sets,
+    scaleSection: fields.section("scales"),
+    setSection: fields.section("sieve sets"),
+  };
+  const sandMap = mapOf(fields.get("sands"), "sands", aboutFile);
+  const entries = sandMap ? uniqueEntries(sandMap, aboutFile) : [];
+  if (entries.length === 0 && blocks.length === 0 && saysNothing(root, fields))
+    aboutFile(noSands(), fields.entry("sands")?.keyPlace ?? placeIn(source, 0, 1));
+  const blockSpoiled = (place: Place) => {
+    const block = blockAt(blocks, place.offset);
+    return block !== undefined && faulty.some(({ offset }) => blockAt(blocks, offset) === block);
+  };
+  const reportAbout = (name: string) => reportTo(issues, () => name);
+  const context = { rig, files, spoiled, sandSpoiled: blockSpoiled };
+  const sands: Sand[] = entries.flatMap(
+    (entry) => readSand(entry, context, reportAbout(entry.key.trim())) ?? [],
+  );
+  const trial = readTrial(fields, {
+    files,
+    scales,
+    // Where lines of sands could not be read, any name may be one of them.
+    sands: isHoled(fields.section("sands")) ? [] : entries.map(({ key }) => key.trim()),
+    spoiled: ({ keyPlace }) => blockSpoiled(keyPlace),
+    report: aboutFile,
+    reportAbout,
+  });
+
+  return {
+    format: 1,
+    file: source.file,
+    ...head,
+    scales,
+    sets,
+    sands,
+    ...trial,
+    fingerprint: fingerprint(typed.text, ...filesUsed(root, files)),
+  };
+}
+
+/** Neither sands nor batches: not even under a misspelt name, or on lines that could not be read. */
+function saysNothing(root: MapNode, fields: Fields): boolean {
+  const sections = ["sands", "batches", "batches file"];
+  if (isHoled(root) || fields.get("batches") !== undefined || fields.get("batches file") !== undefined)
+    return false;
+  const sands = fields.get("sands");
+  if (sands) return sands.kind === "map" && !isHoled(sands);
+  return !root.entries.some(({ key }) => nearest(key.trim(), sections) !== undefined);
+}
+
+/** A line that could not be read is no part of the node any more: what stands below it, in the same sand, counts as well. */
+function spoiledBy(
+  faulty: readonly Place[],
+  source: Source,
+  endOf: (place: Place) => number | undefined,
+): (place: Place, until?: number) => boolean {
+  const apart = new RegExp(`^\\s*(-|(${sandKeys.join("|")})\\s*:)`, "i");
+  return (place, until = endOf(place) ?? 0) =>
+    faulty.some((at) => {
+      if (holds(place, at)) return true;
+      if (at.offset === undefined || at.offset < (place.offset ?? 0) || at.offset >= until) return false;
+      return !apart.test(lineText(source, (at.line ?? 1) - 1));
+    });
+}
