@@ -32,7 +32,7 @@ export { typicalCurveChart } from "./chart/typical-curve-chart.ts";
 export { dryingHeat, silicaDust } from "./finding/cautions.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
 // Findings: what the numbers say
-export { comparisonFinding } from "./finding/comparison-findings.ts";
+export { blockFinding, comparisonFinding } from "./finding/comparison-findings.ts";
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
@@ -215,6 +215,7 @@ export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";
 // Trials: curves, aims, the next batch
 export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter } from "./trial/before-after.ts";
+export { blockDifference } from "./trial/block-difference.ts";
 export { confounding, randomOrder } from "./trial/confounding.ts";
 export { nextTrial } from "./trial/next-trial.ts";
 export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";

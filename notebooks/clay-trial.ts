@@ -3,9 +3,10 @@
 import {
   axisUnit,
   type Batch,
-  type BatchFigures,
   type Block,
   beforeAfter,
+  blockDifference,
+  blockFinding,
   comparisonFinding,
   differencePlot,
   type Finding,
@@ -29,7 +30,7 @@ export default notebook(
   "Clay trial",
   (log) => {
     const report = trialReport(log, { axis: "clay" });
-    const compared = comparisons(report.rows);
+    const compared = comparisons(report);
     const findings = [...trialFindings(report), ...compared.map(({ finding }) => finding)];
     return {
       title: log.title ? `Clay trial: ${log.title}` : "Clay trial",
@@ -122,9 +123,12 @@ function typical({ rows, x }: TrialReport, { bond }: Log): Section {
   return { role: "result", title: "Beside what others have published", blocks };
 }
 
-/** Two blocks of batches, such as two clays or before and after: compared test by test where each has two or more. */
-function comparisons(rows: readonly BatchFigures[]) {
-  const names = [...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined))];
+/** Two blocks of batches, such as two clays or before and after: at like clay where the curve allows, else as they are. */
+function comparisons(report: TrialReport) {
+  const { rows, properties } = report;
+  const names = [
+    ...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined)),
+  ].sort();
   if (names.length !== 2) return [];
   const [first, second] = names as [string, string];
   const ordered = [...rows].sort((a, b) => place(a.batch) - place(b.batch));
@@ -136,12 +140,16 @@ function comparisons(rows: readonly BatchFigures[]) {
       );
     const [before, after] = [values(first), values(second)];
     if (before.length < 2 || after.length < 2) return [];
-    const found = beforeAfter(before, after);
     const unit = rows.find(({ tests: own }) => own[test])!.tests[test]!.unit;
     const [symbol, basis] = unit.startsWith("% of ") ? ["%", unit.slice(5)] : [unit, undefined];
+    const curve = properties.find((property) => property.test === test)?.curve;
+    const alike = curve && blockDifference(curve);
+    const found = alike ?? beforeAfter(before, after);
     return [
       {
-        finding: comparisonFinding(test, unit, first, second, found),
+        finding: alike
+          ? blockFinding(test, unit, first, second, "clay", alike)
+          : comparisonFinding(test, unit, first, second, beforeAfter(before, after)),
         figures: { test, difference: found.difference, low: found.low, high: found.high, p: found.p },
         chart: differencePlot({
           name: `compare-${test.replaceAll(" ", "-")}`,

@@ -2,6 +2,7 @@
 
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { BeforeAfter } from "../trial/before-after.ts";
+import type { BlockDifference } from "../trial/block-difference.ts";
 import type { Finding } from "./finding.ts";
 
 /** What can be said of two groups of figures of one test; first and second are the groups' names. */
@@ -40,5 +41,32 @@ export function comparisonFinding(
       : `${size}: ${second} and ${first} cannot be told apart in ${test} by these batches.`,
     because,
     ...basis,
+  };
+}
+
+/** What can be said of two blocks that were fitted with one curve, one above the other. */
+export function blockFinding(
+  test: string,
+  unit: string,
+  first: string,
+  second: string,
+  axis: string,
+  found: BlockDifference,
+): Finding {
+  const { difference, low, high, p, df } = found;
+  const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
+  const apart = low > 0 || high < 0;
+  return {
+    code: apart ? "comparison/blocks-differ" : "comparison/blocks-not-told",
+    tone: apart ? "good" : "note",
+    text: apart
+      ? `${size}: ${second} differs from ${first} in ${test} by this much at like ${axis}.`
+      : `${size}: ${second} and ${first} cannot be told apart in ${test} at like ${axis}.`,
+    because: [
+      `p ${printNumber(p, 3)} with ${printNumber(df, 0)} degrees of freedom, for no difference at all.`,
+      "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
+    ],
+    formula: "y = curve(axis) + offset of the block",
+    source: "Analysis of covariance; Draper & Smith, Applied Regression Analysis",
   };
 }

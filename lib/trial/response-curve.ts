@@ -27,6 +27,8 @@ export interface ResponseCurve {
   readonly from: number;
   readonly to: number;
   readonly fit?: LinearFit;
+  /** Blocks that have an offset of their own in the fit, against all the others; the first block is not among them. */
+  readonly blocks: readonly string[];
   /** Powers of the centred axis: 1, u, u² with u = (x − middle)/half. */
   row(x: number): readonly number[];
   /** Mean of the property at x, its 95 % interval, and that of one new batch; undefined for points only. */
@@ -72,7 +74,7 @@ export function responseCurve(points: CurvePoints, options: { readonly peaked: b
     const u = (at - middle) / half;
     return degree === 2 ? [1, u, u * u] : [1, u];
   };
-  const base = { form, used, levels, from, to, row };
+  const base = { form, used, levels, from, to, row, blocks: form === "points only" ? [] : names };
   if (form === "points only") return { ...base, at: () => undefined };
   const offsets = blockColumns(used, blocks, names);
   const fit = fitLinear(

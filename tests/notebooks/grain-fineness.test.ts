@@ -1,15 +1,8 @@
-// The notebook on its demo logs and on logs that go wrong.
+// The notebook on logs that go wrong; its demo pages are held by demo-pages.test.ts.
 
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import { expect, test } from "vitest";
-import { type Finding, type Page, readLog, writeHtml, writeMarkdown } from "../../lib/index.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
+import { type Finding, type Page, readLog, writeMarkdown } from "../../lib/index.ts";
 import notebook from "../../notebooks/grain-fineness.ts";
-import { expectGolden } from "../golden.ts";
-
-const folder = join(import.meta.dirname, "../../data-demo/grain-fineness");
-const demos = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
 
 function run(text: string, name = "log.yaml"): Page {
   const { value } = readLog(text, { name });
@@ -42,26 +35,6 @@ sands:
 }
 const usual =
   "No. 40: 0.2, No. 50: 0.7, No. 70: 16.5, No. 100: 25.1, No. 140: 5.8, No. 200: 0.9, No. 270: 0.3, pan: 0.5";
-
-test.each(demos)("%s: reads without an error, and its page is the one last looked at", async (name) => {
-  const text = readFileSync(join(folder, name), "utf8");
-  const { value, issues } = readLog(text, { name });
-  expect(issues.filter(({ severity }) => severity === "error")).toEqual([]);
-  const before = JSON.stringify(value);
-  const page = notebook.run(value!);
-  expect(JSON.stringify(value)).toBe(before);
-  const { markdown, files } = await writeMarkdown(page);
-  expect(markdown).toContain("invented");
-  expect(Object.keys(files).length).toBeGreaterThan(2);
-  expect(promisesIn(markdown)).toEqual([]);
-  expectGolden(`grain-fineness/${name.replace(".yaml", ".md")}`, markdown);
-});
-
-test.each(demos)("%s: the printed page stays under 150 KB", async (name) => {
-  const html = await writeHtml(run(readFileSync(join(folder, name), "utf8"), name));
-  expect(html.length).toBeLessThan(150 * 1024);
-  expect(promisesIn(html.replace(/<[^>]*>/g, " "))).toEqual([]);
-});
 
 test("the caution about dust stands before the figures, in every format", async () => {
   const { markdown } = await writeMarkdown(run(log("Sand", usual, "state: new")));
