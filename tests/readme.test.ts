@@ -11,9 +11,9 @@ import notebook from "../notebooks/grain-fineness.ts";
 
 const root = join(import.meta.dirname, "..");
 const readme = readFileSync(join(root, "README.md"), "utf8");
-const block = (language: string): string => {
-  const found = readme.match(new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``));
-  expect(found, `a block of ${language}`).not.toBeNull();
+const block = (language: string, which = 0): string => {
+  const found = [...readme.matchAll(new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``, "g"))][which];
+  expect(found, `a block of ${language}`).toBeDefined();
   return found![1]!;
 };
 
@@ -40,6 +40,17 @@ test("the log reads without a complaint but for what it leaves out, and gives a 
     retained: { "No. 20": 0.1, "No. 40": 9.5, "No. 60": 42.9, "No. 100": 37.3, "No. 200": 9.8, pan: 0.2 },
   });
   expect(JSON.stringify(page.answer)).toContain(gfn!.toFixed(1));
+});
+
+test("the batches read too", () => {
+  const { value, issues } = readLog(
+    `format: 1\nscales: { kitchen scale: { reads to: 0.1 g } }\n${block("yaml", 1)}`,
+    {
+      name: "README.md",
+    },
+  );
+  expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
+  expect(value?.batches[0]?.readings.length).toBe(4);
 });
 
 test("the README opens with the job, then two commands", () => {
