@@ -77,6 +77,9 @@ export const noColon = (line: string): Issue =>
     "Write the name, a colon, a space and the value, e.g. No. 40: 0.15",
   );
 
+export const noColonAfter = (name: string, better: string): Issue =>
+  error("no-colon-after", `There is no colon after "${name}".`, `Write ${better}`);
+
 export const badIndent = (line: string): Issue =>
   error(
     "indent",

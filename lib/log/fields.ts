@@ -1,5 +1,6 @@
 // Readers of one field: a map's entries, a text, a choice, yes or no, a day.
 
+import type { Issue } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
 import {
   emptyValue,
@@ -11,6 +12,7 @@ import {
   unknownKey,
 } from "./complaints-field.ts";
 import { readDate } from "./date.ts";
+import { lostColon } from "./no-colon.ts";
 import {
   type Entry,
   isHoled,
@@ -36,7 +38,7 @@ export function fieldsOf(node: MapNode, known: readonly string[], where: string,
   for (const entry of uniqueEntries(node, report)) {
     const name = plainName(entry.key);
     if (known.includes(name)) entries.set(name, entry);
-    else report(unknownKey(entry.key, where, nearest(name, known) ?? "", known.join(", ")), entry.keyPlace);
+    else report(unknown(entry, known, where), entry.keyPlace);
   }
   const holed = isHoled(node);
   const unread: LogNode | undefined = holed ? { kind: "empty", place: node.place, holed } : undefined;
@@ -46,6 +48,11 @@ export function fieldsOf(node: MapNode, known: readonly string[], where: string,
     section: (name) => entries.get(name)?.value ?? unread,
     holed,
   };
+}
+
+function unknown({ key, value }: Entry, known: readonly string[], where: string): Issue {
+  const colon = value.kind === "empty" ? lostColon(key, known) : undefined;
+  return colon ?? unknownKey(key, where, nearest(plainName(key), known) ?? "", known.join(", "));
 }
 
 /** The first entry of each name; the others are reported. */

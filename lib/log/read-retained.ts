@@ -3,23 +3,24 @@
 import { readSieveLabel } from "../sand/sieve-label.ts";
 import { emptyMass, misplacedSieve, mixedUnits, repeatedSieve } from "./complaints-sieving.ts";
 import { inUnit, quantityOf } from "./measured.ts";
+import { lostColon } from "./no-colon.ts";
 import type { Entry, MapNode, Report } from "./node.ts";
 import type { RetainedEntry } from "./types.ts";
 
 export interface Retained {
   readonly unit: "g" | "percent";
   readonly entries: readonly RetainedEntry[];
-  /** False only where every label could be read and none is the pan. */
+  /** False only where every row and label could be read and none is the pan. */
   readonly mayHavePan: boolean;
 }
 
 /** `said`: the unit that the sieving names, if it names one. */
 export function readRetained(map: MapNode, said: "g" | "percent" | undefined, report: Report): Retained {
-  const rows = map.entries.map((entry) => ({
-    entry,
-    label: readSieveLabel(entry.key),
-    quantity: massOf(entry, report),
-  }));
+  const rows = map.entries.flatMap((entry) => {
+    const colon = entry.value.kind === "empty" && lostColon(entry.key, []);
+    if (colon) report(colon, entry.keyPlace);
+    return colon ? [] : [{ entry, label: readSieveLabel(entry.key), quantity: massOf(entry, report) }];
+  });
   const percents = rows.filter(({ quantity }) => quantity && isPercent(quantity)).length;
   const unit = said ?? (percents > rows.length / 2 ? "percent" : "g");
 
@@ -44,7 +45,9 @@ export function readRetained(map: MapNode, said: "g" | "percent" | undefined, re
     const sieve = label.value === "pan" ? {} : { sieve: label.value };
     entries.push({ label: entry.key, ...sieve, mass, place: entry.keyPlace });
   }
-  const mayHavePan = rows.some(({ label }) => label.value === undefined || label.value === "pan");
+  const mayHavePan =
+    rows.length < map.entries.length ||
+    rows.some(({ label }) => label.value === undefined || label.value === "pan");
   return { unit, entries: sorted(unrepeated(entries, report), report), mayHavePan };
 }
 

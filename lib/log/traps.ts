@@ -1,6 +1,7 @@
 // What YAML itself would swallow without a word: rows that are comments, and values cut at a #.
 
 import type { Issue, Place } from "../issue.ts";
+import { astmSieve, britishSieve } from "../sand/sieve-table.ts";
 import { hashCut, hashRow, rowCommentedOut } from "./complaints-yaml.ts";
 import { lineText, placeIn, type Source } from "./source.ts";
 
@@ -10,14 +11,22 @@ export interface Trap {
 }
 
 const figure = String.raw`[-+]?[\d.,]*\d(?:\s*(?:g|%|oz))?`;
-/** `#40: 0.15`, alone or after something else; with a space after # only inside a list of sieves. */
+/** `#40: 0.15`, alone or after something else. */
 const hashRowPattern = new RegExp(
-  String.raw`(?:^|\s)(#( ?)(\d{1,3})(?:\s*mesh)?\s*:\s*(${figure}))\s*(?:#.*|[,}].*)?$`,
+  String.raw`(?:^|\s)(#(\d{1,3})(?:\s*mesh)?\s*:\s*(${figure}))\s*(?:#.*|[,}].*)?$`,
 );
-const commentedRowPattern = new RegExp(
-  String.raw`^\s*(#\s*(?:(?:no\.?|us|astm|bs)\s*\d+|[\d.]+\s*(?:mm|µm|um)|pan)\s*:\s*${figure})\s*$`,
+/** Inside a list of sieves also `# 40: 0.15`, `#20 3`, `# 40 - 40`, `#60 mesh held 9.5 g`. */
+const parted = String.raw`(?:\s*[-–—:=,;]|\s+(?:held|has|had|is|was|retained)\b|\s*(?:mesh|sieve)\b)*`;
+const hashRowInListPattern = new RegExp(
+  String.raw`^[^:#]*?(?:^|\s)(#\s*(\d{1,3})${parted}[\s:=–—-]\s*(${figure}|${figure}\s*grams?))[\s.;]*(?:#.*|[,}].*)?$`,
   "i",
 );
+const commentedRowPattern = new RegExp(
+  String.raw`^\s*(#\s*(?:(?:no\.?|us|astm|bs)\s*\d+|[\d.]+\s*(?:mm|µm|um)|pan)${parted}[\s:=–—-]\s*${figure})\s*$`,
+  "i",
+);
+/** A sieve's number and one more, in whatever words. */
+const wordyRowPattern = /^\s*(#\s*(\d{1,3})\b(?!\.\d)\D.*\d.*)$/;
 const cutPattern = /^\s*(?:- +)*[^:#]+:\s+([^\s"'|>#[{&*!][^#]*?)\s+(#\d.*)$/;
 
 /** More than a log of sievings could hold by mistake; and longer lines hold no row. */
@@ -42,17 +51,34 @@ export function trapsIn(source: Source): Trap[] {
     if (!line.includes("#") || line.length > lineLimit) continue;
     const at = (part: string) =>
       placeIn(source, (source.lineStarts[index] ?? 0) + line.lastIndexOf(part), part.length);
-    const inRows = retainedIndent !== undefined && (!isComment || indent > retainedIndent);
+    const inRows =
+      retainedIndent !== undefined &&
+      (!isComment || indent > retainedIndent || nextIndent(source, index) > retainedIndent);
 
-    const row = hashRowPattern.exec(line);
-    if (row?.[1] && row[3] && row[4] && (row[2] === "" || inRows)) {
-      traps.push({ complaint: hashRow(row[1], row[3], row[4]), place: at(row[1]) });
+    const row = hashRowPattern.exec(line) ?? (inRows ? hashRowInListPattern.exec(line) : undefined);
+    if (row?.[1] && row[2] && row[3]) {
+      traps.push({ complaint: hashRow(row[1], row[2], row[3]), place: at(row[1]) });
       continue;
     }
-    const commented = inRows ? commentedRowPattern.exec(line)?.[1] : undefined;
+    const commented = inRows ? (commentedRowPattern.exec(line)?.[1] ?? wordyRow(line)) : undefined;
     if (commented) traps.push({ complaint: rowCommentedOut(commented), place: at(commented) });
     const cut = isComment ? undefined : cutPattern.exec(line);
     if (cut?.[1] && cut[2]) traps.push({ complaint: hashCut(cut[1], cut[2]), place: at(cut[2]) });
   }
   return traps;
+}
+
+function wordyRow(line: string): string | undefined {
+  const [, row, number] = wordyRowPattern.exec(line) ?? [];
+  const isSieve = astmSieve(Number(number)) ?? britishSieve(Number(number));
+  return isSieve && row?.trim();
+}
+
+/** Of the next line that is no comment. */
+function nextIndent(source: Source, index: number): number {
+  for (let next = index + 1; next < source.lineStarts.length; next++) {
+    const line = lineText(source, next);
+    if (!/^\s*(#|$)/.test(line)) return /^[\s-]*/.exec(line)?.[0].length ?? 0;
+  }
+  return -1;
 }

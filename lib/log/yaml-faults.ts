@@ -19,6 +19,7 @@ import {
   unclosedQuote,
 } from "./complaints-yaml.ts";
 import { lineList } from "./line-list.ts";
+import { lostColon } from "./no-colon.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import type { YamlFault } from "./yaml-document.ts";
 
@@ -45,7 +46,7 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "MISSING_CHAR":
       if (/quote/.test(fault.message)) return here(unclosedQuote(sign));
       if (fault.opening !== undefined) return here(unclosedBracket(sign));
-      return onLine(trimmed.includes(":") ? unreadable(trimmed) : noColon(trimmed));
+      return inBrackets(line, offset - (source.lineStarts[index] ?? 0), offset) ?? onLine(colonless(trimmed));
     case "BAD_INDENT":
       if (fault.opening !== undefined) return here(unclosedBracket(sign));
       return onLine(badIndent(trimmed));
@@ -60,7 +61,7 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
       const close = /^([^:]+):(\S.*)$/.exec(line.trim());
       if (close) return onLine(noSpaceAfterColon(trimmed, `${close[1]}: ${close[2]}`));
-      return onLine(noColon(trimmed));
+      return onLine(colonless(trimmed));
     }
     case "BAD_SCALAR_START":
     case "BAD_ALIAS":
@@ -82,8 +83,21 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       if (/[*&!]/.test(value[0] ?? "")) {
         return { complaint: signAtStart(value[0] ?? "", shortened(value)), offset: valueStart };
       }
-      return onLine(unreadable(trimmed));
+      return onLine(/^["'][^:]*$/.test(trimmed) ? colonless(trimmed) : unreadable(trimmed));
   }
+}
+
+function colonless(line: string): Issue {
+  if (line.includes(":")) return unreadable(line);
+  return lostColon(line) ?? noColon(line);
+}
+
+/** In `{ "#200" 25, pan: 0.2 }` the fault is at the value, and the name in quotes before it is what to look at. */
+function inBrackets(line: string, at: number, offset: number): WordedFault | undefined {
+  const name = /(?:"[^"]*"|'[^']*')\s+$/.exec(line.slice(0, at))?.[0];
+  const value = /^[^,}\]]+/.exec(line.slice(at))?.[0];
+  const complaint = name && value && !value.includes(":") && lostColon(`${name.trim()} ${value.trim()}`);
+  return complaint ? { complaint, offset: offset - name.length } : undefined;
 }
 
 /** Where nothing is wrong within a line, it is where it stands. */

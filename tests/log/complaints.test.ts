@@ -182,11 +182,26 @@ const cases: readonly Case[] = [
   },
   {
     code: "no-colon",
-    text: swap("No. 40: 3.20", "No. 40 3.20"),
+    text: swap("No. 40: 3.20", "spilled some"),
     at: "21:11",
     message: /no colon/,
     remedy: /a colon, a space/,
     about: dune,
+  },
+  {
+    code: "no-colon-after",
+    text: swap("No. 40: 3.20", "No. 40 3.20"),
+    at: "21:11",
+    message: /no colon after "No\. 40"/,
+    remedy: /^Write No\. 40: 3\.20$/,
+    about: dune,
+  },
+  {
+    code: "no-colon-after",
+    text: swap("{ frame: 200 mm, checked: no }", "{ frame: 200 mm, checked no }"),
+    at: "9:32",
+    message: /no colon after "checked"/,
+    remedy: /^Write checked: no$/,
   },
   {
     code: "indent",

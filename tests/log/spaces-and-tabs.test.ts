@@ -1,9 +1,10 @@
 // One slip of the hand at the start of a line: told once, near where it is, and nothing false beside it.
 
 import { expect, test } from "vitest";
+import type { Batch } from "../../lib/log/batch.ts";
 import { lineList } from "../../lib/log/line-list.ts";
 import { indentOf } from "../../lib/log/source.ts";
-import type { Batch, Log, Sieving } from "../../lib/log/types.ts";
+import type { Log, Sieving } from "../../lib/log/types.ts";
 import { brief, issueOf, read, soundLog } from "./helpers.ts";
 
 /** Invented; with a batch, so that every section of a log is there to slip. */
