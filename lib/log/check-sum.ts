@@ -1,8 +1,16 @@
 // The sum of a sieving's rows against the start mass, or against the whole.
 
 import type { Place } from "../issue.ts";
-import { digitsSwapped, percentSumAbove, percentSumBelow, sumAboveStart } from "./complaints-sieving.ts";
+import {
+  digitsSwapped,
+  passingShares,
+  percentSumAbove,
+  percentSumBelow,
+  runningTotals,
+  sumAboveStart,
+} from "./complaints-sieving.ts";
 import type { Report } from "./node.ts";
+import { withoutPassing, withoutRunningTotals } from "./running-totals.ts";
 import { swappedDigits } from "./swapped-digits.ts";
 import type { Measured, RetainedEntry, Scale } from "./types.ts";
 
@@ -26,6 +34,14 @@ export function checkStartSum(
   const readings = 3 * (scale?.stepG ?? 0) * Math.sqrt((retained.length + 1) / 12);
   const excess = total - start.value;
   if (Math.abs(excess) <= Math.max(aboveShare * start.value, readings) + 1e-9) return;
+  const each = excess > 0 ? withoutRunningTotals(retained, start.value) : undefined;
+  if (each) {
+    report(
+      runningTotals(`${shown(start.value)} g`, rowsOf(retained, each)),
+      retained[0]?.place ?? start.place,
+    );
+    return;
+  }
   const allowed = (excess > 0 ? aboveShare : lossShare) * start.value;
   const { hint, place } = swapHint(start, retained, allowed);
   const [held, went] = [`${shown(total)} g`, `${shown(start.value)} g`];
@@ -40,10 +56,19 @@ export function checkPercentSum(
   rowsPlace: Place,
   report: Report,
 ): void {
-  if (total > 100.5) {
+  const each = total > 100.5 ? withoutRunningTotals(retained, 100) : undefined;
+  const passed = total > 100.5 ? withoutPassing(retained) : undefined;
+  if (each) report(runningTotals("100 %", rowsOf(retained, each, " %")), rowsPlace);
+  else if (passed) report(passingShares(rowsOf(retained, passed, " %")), rowsPlace);
+  else if (total > 100.5) {
     const { hint, place } = swapHint({ value: 100, text: "", place: rowsPlace }, retained, 1);
     report(percentSumAbove(shown(total), hint), place ?? rowsPlace);
   } else if (total < 99) report(percentSumBelow(shown(total)), rowsPlace);
+}
+
+/** "No. 20: 9.5, No. 40: 42.9" */
+function rowsOf(retained: readonly RetainedEntry[], each: readonly number[], unit = ""): string {
+  return retained.map(({ label }, k) => `${label}: ${shown(each[k]!)}${unit}`).join(", ");
 }
 
 /** "41.25 may be 14.25.", and where the first of such figures stands. */

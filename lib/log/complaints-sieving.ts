@@ -89,6 +89,22 @@ export const sumAboveStart = (sum: string, start: string, hint: string): Issue =
     "Look for swapped digits, a sieve weighed with its dish, or a start mass of another portion.",
   );
 
+export const runningTotals = (start: string, rows: string): Issue =>
+  issue(
+    "error",
+    "running-totals",
+    `The masses rise from sieve to sieve up to the ${start} that went on: are they running totals?`,
+    `Write what each sieve held by itself, its figure less the one above it: ${rows}.`,
+  );
+
+export const passingShares = (rows: string): Issue =>
+  issue(
+    "error",
+    "passing-shares",
+    "The percentages fall from sieve to sieve and add up to far more than the whole: do they say what passed?",
+    `Write what each sieve held by itself: ${rows}.`,
+  );
+
 export const digitsSwapped = (sum: string, start: string, hint: string): Issue =>
   issue(
     "warning",

@@ -523,6 +523,22 @@ const cases: readonly Case[] = [
     about: dune,
   },
   {
+    code: "running-totals",
+    text: rows("No. 40: 3.20", "No. 50: 15.80", "No. 70: 35.90", "No. 100: 47.90", "pan: 50.00"),
+    at: "21:11",
+    message: /rise from sieve to sieve up to the 50 g.*running totals\?/,
+    remedy: /No\. 40: 3\.2, No\. 50: 12\.6, No\. 70: 20\.1, No\. 100: 12, pan: 2\.1\./,
+    about: dune,
+  },
+  {
+    code: "passing-shares",
+    text: rows("No. 40: 94 %", "No. 50: 68 %", "No. 70: 28 %", "No. 100: 4 %", "pan: 0 %"),
+    at: "20:9",
+    message: /do they say what passed\?/,
+    remedy: /No\. 40: 6 %, No\. 50: 26 %, No\. 70: 40 %, No\. 100: 24 %, pan: 4 %\./,
+    about: dune,
+  },
+  {
     code: "digits-swapped",
     text: swap("No. 70: 20.10", "No. 70: 02.10"),
     at: "23:19",
