@@ -76,3 +76,13 @@ test("a loss, and a gain that the scale's steps explain, are left to the mass ba
   expect(coarse).toContain("26.60");
   expect(brief(spoilt("reads to: 0.01 g", "reads to: 5 g").issues)).toEqual([]);
 });
+
+// French concrete-sand sheet (Scribd 369097913): cumulative grams to 1423, sample printed as 1406 g; its printed
+// percents fit 1460 g.
+test("published: a sample mass with its digits transposed, 1406 for 1460", () => {
+  const cumulative = [56, 118, 180, 197, 288, 498, 657, 666, 908, 1343, 1404, 1422, 1423];
+  const held = cumulative.map((mass, k) => mass - (cumulative[k - 1] ?? 0));
+  const washedOut = 1460 - 1423;
+  const swaps = swappedDigits(figures("1406", ...held.map(String), String(washedOut)), 1);
+  expect(swaps.some(({ typed, swapped }) => typed === "1406" && swapped === "1460")).toBe(true);
+});
