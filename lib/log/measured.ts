@@ -7,6 +7,7 @@ import { unitNamed } from "../quantity/read-unit.ts";
 import { convert, convertDifference, sameDimension, type Unit } from "../quantity/unit.ts";
 import { decimalComma, negative, notAboveZero, tooMuch, wrongUnit } from "./complaints-field.ts";
 import { textNodeOf } from "./fields.ts";
+import { slipIn } from "./figure-slips.ts";
 import type { LogNode, Report } from "./node.ts";
 import type { Measured } from "./types.ts";
 
@@ -39,7 +40,8 @@ export function quantityOf(
     return undefined;
   }
   const read = readQuantity(text.text);
-  for (const issue of read.issues) report(issue, text.place);
+  const slip = read.value ? undefined : slipIn(text.text);
+  for (const issue of slip ? [slip] : read.issues) report(issue, text.place);
   return read.value && { ...read.value, place: text.place };
 }
 

@@ -1,6 +1,7 @@
 // Plain words for what YAML cannot make sense of.
 
 import type { Issue } from "../issue.ts";
+import { noFigure } from "./complaints-figure.ts";
 import { tooDeep } from "./complaints-file.ts";
 import {
   backslash,
@@ -102,6 +103,7 @@ function inBrackets(line: string, at: number, offset: number): WordedFault | und
 
 /** Where nothing is wrong within a line, it is where it stands. */
 function unreadable(line: string): Issue {
+  if (/:\s+-\s*(?:[,}#]|$)/.test(line)) return noFigure("-");
   const plain = /^(?:- +)?[^:'"[\]{}&*!|>%@`#,]+:(?: +[^:'"[\]{}&*!|>%@`#]+)?$/.test(line);
   return plain ? badIndent(line) : notYaml(line);
 }

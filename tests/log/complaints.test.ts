@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import type { Issue } from "../../lib/issue.ts";
 import * as csv from "../../lib/log/complaints-csv.ts";
 import * as field from "../../lib/log/complaints-field.ts";
+import * as figure from "../../lib/log/complaints-figure.ts";
 import * as file from "../../lib/log/complaints-file.ts";
 import * as sieving from "../../lib/log/complaints-sieving.ts";
 import * as yaml from "../../lib/log/complaints-yaml.ts";
@@ -433,6 +434,64 @@ const cases: readonly Case[] = [
     remedy: /reads to: 0\.1 g/,
   },
 
+  // Figures.
+  {
+    code: "letter-for-digit",
+    text: swap("No. 40: 3.20", "No. 40: 3.2O"),
+    at: "21:19",
+    message: /letter/,
+    remedy: /^Write 3\.20$/,
+    about: dune,
+  },
+  {
+    code: "unit-spelt",
+    text: swap("No. 40: 3.20", "No. 40: 3.20 gms"),
+    at: "21:19",
+    message: /"gms"/,
+    remedy: /^Write 3\.20 g$/,
+    about: dune,
+  },
+  {
+    code: "remark-in-figure",
+    text: swap("No. 40: 3.20", "No. 40: 3.20 (spilled some)"),
+    at: "21:19",
+    message: /remark: "spilled some"/,
+    remedy: /note: spilled some/,
+    about: dune,
+  },
+  {
+    code: "trace-only",
+    text: swap("No. 40: 3.20", "No. 40: trace"),
+    at: "21:19",
+    message: /less than the scale/,
+    remedy: /0\.05 ± 0\.05 g/,
+    about: dune,
+  },
+  {
+    code: "word-for-zero",
+    text: swap("No. 40: 3.20", "No. 40: nil"),
+    at: "21:19",
+    message: /nothing/,
+    remedy: /Write 0/,
+    about: dune,
+  },
+  {
+    code: "no-figure",
+    text: swap("No. 40: 3.20", "No. 40: n/a"),
+    at: "21:19",
+    message: /no figure/,
+    remedy: /not on the stack/,
+    about: dune,
+  },
+  {
+    code: "rough-figure",
+    text: swap("No. 40: 3.20", "No. 40: about 3.20"),
+    at: "21:19",
+    message: /how far off/,
+    remedy: /Write 3\.20 with/,
+    about: dune,
+  },
+
   // Sands and sievings.
   {
     code: "no-state",
@@ -735,7 +794,7 @@ test.each(cases)("$code at $at", ({ code, text, files, at, message, remedy, file
 });
 
 test("every complaint of the catalogue has its case above, and each function its own code", () => {
-  const catalogue = [csv, field, file, sieving, yaml].flatMap((part) => Object.values(part));
+  const catalogue = [csv, field, figure, file, sieving, yaml].flatMap((part) => Object.values(part));
   const codes = catalogue.map((complaint) => {
     const words = Array.from({ length: complaint.length }, () => "x") as [string, string, string, string];
     return (complaint as (...words: string[]) => Issue)(...words).code;
@@ -746,10 +805,10 @@ test("every complaint of the catalogue has its case above, and each function its
 });
 
 test("every complaint is whole sentences and ends as one", () => {
-  for (const complaint of [csv, field, file, sieving, yaml].flatMap((part) => Object.values(part))) {
+  for (const complaint of [csv, field, figure, file, sieving, yaml].flatMap((part) => Object.values(part))) {
     const words = Array.from({ length: complaint.length }, () => "x");
     const { message, remedy, code } = (complaint as (...words: string[]) => Issue)(...words);
-    expect(message, code).toMatch(/[.x]$/);
+    expect(message, code).toMatch(/[.?x]$/);
     expect(remedy, code).toBeTruthy();
   }
 });
