@@ -19,10 +19,10 @@ export function unitText({ title, unit, basis }: AxisName): string {
   return basis === undefined ? unit : `${unit} of ${basis}`;
 }
 
-/** "moisture, % of damp mass"; "permeability (a bare number)". */
+/** "moisture, % of damp mass"; "permeability number", which has no unit. */
 export function axisTitle(axis: AxisName): string {
   const unit = unitText(axis);
-  return unit === "" ? `${axis.title} (a bare number)` : `${axis.title}, ${unit}`;
+  return unit === "" ? axis.title : `${axis.title}, ${unit}`;
 }
 
 /** The unit as a table column takes it: none for a bare number. */

@@ -6,6 +6,7 @@ import type { ChancePanelInput, ChancePoint } from "./chance-input.ts";
 import type { ChartTable } from "./chart.ts";
 import { cell, ends } from "./data.ts";
 import { figure } from "./text.ts";
+import { thinned } from "./thinned.ts";
 
 export const allAtOnce = "all at once";
 export const rangeWords = ({ rangeMeans }: ChancePanelInput) => rangeMeans ?? "95 % interval of all at once";
@@ -55,21 +56,28 @@ export function chanceAlt(input: ChancePanelInput): string {
   ].join(" ");
 }
 
+/** A row for each place, a column for each property and for all at once; about a dozen places of a long course. */
 export function chanceTable(input: ChancePanelInput): ChartTable {
   const unit = "% of new batches";
+  const { each, all, axis } = input;
+  const courses = [...each, { property: allAtOnce, points: all }];
+  const places = [...new Set(courses.flatMap(({ points }) => points.map(({ x }) => x)))];
+  // A place without a figure stands last; it is there so that nothing is left out in silence.
+  places.sort((a, b) => (Number.isNaN(a) ? 1 : Number.isNaN(b) ? -1 : a - b));
+  const at = <P extends ChancePoint>(points: readonly P[], x: number) =>
+    points.find((one) => Object.is(one.x, x));
   return {
     columns: [
-      { name: "aims" },
-      { name: input.axis.title, ...columnUnit(input.axis) },
-      { name: "chance of meeting them", unit },
-      { name: "low end", unit },
-      { name: "high end", unit },
+      { name: axis.title, ...columnUnit(axis) },
+      ...courses.map(({ property }) => ({ name: `chance, ${property}`, unit })),
+      { name: `low end, ${allAtOnce}`, unit },
+      { name: `high end, ${allAtOnce}`, unit },
     ],
-    rows: [
-      ...input.each.flatMap(({ property, points }) =>
-        points.map((at) => [property, cell(at.x), cell(at.chance), null, null]),
-      ),
-      ...input.all.map((at) => [allAtOnce, cell(at.x), cell(at.chance), cell(at.low), cell(at.high)]),
-    ],
+    rows: thinned(places).map((x) => [
+      cell(x),
+      ...courses.map(({ points }) => cell(at(points, x)?.chance)),
+      cell(at(all, x)?.low),
+      cell(at(all, x)?.high),
+    ]),
   };
 }

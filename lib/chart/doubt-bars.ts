@@ -30,8 +30,8 @@ const right = 56;
 
 /**
  * Draws which sources carry the doubt of a figure: bars from the largest to the smallest share, % of the variance
- * (shares of variances add up where the sources are independent: GUM 5.1.2). Sources without a figure are left out; a
- * negative share throws Misuse.
+ * (shares of variances add up where the sources are independent: GUM 5.1.2), and last "the rest", where the shares
+ * given do not come to 100 %. Sources without a figure are left out; a negative share throws Misuse.
  *
  * @example doubtBars({ name: "gfn-doubt", shares: [{ label: "weighing of the pan", sharePercent: 62 },
  *   { label: "opening of No. 100", sharePercent: 38 }] })
@@ -45,7 +45,11 @@ export function doubtBars(input: DoubtBarsInput): Chart {
   const sorted = input.shares
     .filter((share) => Number.isFinite(share.sharePercent))
     .toSorted((a, b) => b.sharePercent - a.sharePercent);
-  const shown = sorted.length <= most ? sorted : [...sorted.slice(0, most - 1), rest(sorted.slice(most - 1))];
+  const left = 100 - sorted.reduce((sum, share) => sum + share.sharePercent, 0);
+  const named = sorted.length <= most ? sorted : [...sorted.slice(0, most - 1), rest(sorted.slice(most - 1))];
+  // Small sources may have been left out before: the bars still have to tell the whole.
+  const remaining = sorted.length > 0 && left >= 0.5 ? [{ label: "the rest", sharePercent: left }] : [];
+  const shown = [...named, ...remaining];
   const of = input.of ?? "the figure";
   const told = shown.map((share) => `${share.label} ${percent(share)}`);
   const chart = {
@@ -61,7 +65,7 @@ export function doubtBars(input: DoubtBarsInput): Chart {
     spec: (width) => spec(chart, shown, width),
     table: {
       columns: [{ name: "source of doubt" }, { name: "share", unit: "% of the variance" }],
-      rows: sorted.map((share) => [share.label, share.sharePercent]),
+      rows: [...sorted, ...remaining].map((share) => [share.label, share.sharePercent]),
     },
   };
 }

@@ -1,10 +1,12 @@
 // The grain curve: percent of the sand that passes each sieve, against the sieve's opening.
 
 import { invariant } from "../issue.ts";
-import type { Chart, ChartTable } from "./chart.ts";
-import { cell, checkName, ends } from "./data.ts";
+import type { Chart } from "./chart.ts";
+import { checkName, ends } from "./data.ts";
+import { firstSands } from "./first-sands.ts";
 import { grainCurveSpec } from "./grain-curve-spec.ts";
 import type { GrainCurveInput, GrainPoint } from "./grain-input.ts";
+import { grainTable } from "./grain-table.ts";
 import { figure, listed } from "./text.ts";
 
 /**
@@ -12,7 +14,8 @@ import { figure, listed } from "./text.ts";
  * mm), with straight pieces between the sieves that were weighed: a home stack is not smoothed.
  *
  * Points without a figure and the pan are left out and counted in the text; a negative opening, or a low end above
- * its high end, throws Misuse. Without any point the chart says so in its middle.
+ * its high end, throws Misuse. Without any point the chart says so in its middle. Of more than four sands the first
+ * four are drawn, and the caption says how many are left to the table.
  *
  * Source: practice of soil and foundry texts (ASTM D6913 draws coarse to fine, ISO 9276-1 fine to coarse).
  *
@@ -29,7 +32,8 @@ export function grainCurve(input: GrainCurveInput): Chart {
     );
   }
   let missing = 0;
-  const sands = input.sands.map((sand) => {
+  const { drawn, says } = firstSands(input.sands);
+  const sands = drawn.map((sand) => {
     const points = sand.points.filter((point) => {
       invariant(!(point.openingMm < 0), `an opening cannot be ${point.openingMm} mm`);
       ends(point);
@@ -45,13 +49,16 @@ export function grainCurve(input: GrainCurveInput): Chart {
     return { ...sand, points: points.sort(coarseFirst), interval: interval.sort(coarseFirst) };
   });
   const checked = { ...input, sands };
-  const words = { caption: input.caption ?? caption(checked), alt: alt(checked, missing) };
+  const words = {
+    caption: `${input.caption ?? caption(checked)}${says}`,
+    alt: `${alt(checked, missing)}${says}`,
+  };
   const { name } = input;
   return {
     name,
     ...words,
     spec: (width) => grainCurveSpec({ name, ...words }, checked, width),
-    table: table(input),
+    table: grainTable(input.sands),
   };
 }
 
@@ -93,36 +100,4 @@ function alt({ sands, band }: GrainCurveInput, missing: number): string {
 function sieveText({ label, openingMm }: GrainPoint): string {
   const opening = `${figure(openingMm, 3)} mm`;
   return label === opening ? opening : `${label} (${opening})`;
-}
-
-function table({ sands }: GrainCurveInput): ChartTable {
-  const rows = sands.flatMap(({ name, points, interval }) => [
-    ...points.map((point) => [
-      name,
-      point.label,
-      cell(point.openingMm),
-      cell(point.passingPercent),
-      cell(point.low),
-      cell(point.high),
-    ]),
-    ...(interval ?? []).map((at) => [
-      name,
-      "between sieves",
-      cell(at.openingMm),
-      null,
-      cell(at.low),
-      cell(at.high),
-    ]),
-  ]);
-  return {
-    columns: [
-      { name: "sand" },
-      { name: "sieve" },
-      { name: "opening", unit: "mm" },
-      { name: "passing", unit: "% of the sand by mass" },
-      { name: "low end of 95 %", unit: "% of the sand by mass" },
-      { name: "high end of 95 %", unit: "% of the sand by mass" },
-    ],
-    rows,
-  };
 }

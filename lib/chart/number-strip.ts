@@ -2,12 +2,13 @@
 
 import { invariant } from "../issue.ts";
 import type { Chart, VegaLiteSpec } from "./chart.ts";
-import { cell, checkName, ends, nothing } from "./data.ts";
+import { checkName, ends, nothing } from "./data.ts";
 import { axesLayer, boxFor, frame, type Layer, linearScale, type Scale } from "./frame.ts";
 import { boxes, pixelMarks, strokes } from "./layers.ts";
 import { type LaidRow, layRows } from "./rows.ts";
 import type { NumberStripInput, StripBand, StripMark } from "./strip-input.ts";
-import { bandText, markText, sourceText, stripAlt, stripCaption, weak } from "./strip-words.ts";
+import { stripTable } from "./strip-table.ts";
+import { bandNote, markText, stripAlt, stripCaption, weak } from "./strip-words.ts";
 import { figure, textWidth, wrap } from "./text.ts";
 import { colours, letterPx, seriesStyle } from "./theme.ts";
 import { niceTicks } from "./ticks.ts";
@@ -16,8 +17,8 @@ const right = 16;
 
 /**
  * Draws figures against bands on one arithmetic axis in the unit given: a row for each figure (its point, a thick bar
- * for 95 %, a thin bar for what is possible), then a row for each band with its source and tag, crossed by a rule in
- * the colour of each figure.
+ * for 95 %, a thin bar for what is possible), then a row for each band with its range and tag, crossed by a rule in
+ * the colour of each figure. Where a band comes from stands in the table and in the text.
  *
  * A figure that is NaN keeps its row and says "no figure". Ends the wrong way round throw Misuse.
  *
@@ -34,41 +35,10 @@ export function numberStrip(input: NumberStripInput): Chart {
     if (mark.possible) ends(mark.possible);
   }
   const chart = { name: input.name, caption: input.caption ?? stripCaption(input), alt: stripAlt(input) };
-  const unit = input.unit === "" ? {} : { unit: input.unit };
   return {
     ...chart,
     spec: (width) => spec(chart, input, width),
-    table: {
-      columns: [
-        { name: "what" },
-        { name: input.title, ...unit },
-        { name: "low end", ...unit },
-        { name: "high end", ...unit },
-        { name: "lowest possible", ...unit },
-        { name: "highest possible", ...unit },
-        { name: "source" },
-      ],
-      rows: [
-        ...input.marks.map((mark) => [
-          mark.label,
-          cell(mark.value),
-          cell(mark.low),
-          cell(mark.high),
-          cell(mark.possible?.low),
-          cell(mark.possible?.high),
-          "measured",
-        ]),
-        ...input.bands.map((band) => [
-          band.label,
-          null,
-          cell(band.low),
-          cell(band.high),
-          null,
-          null,
-          sourceText(band),
-        ]),
-      ],
-    },
+    table: stripTable(input),
   };
 }
 
@@ -81,10 +51,7 @@ function spec(
   const laid = layRows(
     [
       ...marks.map((mark) => ({ label: mark.label, under: markText(mark) })),
-      ...bands.map((band) => ({
-        label: band.label,
-        under: `${bandText(band)}; ${sourceText(band)}`,
-      })),
+      ...bands.map((band) => ({ label: band.label, under: bandNote(band) })),
     ],
     width,
     right,
@@ -93,7 +60,7 @@ function spec(
   const domain = domainOf(input);
   const x = linearScale(domain, innerWidth);
   const title = wrap(
-    input.unit === "" ? `${input.title} (a bare number)` : `${input.title}, ${input.unit}`,
+    input.unit === "" ? input.title : `${input.title}, ${input.unit}`,
     innerWidth,
     letterPx.axis,
     2,

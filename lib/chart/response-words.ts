@@ -14,6 +14,7 @@ import type { ChartTable } from "./chart.ts";
 import { cell, ends } from "./data.ts";
 import type { ResponsePanel, ResponsePanelsInput, ResponsePoint, TypicalCourse } from "./response-input.ts";
 import { figure, listed } from "./text.ts";
+import { thinned } from "./thinned.ts";
 
 const span = (values: readonly number[]) =>
   values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);
@@ -125,12 +126,6 @@ function courseAlt({ label, tag, points }: TypicalCourse, places: number): strin
   return `${name}: ${told.length === 0 ? "no figures" : told.join(", ")}.`;
 }
 
-/** Curves have a place for every pixel or so; the table takes about a dozen, both ends among them. */
-function thinned<T>(all: readonly T[]): T[] {
-  const step = Math.max(1, Math.ceil((all.length - 1) / 12));
-  return all.filter((_, i) => i % step === 0 || i === all.length - 1);
-}
-
 export function responseTable({ axis, panels, window, aimAt }: ResponsePanelsInput): ChartTable {
   type Row = (string | number | null)[];
   const row = (panel: ResponsePanel, what: string, of: { [at: string]: number | undefined }): Row => [
@@ -153,13 +148,13 @@ export function responseTable({ axis, panels, window, aimAt }: ResponsePanelsInp
       { name: "unit" },
       { name: "what" },
       { name: axis.title, ...x },
-      { name: `${axis.title}, low end`, ...x },
-      { name: `${axis.title}, high end`, ...x },
+      { name: `${axis.title}, low end of 95 %`, ...x },
+      { name: `${axis.title}, high end of 95 %`, ...x },
       { name: "figure" },
-      { name: "low end" },
-      { name: "high end" },
-      { name: "low end, new batch" },
-      { name: "high end, new batch" },
+      { name: "low end of 95 %" },
+      { name: "high end of 95 %" },
+      { name: "low end of 95 %, new batch" },
+      { name: "high end of 95 %, new batch" },
     ],
     rows: [
       ...panels.flatMap((panel) => [

@@ -4,6 +4,7 @@ import { invariant } from "../issue.ts";
 import { mergeCategories } from "./categories.ts";
 import type { Chart, VegaLiteSpec } from "./chart.ts";
 import { cell, checkName, ends, nothing } from "./data.ts";
+import { firstSands } from "./first-sands.ts";
 import { axesLayer, boxFor, frame, type Layer } from "./frame.ts";
 import { key } from "./key.ts";
 import { whiskers, words } from "./layers.ts";
@@ -34,7 +35,8 @@ export interface RetainedBarsInput {
  * Draws the percent of the sand that each sieve and the pan retained: one category of equal width for each, coarse to
  * fine, sands side by side. Heights are shares, not densities: a sieve that follows its neighbour closely holds less.
  *
- * Bars without a figure are left out; a negative percent, or a low end above its high end, throws Misuse.
+ * Bars without a figure are left out; a negative percent, or a low end above its high end, throws Misuse. Of more than
+ * four sands the first four are drawn, and the caption says how many are left to the table.
  *
  * Source: common practice for sieve reports; that such bars are no density follows ISO 9276-1, whose histograms
  * divide by class width (from memory).
@@ -49,13 +51,14 @@ export function retainedBars(input: RetainedBarsInput): Chart {
       invariant(!(bar.percent < 0), `a sieve cannot retain ${bar.percent} %`);
       ends(bar);
     }
+  const { drawn, says } = firstSands(input.sands);
   const caption =
     input.caption ??
     "Share of the sand that each sieve and the pan retained, by mass; the bars are equally wide, so their heights are shares and not a density.";
-  const chart = { name: input.name, caption, alt: alt(input) };
+  const chart = { name: input.name, caption: `${caption}${says}`, alt: `${alt({ sands: drawn })}${says}` };
   return {
     ...chart,
-    spec: (width) => spec(chart, input, width),
+    spec: (width) => spec(chart, { sands: drawn }, width),
     table: {
       columns: [
         { name: "sand" },
@@ -71,7 +74,9 @@ export function retainedBars(input: RetainedBarsInput): Chart {
   };
 }
 
-function alt({ sands }: RetainedBarsInput): string {
+type Sands = Pick<RetainedBarsInput, "sands">;
+
+function alt({ sands }: Sands): string {
   const each = sands.map(({ name, bars }) => {
     const known = bars.filter((bar) => Number.isFinite(bar.percent));
     if (known.length === 0) return `${name}: no figures.`;
@@ -82,11 +87,7 @@ function alt({ sands }: RetainedBarsInput): string {
   return [start, ...(each.length > 0 ? each : ["No sand has figures."])].join(" ");
 }
 
-function spec(
-  chart: Pick<Chart, "name" | "alt" | "caption">,
-  { sands }: RetainedBarsInput,
-  width: number,
-): VegaLiteSpec {
+function spec(chart: Pick<Chart, "name" | "alt" | "caption">, { sands }: Sands, width: number): VegaLiteSpec {
   const left = 36;
   const right = 10;
   const innerWidth = Math.floor(width) - left - right;

@@ -10,6 +10,8 @@ export interface StripMark {
   readonly possible?: { readonly low: number; readonly high: number };
   /** The figure as the page prints it; by default rounded to its 95 % interval. */
   readonly figure?: string;
+  /** True where a part of the doubt is not known; by default as the printed figure says ("± at least 0.4"). */
+  readonly atLeast?: boolean;
 }
 export interface StripBand {
   readonly label: string;

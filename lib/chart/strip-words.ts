@@ -26,6 +26,9 @@ export function markText(mark: StripMark): string {
     : "";
   return `${mark.figure ?? `${figure(mark.value, places)}${range}`}${possible}`;
 }
+export function isLowerBound({ atLeast, figure: printed = "" }: StripMark): boolean {
+  return atLeast ?? /at least|or wider|not known/.test(printed);
+}
 /** Where a band comes from; a tag that says no more than the source, or that it was read there, is left out. */
 export function sourceText({ source, tag }: StripBand): string {
   return tag === "read" || tag === source ? source : `${source} (${tag})`;
@@ -36,17 +39,24 @@ export function bandText({ low, high }: StripBand): string {
   return `${figure(low, 3)} to ${figure(high, 3)}`;
 }
 
+/** What stands at a band in the drawing: its range, and its tag where it is not one that was read. */
+export function bandNote(band: StripBand): string {
+  return band.tag === "read" ? bandText(band) : `${bandText(band)}, ${band.tag}`;
+}
+
 export function stripAlt({ title, unit, marks, bands }: NumberStripInput): string {
   const parts = [
     ...marks.map((mark) => `${mark.label}: ${markText(mark)}.`),
     ...bands.map((band) => `Band ${band.label}: ${bandText(band)}; ${sourceText(band)}.`),
   ];
-  return [`${capital(title)}${unit === "" ? "" : `, ${unit}`}, against bands.`, ...parts].join(" ");
+  const against = bands.length === 0 ? "" : ", against bands";
+  return [`${capital(title)}${unit === "" ? "" : `, ${unit}`}${against}.`, ...parts].join(" ");
 }
 
 export function stripCaption({ title, marks, bands }: NumberStripInput): string {
   return [
-    `${capital(title)} against the usual bands`,
+    capital(title),
+    bands.length > 0 ? " against the usual bands" : "",
     marks.some((mark) => ends(mark)) ? "; the thick bar is the 95 % interval" : "",
     marks.some((mark) => mark.possible) ? "; the thin bar is what the masses alone allow" : "",
     bands.some(weak) ? "; dashed bands are from memory or our own" : "",

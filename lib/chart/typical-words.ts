@@ -4,6 +4,7 @@ import { axisTitle, capital, columnUnit, decimalsOver, rangeText, withInterval }
 import type { ChartTable } from "./chart.ts";
 import { cell } from "./data.ts";
 import { figure } from "./text.ts";
+import { thinned } from "./thinned.ts";
 import type { TypicalCurve, TypicalCurveInput } from "./typical-input.ts";
 
 /** Drawn dashed: nobody's measurement. */
@@ -103,7 +104,7 @@ export function typicalTable({ axis, property, curves, published, batches }: Typ
         each.source,
       ]),
       ...curves.flatMap(({ label, points, tag, source }) =>
-        points.map(({ x, value, low, high }) => [
+        thinned(points).map(({ x, value, low, high }) => [
           label,
           cell(x),
           cell(value),

@@ -140,3 +140,65 @@ test("ticks are round and inside; a domain from zero reaches the highest value",
   expect(fromZero(41, 4)).toEqual({ domain: [0, 60], ticks: [0, 20, 40, 60] });
   expect(fromZero(0, 4).domain).toEqual([0, 1]);
 });
+
+test("a strip's drawing names a band by range and tag; its source stands in the table, and no bands are promised without one", async () => {
+  const chart = samples.find((each) => each.name === "strip")!;
+  const words = (await svgOf(chart)).words.map(({ text }) => text);
+  expect(words).toContain("60 to 90");
+  expect(words).toContain("90 to 130, from memory");
+  expect(words).toContain("grain fineness number");
+  expect(words.join(" ")).not.toMatch(/invented handbook|many uses|bare number/u);
+  const heads = chart.table.columns.map(({ name }) => name);
+  const row = chart.table.rows.find(([what]) => what === "small castings")!;
+  expect([
+    row[heads.indexOf("band from")],
+    row[heads.indexOf("band to")],
+    row[heads.indexOf("source")],
+  ]).toEqual([60, 90, "An invented handbook, table 4"]);
+  const bare = samples.find((each) => each.name === "strip-bare")!;
+  expect(`${bare.caption} ${bare.alt}`).not.toContain("bands");
+  expect(chart.caption).toContain("against the usual bands");
+});
+
+test("a strip's table says where a ± is a lower bound, as the printed figure does", () => {
+  const mark = { label: "S", value: 55.7, low: 54, high: 57.4 };
+  const boundOf = (more: object) => {
+    const { columns, rows } = numberStrip({
+      name: "s",
+      title: "grain fineness number",
+      unit: "",
+      marks: [{ ...mark, ...more }],
+      bands: [],
+    }).table;
+    return rows[0]![columns.findIndex(({ name }) => name === "the ± is")];
+  };
+  expect(boundOf({ figure: "55.7 ± at least 1.7" })).toBe("at least");
+  expect(boundOf({ figure: "54 to 57 or wider" })).toBe("at least");
+  expect(boundOf({ figure: "55.7 ± 1.7" })).toBe("");
+  expect(boundOf({ atLeast: true })).toBe("at least");
+});
+
+test("what the shares leave of the doubt is a bar of its own, so that the bars tell the whole", async () => {
+  const shares = [
+    { label: "weighing of the pan", sharePercent: 62.3 },
+    { label: "opening of No. 100", sharePercent: 30 },
+  ];
+  const chart = doubtBars({ name: "d", shares });
+  const told = chart.table.rows.map(([label, share]) => [label, Number(share)] as const);
+  expect(told.at(-1)![0]).toBe("the rest");
+  expect(told.reduce((sum, [, share]) => sum + share, 0)).toBeCloseTo(100, 10);
+  expect(chart.alt).toContain("the rest 8 %");
+  expect((await svgOf(chart)).paths("bars")).toHaveLength(3);
+  const whole = samples.find((each) => each.name === "doubt")!;
+  expect(whole.alt).not.toContain("the rest");
+  expect(doubtBars({ name: "d", shares: [] }).table.rows).toEqual([]);
+});
+
+test("of more than four sands the first four get bars, and the caption counts the others", async () => {
+  const sands = Array.from({ length: 6 }, (_, i) => ({ name: `Lot ${i + 1}`, bars }));
+  const chart = retainedBars({ name: "six", sands });
+  const svg = await svgOf(chart);
+  expect([4, 5].map((n) => svg.paths(`bars-${n}`).length)).toEqual([9, 0]);
+  expect(chart.caption).toMatch(/The first 4 of 6 sands are drawn; 2 more are in the table\.$/u);
+  expect(chart.table.rows).toHaveLength(54);
+});

@@ -43,7 +43,8 @@ const axesOf = (spec: VegaLiteSpec) =>
 test.each(all)("$name: every axis says what it counts, in which unit", (chart) => {
   const titles = axesOf(chart.spec(720)).map(({ title }) => [title ?? ""].flat().join(" "));
   expect(titles.length).toBeGreaterThan(0);
-  for (const title of titles) expect(title).toMatch(/% of |, mm |, kPa$|bare number|sieve.*coarse to fine/u);
+  for (const title of titles)
+    expect(title).toMatch(/% of |, mm |, kPa$|number|^permeability$|sieve.*coarse to fine/u);
 });
 
 test.each(all)("$name: caption, words and table are there", (chart) => {

@@ -104,7 +104,7 @@ test("the words say what passes where, and what is missing", () => {
     ],
   });
   expect(gap.alt).toContain("S passes 14 % at 0.15 mm. 1 point has no figure and is not drawn.");
-  expect(gap.table.rows[0]).toEqual(["S", "No. 50", 0.3, null, null, null]);
+  expect(gap.table.rows[0]).toEqual(["S", "No. 50", 0.3, null, null, null, null, null]);
   expect(gap.table.rows).toHaveLength(3);
 });
 
@@ -145,4 +145,40 @@ test("the input is left as it was", () => {
   const before = structuredClone(given);
   grainCurve({ name: "kept", sands: [given] }).spec(720);
   expect(given).toEqual(before);
+});
+
+test("of more than four sands the first four are drawn, and the words say how many the table has besides", async () => {
+  const five = samples.find((chart) => chart.name === "curve-five")!;
+  const drawn = readSvg(await chartSvg(five.spec(720)));
+  expect([1, 2, 3, 4, 5].map((n) => drawn.paths(`line-${n}`).length)).toEqual([1, 1, 1, 1, 0]);
+  for (const words of [five.caption, five.alt])
+    expect(words).toMatch(/The first 4 of 5 sands are drawn; one more is in the table\.$/u);
+  expect(new Set(five.table.rows.map(([name]) => name)).size).toBe(5);
+  const thirty = Array.from({ length: 30 }, (_, i) =>
+    sand(`Lot ${i + 1}`, 0.1 + i / 100, 0.35, elevenSieves),
+  );
+  expect(grainCurve({ name: "lots", sands: thirty, caption: "Thirty lots." }).caption).toBe(
+    "Thirty lots. The first 4 of 30 sands are drawn; 26 more are in the table.",
+  );
+  const two = samples.find((chart) => chart.name === "curve-two")!;
+  expect(two.caption).not.toContain("in the table");
+});
+
+test("in the table each end of a gap between sieves stands once, at its sieve", () => {
+  // What a page gives for one gap: corners of no width at both sieves, and two points a thousandth inside.
+  const interval = [
+    { openingMm: 0.3, low: 95, high: 95 },
+    { openingMm: 0.2997, low: 40, high: 95 },
+    { openingMm: 0.15015, low: 40, high: 95 },
+    { openingMm: 0.15, low: 40, high: 40 },
+  ];
+  const points = [
+    { openingMm: 0.3, label: "No. 50", passingPercent: 95 },
+    { openingMm: 0.15, label: "No. 100", passingPercent: 40 },
+  ];
+  const { rows } = grainCurve({ name: "gap", sands: [{ name: "S", points, interval }] }).table;
+  expect(rows.filter((row) => row[1] === "between sieves")).toEqual([
+    ["S", "between sieves", 0.3, null, null, null, 40, 95],
+    ["S", "between sieves", 0.15, null, null, null, 40, 95],
+  ]);
 });

@@ -41,6 +41,25 @@ test("where a chance is not known the line is broken, and nearly sure is not cal
   expect(chart.table.rows).toHaveLength(5);
 });
 
+test("the table of chances has a row for each place and a column for each course, a dozen places of a long one", () => {
+  const long = (chance: number) =>
+    Array.from({ length: 41 }, (_, i) => ({ x: 2 + i / 20, chance: chance + i }));
+  const { columns, rows } = chancePanel({
+    name: "long",
+    axis: moisture,
+    each: [{ property: "strength", points: long(10) }],
+    all: long(5),
+  }).table;
+  expect(columns.map(({ name }) => name).slice(0, 3)).toEqual([
+    "moisture",
+    "chance, strength",
+    "chance, all at once",
+  ]);
+  expect(rows.length).toBeLessThanOrEqual(13);
+  expect(rows[0]!.slice(0, 3)).toEqual([2, 10, 5]);
+  expect(rows.at(-1)!.slice(0, 3)).toEqual([4, 50, 45]);
+});
+
 test("the hand: each step in its row, the dash at the mean, and steps that mix are named", async () => {
   const chart = sample("squeeze-whole");
   const svg = await svgOf(chart);
