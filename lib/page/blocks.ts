@@ -74,6 +74,8 @@ export interface Page {
   readonly answer: readonly Text[];
   readonly sections: readonly Section[];
   readonly sources: readonly string[];
+  /** True: the log says that it is invented, and so does the page, under its title and at its foot. */
+  readonly invented?: boolean;
   /** Small print at the foot: log name, fingerprint, library version. */
   readonly colophon: readonly string[];
   /** Everything that was wrong with the log or found on the way. */

@@ -1,10 +1,14 @@
 // The same drawing in fewer letters: a page holds every chart twice.
 
+import { shortNumber, shortPath } from "./short-path.ts";
+
 /** Attributes that pass from a group to what is in it. */
 const INHERITED = new Set(
   `fill fill-opacity fill-rule stroke stroke-width stroke-opacity stroke-dasharray stroke-dashoffset stroke-linecap
   stroke-linejoin stroke-miterlimit text-anchor font-size font-weight font-style`.split(/\s+/),
 );
+/** The size of most letters in a chart, said once for the whole drawing. */
+const LETTERS = ' font-size="12px"';
 const LEAF = /<(line|path|rect|circle|text)((?: [\w-]+="[^"]*")*)(?:\/>|>([^<]*)<\/\1>)/g;
 const ATTRIBUTE = / ([\w-]+)="([^"]*)"/g;
 const CIRCLE = /^M([\d.]+),0A\1,\1,0,1,1,-\1,0A\1,\1,0,1,1,\1,0Z?$/;
@@ -18,16 +22,18 @@ interface Leaf {
 }
 
 /**
- * Writes runs of like shapes with their common attributes said once, strokes of one look as one path, and Vega's
- * circles as circles. Expects what the sanitizer gives: double quotes, no "<" or ">" in values. The picture is the
- * same to the pixel, but for where half-transparent strokes of one run cross each other.
+ * Writes runs of like shapes with their common attributes said once, strokes of one look as one path, Vega's circles
+ * as circles, and straight paths by shortPath. Expects what the sanitizer gives: double quotes, no "<" or ">" in
+ * values. The picture is the same to a fifth of a pixel, but for where half-transparent strokes of one run cross.
  */
-export function compactSvg(svg: string): string {
+export function compactSvg(drawing: string): string {
+  const svg = lettersOnce(drawing.replaceAll(' transform="translate(0,0)"', ""));
+  const usual = usualAttributes(svg);
   let out = "";
   let at = 0;
   let run: Leaf[] = [];
   for (const match of svg.matchAll(LEAF)) {
-    const leaf = leafOf(match[1]!, match[2]!, match[3]);
+    const leaf = leafOf(match[1]!, match[2]!, match[3], usual);
     const follows = match.index === at;
     if (!follows || (run.length > 0 && run[0]!.style !== leaf.style)) {
       out += written(run) + svg.slice(at, match.index);
@@ -39,15 +45,44 @@ export function compactSvg(svg: string): string {
   return out + written(run) + svg.slice(at);
 }
 
-function leafOf(tag: string, text: string, words: string | undefined): Leaf {
+function lettersOnce(svg: string): string {
+  if (!svg.includes(LETTERS) || /<(?:g|svg)[^>]* font-size="/.test(svg)) return svg;
+  return svg.replaceAll(LETTERS, "").replace("<svg", `<svg${LETTERS}`);
+}
+
+/** What a shape need not say, since nothing around it says otherwise. */
+function usualAttributes(
+  svg: string,
+): (name: string, value: string, all: ReadonlyMap<string, string>) => boolean {
+  const strokedGroup = /<g[^>]* stroke(?:-width)?="/.test(svg);
+  return (name, value, all) =>
+    name === "stroke-width" && !strokedGroup && (value === "1" || !all.has("stroke"));
+}
+
+function leafOf(
+  tag: string,
+  text: string,
+  words: string | undefined,
+  usual: ReturnType<typeof usualAttributes>,
+): Leaf {
   const attributes = new Map([...text.matchAll(ATTRIBUTE)].map(([, name, value]) => [name!, value!]));
   const shape = asStroke(tag, attributes) ?? asCircle(tag, attributes) ?? tag;
+  if (tag === "text") asPlaced(attributes);
   const some = (wanted: boolean) =>
     [...attributes]
-      .filter(([name]) => INHERITED.has(name) === wanted)
+      .filter(([name, value]) => INHERITED.has(name) === wanted && !usual(name, value, attributes))
       .map(([name, value]) => ` ${name}="${value}"`)
       .join("");
   return { tag: shape, style: some(true), own: some(false), words };
+}
+
+/** Words at a place instead of moved there; changes the attributes in place. */
+function asPlaced(attributes: Map<string, string>): void {
+  const place = attributes.has("transform") ? translation(attributes) : undefined;
+  if (!place || attributes.has("x") || attributes.has("y")) return;
+  attributes.delete("transform");
+  attributes.set("x", shortNumber(place[0]));
+  attributes.set("y", shortNumber(place[1]));
 }
 
 /** A line as a path; changes the attributes in place. */
@@ -68,7 +103,7 @@ function asCircle(tag: string, attributes: Map<string, string>): string | undefi
   if (tag !== "path" || radius === undefined || !centre) return undefined;
   for (const name of ["transform", "d"]) attributes.delete(name);
   for (const [name, value] of Object.entries({ cx: centre[0], cy: centre[1], r: radius }))
-    attributes.set(name, value);
+    attributes.set(name, shortNumber(value));
   return "circle";
 }
 
@@ -91,7 +126,8 @@ function written(run: readonly Leaf[]): string {
   const common = joined.length > 1 && run[0]!.style !== "";
   const shapes = joined.map(({ tag, style, own, words }) => {
     const name = tag === "stroke" ? "path" : tag;
-    const attributes = own + (common ? "" : style);
+    const short = own.replace(/ d="([^"]*)"/, (_, d: string) => ` d="${shortPath(d)}"`);
+    const attributes = short + (common ? "" : style);
     return words === undefined ? `<${name}${attributes}/>` : `<${name}${attributes}>${words}</${name}>`;
   });
   return common ? `<g${run[0]!.style}>${shapes.join("")}</g>` : shapes.join("");

@@ -1,49 +1,69 @@
 // The tables of a page as CSV files: RFC 4180, and nothing in them runs as a formula.
 
 import type { Page, TableColumn, TableRow } from "./blocks.ts";
+import { chartTableData } from "./chart-table.ts";
 import { everyBlock, layOut } from "./lay-out.ts";
-import { cellOf, chartTableParts, tenDigits } from "./table-parts.ts";
+import { cellOf } from "./table-parts.ts";
 import { visible } from "./visible.ts";
 
 /**
  * Each table of the page as a file, named for the table; the table of a chart is "<chart>-data.csv". Lines end in
  * CR LF (RFC 4180). The files begin with a byte order mark: without it common spreadsheet programs read ± and µ
- * as two letters each. A cell with a plain number carries that number, unrounded up to ten significant digits.
- * A cell that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not.
- * Faults stand in a last column of their own.
+ * as two letters each. A cell with a plain number carries that number to six significant digits; a column of numbers
+ * is empty where there is none. Where the ± of a figure is a lower bound, a column after it says "at least". A cell
+ * that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not. Faults
+ * stand in a last column of their own; so does it that the data are invented.
  */
 export function writeCsv(page: Page): { [fileName: string]: string } {
   const files: { [fileName: string]: string } = {};
-  for (const block of layOut(page).sections.flatMap((section) => everyBlock(section.blocks))) {
+  const laid = layOut(page);
+  for (const block of laid.sections.flatMap((section) => everyBlock(section.blocks))) {
     if (block.kind === "table") {
-      files[`${block.stem}.csv`] = csv(block.columns, [...block.rows, ...(block.foot ?? [])]);
+      files[`${block.stem}.csv`] = csv(block.columns, [...block.rows, ...(block.foot ?? [])], laid.invented);
     } else if (block.kind === "chart") {
-      const { columns, rows } = chartTableParts(block.chart.table);
-      files[`${block.stem}-data.csv`] = csv(columns, rows);
+      const { columns, rows } = chartTableData(block.chart.table);
+      files[`${block.stem}-data.csv`] = csv(columns, rows, laid.invented);
     }
   }
   return files;
 }
 
-function csv(columns: readonly TableColumn[], rows: readonly TableRow[]): string {
-  const faults = rows.map((row) =>
-    columns.flatMap(({ head }, c) => {
-      const { fault } = cellOf(row[c]);
-      return fault === undefined ? [] : [`${head}: ${fault}`];
-    }),
-  );
-  const withFaults = faults.some((found) => found.length > 0);
-  const heads = columns.map(({ head, unit }) => (unit === undefined ? head : `${head} (${unit})`));
-  const lines = [withFaults ? [...heads, "Faults"] : heads].concat(
-    rows.map((row, r) => {
-      const cells = columns.map((_, c) => {
-        const { text, number } = cellOf(row[c]);
-        return number === undefined || !Number.isFinite(number) ? text : String(tenDigits(number));
-      });
-      return withFaults ? [...cells, faults[r]!.join("; ")] : cells;
-    }),
-  );
+interface FileColumn {
+  readonly head: string;
+  readonly cell: (row: TableRow) => string;
+}
+
+function csv(columns: readonly TableColumn[], rows: readonly TableRow[], invented: boolean): string {
+  const written = columns.flatMap((column, c): FileColumn[] => {
+    const head = column.unit === undefined ? column.head : `${column.head} (${column.unit})`;
+    const own = { head, cell: (row: TableRow) => cellText(row, c, column.align === "number") };
+    const bound = (row: TableRow) => (isLowerBound(cellOf(row[c]).text) ? "at least" : "");
+    return rows.some((row) => bound(row) !== "")
+      ? [own, { head: `${column.head}: its ± is`, cell: bound }]
+      : [own];
+  });
+  const faults = (row: TableRow): string =>
+    columns
+      .flatMap(({ head }, c) => {
+        const { fault } = cellOf(row[c]);
+        return fault === undefined ? [] : [`${head}: ${fault}`];
+      })
+      .join("; ");
+  if (rows.some((row) => faults(row) !== "")) written.push({ head: "Faults", cell: faults });
+  if (invented) written.push({ head: "Invented", cell: () => "yes" });
+  const lines = [written.map(({ head }) => head), ...rows.map((row) => written.map(({ cell }) => cell(row)))];
   return `\ufeff${lines.map((cells) => `${cells.map(csvCell).join(",")}\r\n`).join("")}`;
+}
+
+function cellText(row: TableRow, c: number, numbers: boolean): string {
+  const { text, number } = cellOf(row[c]);
+  if (number !== undefined && Number.isFinite(number)) return String(Number(number.toPrecision(6)) + 0);
+  return numbers && /^[–—-]$/.test(text) ? "" : text;
+}
+
+/** As figures are printed whose doubt is not known in every part: "± at least 0.4", "62 to 75 or wider". */
+function isLowerBound(text: string): boolean {
+  return /± at least |± not known\)|\d.* or wider$/.test(text);
 }
 
 const PLAIN_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;

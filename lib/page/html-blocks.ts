@@ -1,12 +1,12 @@
 // Blocks as HTML.
 
+import { chartTableParts } from "./chart-table.ts";
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
 import { htmlTable } from "./html-table.ts";
 import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
-import { chartTableParts } from "./table-parts.ts";
 
 /** Blocks one after the other; drawings holds every chart among them. */
 export function htmlBlocks(blocks: readonly LaidBlock[], drawings: ReadonlyMap<LaidChart, Drawings>): string {

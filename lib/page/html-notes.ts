@@ -3,7 +3,7 @@
 import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, placeText } from "../issue.ts";
 import type { KeyFigure } from "./blocks.ts";
-import { escapeHtml, flowHtml, htmlList } from "./html-text.ts";
+import { escapeHtml, flowHtml, htmlList, htmlWithCode } from "./html-text.ts";
 import { RESTS_ON, SEVERITIES, TONES, WEAK } from "./words.ts";
 
 export function htmlFinding({ tone, text, because, formula, source }: Finding): string {
@@ -29,6 +29,16 @@ ${points.length === 0 ? "" : `${htmlList(points.map(flowHtml))}\n`}<p class="def
 </div>`;
 }
 
+/** Errors shown at once; what comes after them is folded, so that the page is not buried. */
+const FIRST_ERRORS = 8;
+
+export function htmlErrors(errors: readonly Issue[]): string {
+  const more = errors.slice(FIRST_ERRORS);
+  if (more.length < 2) return htmlIssues(errors);
+  const folded = `<details class="fold"><summary>${more.length} more errors</summary>\n${htmlIssues(more)}\n</details>`;
+  return `${htmlIssues(errors.slice(0, FIRST_ERRORS))}\n${folded}`;
+}
+
 export function htmlIssues(issues: readonly Issue[]): string {
   return htmlList(issues.map(htmlIssue), ' class="issues"');
 }
@@ -37,8 +47,8 @@ function htmlIssue(issue: Issue): string {
   const { severity, message, remedy, about } = issue;
   const place = placeText(issue.place);
   return [
-    `<p><strong>${SEVERITIES[severity]}</strong> ${about === undefined ? "" : `<span class="about">${escapeHtml(about)}:</span> `}${escapeHtml(message)}</p>`,
-    remedy === undefined ? "" : `<p>${escapeHtml(remedy)}</p>`,
+    `<p><strong>${SEVERITIES[severity]}</strong> ${about === undefined ? "" : `<span class="about">${escapeHtml(about)}:</span> `}${htmlWithCode(message)}</p>`,
+    remedy === undefined ? "" : `<p>${htmlWithCode(remedy)}</p>`,
     place === "" ? "" : `<p class="place">${escapeHtml(place)}</p>`,
   ]
     .filter((line) => line !== "")

@@ -1,48 +1,111 @@
 // A table as HTML: figures aligned at the decimal mark, wide ones scroll in a box of their own.
 
 import type { TableCell, TableRow } from "./blocks.ts";
+import { columnGroups } from "./column-groups.ts";
 import { cutAtDecimalMark, widthsAfterMark } from "./decimal-mark.ts";
 import { escapeHtml, flowHtml } from "./html-text.ts";
 import { cellOf, type TableParts } from "./table-parts.ts";
 
 /** Widest part behind a decimal mark that the style sheet has a class for, in characters. */
 export const WIDEST_PART = 24;
+/** Columns that the style sheet can set as numbers by a class of the table; those further right carry their own. */
+export const NUMBERED_COLUMNS = 14;
+/** A table of more rows may be parted between two sheets. */
+const LONG = 24;
+/** A text that stays on one line, in characters: a name in three lines is read as three names. */
+const SHORT_TEXT = 24;
 
-export function htmlTable({ label, caption, columns, rows, foot = [] }: TableParts): string {
+/** The table; one too wide for a sheet as several, each with the names of its rows. */
+export function htmlTable(parts: TableParts): string {
+  const groups = columnGroups(parts);
+  if (groups.length === 1) return oneTable(parts);
+  const { notes, ...rest } = parts;
+  return groups
+    .map((group, i) => {
+      const taken = (row: TableRow) => group.map((c) => row[c] ?? "");
+      return oneTable({
+        ...rest,
+        label: `${parts.label}, part ${i + 1} of ${groups.length}`,
+        columns: group.map((c) => parts.columns[c]!),
+        rows: parts.rows.map(taken),
+        foot: (parts.foot ?? []).map(taken),
+        ...(notes && i === groups.length - 1 ? { notes } : {}),
+      });
+    })
+    .join("\n");
+}
+
+function oneTable({ label, caption, columns, rows, foot = [], notes = [] }: TableParts): string {
   const widths = columns.map((column, c) =>
-    widthsAfterMark(column.align === "text" ? [] : [...rows, ...foot].map((row) => cellOf(row[c]).text)),
+    partWidths(column.align === "text" ? [] : [...rows, ...foot].map((row) => cellOf(row[c]).text)),
   );
+  const isNumber = (c: number) => columns[c]!.align === "number";
+  const isShort = columns.map((_, c) => rows.every((row) => cellOf(row[c]).text.length <= SHORT_TEXT));
+  const own = (c: number) => (isNumber(c) && c >= NUMBERED_COLUMNS ? ' class="n"' : "");
   const tableRow = (row: TableRow) => {
-    const cells = columns.map((column, c) => {
+    const cells = columns.map((_, c) => {
       const cell = cellOf(row[c]);
-      if (c === 0 && column.align === "text") return `<th scope="row">${content(cell)}</th>`;
-      if (column.align === "text") return `<td>${content(cell)}</td>`;
-      return `<td class="n">${content(cell, widths[c])}</td>`;
+      if (isNumber(c)) return `<td${own(c)}>${content(cell, widths[c])}</td>`;
+      const text = words(cell, isShort[c]! || c >= NUMBERED_COLUMNS);
+      return c === 0 ? `<th scope="row">${text}</th>` : `<td>${text}</td>`;
     });
     return `<tr>${cells.join("")}</tr>`;
   };
-  const heads = columns.map(({ head, unit, align }) => {
-    const under = unit === undefined ? "" : `<span class="unit">${escapeHtml(unit)}</span>`;
-    return `<th scope="col"${align === "number" ? ' class="n"' : ""}>${escapeHtml(head)}${under}</th>`;
+  const heads = columns.map(({ head, unit }, c) => {
+    const under = unit === undefined ? "" : `<span class="unit">${flowHtml(unit)}</span>`;
+    return `<th scope="col"${own(c)}>${flowHtml(head)}${under}</th>`;
   });
+  const classes = [
+    ...columns.slice(0, NUMBERED_COLUMNS).flatMap((_, c) => {
+      if (isNumber(c)) return [`n${c + 1}`];
+      return isShort[c] ? [] : [`t${c + 1}`];
+    }),
+    ...(rows.length + foot.length > LONG ? ["long"] : []),
+  ].join(" ");
   const name = escapeHtml(caption === undefined ? label : `${label}. ${caption}`);
   const after = caption === undefined ? "" : ` ${escapeHtml(caption)}`;
   return `<div class="scroll" role="region" aria-label="${name}" tabindex="0">
-<table>
+<table${classes === "" ? "" : ` class="${classes}"`}>
 <caption><span><b>${escapeHtml(label)}.</b>${after}</span></caption>
 <thead><tr>${heads.join("")}</tr></thead>
 <tbody>
 ${rows.map(tableRow).join("\n")}
 </tbody>${foot.length === 0 ? "" : `\n<tfoot>\n${foot.map(tableRow).join("\n")}\n</tfoot>`}
 </table>
-</div>`;
+</div>${notes.map((note) => `\n<p class="table-note">${flowHtml(note)}</p>`).join("")}`;
 }
 
-function content(cell: TableCell, widths?: { fraction: number; rest: number }): string {
-  const fault = cell.fault === undefined ? "" : `<span class="fault">${escapeHtml(cell.fault)}</span>`;
-  const cut = widths && widths.fraction + widths.rest > 0 ? cutAtDecimalMark(cell.text) : undefined;
+function words({ text, fault }: TableCell, shortColumn: boolean): string {
+  const short = text.length <= SHORT_TEXT && text.includes(" ");
+  if (fault !== undefined || !short) return flowHtml(text) + faultHtml(fault);
+  return shortColumn ? escapeHtml(text) : `<span class="u">${escapeHtml(text)}</span>`;
+}
+
+interface PartWidths {
+  readonly fraction: number;
+  readonly rest: number;
+}
+
+/** None where every figure has as much behind its mark as the next: set flush right, the marks then meet as they are. */
+function partWidths(texts: readonly string[]): PartWidths | undefined {
+  const shapes = new Set(
+    texts.flatMap((text) => {
+      const cut = cutAtDecimalMark(text);
+      return text === "" || !cut ? [] : [`${cut.fraction}${cut.rest}`.replace(/\d/g, "0")];
+    }),
+  );
+  return shapes.size > 1 ? widthsAfterMark(texts) : undefined;
+}
+
+function content(cell: TableCell, widths?: PartWidths): string {
+  const fault = faultHtml(cell.fault);
+  const cut = widths && cell.text !== "" ? cutAtDecimalMark(cell.text) : undefined;
   if (!cut || !widths) return flowHtml(cell.text) + fault;
   return escapeHtml(cut.whole) + part(cut.fraction, widths.fraction) + part(cut.rest, widths.rest) + fault;
+}
+
+function faultHtml(fault: string | undefined): string {
+  return fault === undefined ? "" : `<br/><span class="fault">${escapeHtml(fault)}</span>`;
 }
 
 /** Alike in width all down the column, so what stands before it ends at one line. */

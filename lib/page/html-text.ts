@@ -1,7 +1,7 @@
 // Text as HTML: the only place where text becomes markup.
 
 import type { Text } from "./blocks.ts";
-import { pieces, visible } from "./visible.ts";
+import { codePieces, pieces, visible } from "./visible.ts";
 
 const ESCAPES: { readonly [character: string]: string } = {
   "&": "&amp;",
@@ -16,12 +16,19 @@ export function escapeHtml(text: string): string {
   return visible(text).replace(/[&<>"']/g, (character) => ESCAPES[character]!);
 }
 
-/** Escaped text in which a figure stays on one line with its unit, and a date with itself. Not for attributes. */
+/** Escaped text in which a figure stays on one line with its unit, a sieve with its number, a date with itself. Not for attributes. */
 export function flowHtml(text: string): string {
   return escapeHtml(text).replace(togetherPattern, '<span class="u">$&</span>');
 }
 const togetherPattern =
-  /\b\d{4}-\d{2}-\d{2}\b|\d (?:%|[kmµc]?[gmlL]|kPa|psi|°[CF]|min|oz|lb|in|µm|φ)(?![\p{L}\d])/gu;
+  /\b\d{4}-\d{2}-\d{2}\b|\bNo\. \d+|\d (?:%|[kmµc]?[gmlL]|kPa|psi|°[CF]|min|oz|lb|in|µm|φ)(?![\p{L}\d])/gu;
+
+/** Text in which words between back-ticks are what stands in a file. */
+export function htmlWithCode(text: string): string {
+  return codePieces(text)
+    .map(({ code, words }) => (code ? `<code>${escapeHtml(words)}</code>` : flowHtml(words)))
+    .join("");
+}
 
 /** A text with its emphasis. */
 export function htmlText(text: Text): string {

@@ -3,12 +3,12 @@
 import type { Page } from "./blocks.ts";
 import { type Draw, drawCharts } from "./drawing.ts";
 import { htmlBlocks } from "./html-blocks.ts";
-import { htmlIssues } from "./html-notes.ts";
+import { htmlErrors, htmlIssues } from "./html-notes.ts";
 import { escapeHtml, htmlList, htmlText } from "./html-text.ts";
 import { type LaidPage, layOut } from "./lay-out.ts";
 import { HATCH, pageStyle } from "./style.ts";
 import { plainText } from "./visible.ts";
-import { errorNotice, issuesTitle, SOURCES } from "./words.ts";
+import { errorNotice, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
 
 export interface HtmlOptions {
   /** Language of the page, a BCP 47 tag; "en" unless said otherwise. */
@@ -72,15 +72,16 @@ export async function htmlSections(laid: LaidPage, draw?: Draw): Promise<string>
     .join("\n");
 }
 
-/** What stands in the body around the sections: header, sources, issues and colophon. */
+/** What stands in the body around the sections: header, errors, sources, other issues and colophon. */
 export function htmlBody(laid: LaidPage, sections: string): string {
-  const { sources, issues, colophon, errors } = laid;
-  const notice = errorNotice(errors);
+  const { sources, others, colophon, errors, invented } = laid;
+  const notice = errorNotice(errors.length);
   return [
     "<header>",
     `<h1>${escapeHtml(laid.title)}</h1>`,
+    invented ? `<p class="invented">${INVENTED}</p>` : "",
     `<p class="question">${htmlText(laid.question)}</p>`,
-    errors === 0
+    errors.length === 0
       ? ""
       : `<p class="notice"><strong>${notice.says}</strong> <a href="#what-went-wrong">${notice.link}</a>.</p>`,
     laid.answer.length === 0
@@ -88,11 +89,10 @@ export function htmlBody(laid: LaidPage, sections: string): string {
       : `<div class="answer">\n${laid.answer.map((text) => `<p>${htmlText(text)}</p>`).join("\n")}\n</div>`,
     "</header>",
     "<main>",
+    errors.length === 0 ? "" : section("what-went-wrong", "went-wrong", WENT_WRONG, htmlErrors(errors)),
     sections,
     sources.length === 0 ? "" : section("sources", "sources", SOURCES, htmlList(sources.map(escapeHtml))),
-    issues.length === 0
-      ? ""
-      : section("what-went-wrong", "went-wrong", issuesTitle(issues), htmlIssues(issues)),
+    others.length === 0 ? "" : section("notes", "notes", othersTitle(others), htmlIssues(others)),
     "</main>",
     colophon.length === 0
       ? ""

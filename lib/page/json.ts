@@ -20,6 +20,7 @@ export function writeJson(page: Page): string {
   const whole = {
     format: PAGE_FORMAT,
     title: laid.title,
+    invented: laid.invented,
     question: plainText(laid.question),
     answer: laid.answer.map(plainText),
     cautions: blocks.flatMap((block) => (block.kind === "caution" ? [block.caution] : [])),

@@ -31,7 +31,10 @@ export interface LaidPage {
   readonly colophon: readonly string[];
   /** Of the page and of its blocks, each once, errors first. */
   readonly issues: readonly Issue[];
-  readonly errors: number;
+  /** The errors among them, told after the answer; the others stand at the end. */
+  readonly errors: readonly Issue[];
+  readonly others: readonly Issue[];
+  readonly invented: boolean;
   readonly figures: Page["figures"];
 }
 
@@ -70,7 +73,9 @@ export function layOut(page: Page): LaidPage {
     sources: page.sources,
     colophon: page.colophon,
     issues,
-    errors: issues.filter((issue) => issue.severity === "error").length,
+    errors: issues.filter(({ severity }) => severity === "error"),
+    others: issues.filter(({ severity }) => severity !== "error"),
+    invented: page.invented === true,
     figures: page.figures,
   };
 }

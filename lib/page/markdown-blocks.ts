@@ -3,10 +3,10 @@
 import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, placeText } from "../issue.ts";
 import type { KeyFigure, Text } from "./blocks.ts";
+import { chartTableParts } from "./chart-table.ts";
 import type { LaidBlock, LaidChart } from "./lay-out.ts";
 import { markdownTable } from "./markdown-table.ts";
-import { escapeMarkdown, markdownCode, markdownText } from "./markdown-text.ts";
-import { chartTableParts } from "./table-parts.ts";
+import { escapeMarkdown, markdownCode, markdownText, markdownWithCode } from "./markdown-text.ts";
 import { SEVERITIES, TONES, WEAK } from "./words.ts";
 
 /** Blocks one after the other with a blank line between. */
@@ -49,8 +49,9 @@ export function markdownIssues(issues: readonly Issue[]): string {
       return [
         `- **${SEVERITIES[severity]}**`,
         place === "" ? "" : markdownCode(place),
-        escapeMarkdown(about === undefined ? message : `${about}: ${message}`),
-        remedy === undefined ? "" : escapeMarkdown(remedy),
+        about === undefined ? "" : `${escapeMarkdown(about)}:`,
+        markdownWithCode(message),
+        remedy === undefined ? "" : markdownWithCode(remedy),
       ]
         .filter((part) => part !== "")
         .join(" ");

@@ -4,7 +4,7 @@ import { padAfterMark } from "./decimal-mark.ts";
 import { escapeMarkdown } from "./markdown-text.ts";
 import { cellOf, type TableParts } from "./table-parts.ts";
 
-export function markdownTable({ label, caption, columns, rows, foot = [] }: TableParts): string {
+export function markdownTable({ label, caption, columns, rows, foot = [], notes = [] }: TableParts): string {
   const all = [...rows, ...foot];
   const written = columns.map(({ head, unit, align }, c) => {
     const cells = all.map((row) => cellOf(row[c]));
@@ -25,6 +25,7 @@ export function markdownTable({ label, caption, columns, rows, foot = [] }: Tabl
     line(0),
     `|${rule.join("|")}|`,
     ...all.map((_, r) => line(r + 1)),
+    ...(notes.length === 0 ? [] : ["", notes.map(escapeMarkdown).join("  \n")]),
   ].join("\n");
 }
 

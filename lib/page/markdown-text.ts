@@ -1,7 +1,7 @@
 // Text as Markdown (CommonMark and GFM): log text never becomes markup, a link or a heading.
 
 import type { Text } from "./blocks.ts";
-import { pieces, visibleLine } from "./visible.ts";
+import { codePieces, pieces, visibleLine } from "./visible.ts";
 
 /**
  * One line of text in which nothing is markup. Escaped are the signs of CommonMark and GFM, "$" for mathematics,
@@ -16,7 +16,7 @@ function escapeWithin(line: string): string {
   return line
     .replace(/[\\`*_[\]<>|~$]/g, "\\$&")
     .replace(/&(?=#?\w+;)/g, "\\&")
-    .replace(/(?<=[A-Za-z][A-Za-z\d+.-]*):(?=\S)/g, "\\:")
+    .replace(/(?<=[A-Za-z][A-Za-z\d+.-]*):(?=[\w/])/g, "\\:")
     .replace(/(?<=\b[Ww]{3})\.(?=[\w-])/g, "\\.")
     .replace(/@(?=\w)/g, "\\@");
 }
@@ -37,6 +37,14 @@ export function markdownText(text: Text): string {
     })
     .join("")
     .trim();
+  return escapeStart(line);
+}
+
+/** One line of text in which words between back-ticks are code as it stands, and all else is no markup. */
+export function markdownWithCode(text: string): string {
+  const line = codePieces(visibleLine(text))
+    .map(({ code, words }) => (code ? markdownCode(words) : escapeWithin(words)))
+    .join("");
   return escapeStart(line);
 }
 

@@ -7,7 +7,7 @@ import { markdownBlocks, markdownIssues, markdownList } from "./markdown-blocks.
 import { escapeMarkdown, markdownText } from "./markdown-text.ts";
 import { standaloneSvg } from "./svg-text.ts";
 import { plainText } from "./visible.ts";
-import { errorNotice, issuesTitle, SOURCES } from "./words.ts";
+import { errorNotice, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
 
 export interface MarkdownOptions {
   /** Draws a chart's spec as SVG; the library's own drawing unless said otherwise. */
@@ -23,16 +23,17 @@ export async function writeMarkdown(
   options: MarkdownOptions = {},
 ): Promise<{ markdown: string; files: { [name: string]: string } }> {
   const laid = layOut(page);
-  const { sources, issues, colophon, errors } = laid;
-  const notice = errorNotice(errors);
+  const { sources, others, colophon, errors, invented } = laid;
   const parts = [
     `# ${escapeMarkdown(laid.title)}`,
+    invented ? INVENTED : "",
     `*${escapeMarkdown(plainText(laid.question))}*`,
-    errors === 0 ? "" : `**${notice.says}** ${notice.link}, near the end.`,
+    errors.length === 0 ? "" : `**${errorNotice(errors.length).says}** They stand below the answer.`,
     ...laid.answer.map(markdownText),
+    errors.length === 0 ? "" : `## ${WENT_WRONG}\n\n${markdownIssues(errors)}`,
     ...laid.sections.map(({ title, blocks }) => `## ${escapeMarkdown(title)}\n\n${markdownBlocks(blocks)}`),
     sources.length === 0 ? "" : `## ${SOURCES}\n\n${markdownList(sources)}`,
-    issues.length === 0 ? "" : `## ${issuesTitle(issues)}\n\n${markdownIssues(issues)}`,
+    others.length === 0 ? "" : `## ${othersTitle(others)}\n\n${markdownIssues(others)}`,
     colophon.length === 0 ? "" : `---\n\n${colophon.map(escapeMarkdown).join("  \n")}`,
   ];
   const drawings = await drawCharts(laid, options.draw, "wide");

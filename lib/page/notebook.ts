@@ -5,6 +5,7 @@ import type { Log } from "../log/types.ts";
 import type { Page, PageSpec } from "./blocks.ts";
 import { fileStem } from "./file-name.ts";
 import { plainText } from "./visible.ts";
+import { INVENTED } from "./words.ts";
 
 export interface Notebook {
   readonly title: string;
@@ -19,7 +20,8 @@ export interface Notebook {
  * Makes a notebook of a function. The function gets a log and returns the page's question, answer and sections;
  * title, sources, colophon, issues and figures may be left out. It must be pure: no files, no clock, no state.
  * run throws Misuse where the question does not end with a question mark or a promise comes back. A log that
- * says that it is invented has it said at the page's foot.
+ * says that it is invented has it said under the page's title and at its foot; the log's name, its fingerprint and
+ * its founder stand at the foot as well, unless the page names the fingerprint itself.
  * @example
  * const fineness = notebook("Fineness", (log) => ({
  *   question: "How fine are the sands of this log?",
@@ -36,20 +38,37 @@ export function notebook(
     title,
     name: fileStem(about.name ?? title),
     ...(about.question === undefined ? {} : { question: about.question }),
-    run: (log: Log) => completed(title, fn(log), log.invented),
+    run: (log: Log) => {
+      const named = withoutPlaceholder(log);
+      return completed(title, fn(named), named);
+    },
   });
 }
 
-function completed(title: string, spec: PageSpec, invented: boolean): Page {
+/** What a new log has in place of a name. */
+const PLACEHOLDER = "(your name)";
+
+function withoutPlaceholder(log: Log): Log {
+  if (log.founder?.trim().toLowerCase() !== PLACEHOLDER) return log;
+  const { founder: _, ...rest } = log;
+  return rest;
+}
+
+function completed(title: string, spec: PageSpec, log: Log): Page {
   invariant(!("then" in spec), `the notebook "${title}" gave a promise; a notebook is a pure function`);
   const page = { sources: [], colophon: [], issues: [], figures: {}, title, ...spec };
   invariant(
     plainText(page.question).trimEnd().endsWith("?"),
     `the question of the notebook "${title}" must end with a question mark`,
   );
-  if (!invented || page.colophon.some((line) => /\binvented\b/i.test(line))) return page;
-  return {
-    ...page,
-    colophon: [...page.colophon, "The founder, the sands and the figures of this log are invented."],
-  };
+  const invented = log.invented || page.invented === true;
+  const colophon = [...nameOf(log, page.colophon), ...page.colophon];
+  if (invented && !colophon.includes(INVENTED)) colophon.push(INVENTED);
+  return { ...page, invented, colophon };
+}
+
+/** Which log the page was made from, so that page and data can be matched; nothing where the page says so itself. */
+function nameOf({ file, fingerprint, founder }: Log, colophon: readonly string[]): string[] {
+  if (colophon.some((line) => line.includes(fingerprint))) return [];
+  return [`Log ${file}, fingerprint ${fingerprint}.`, ...(founder ? [`Kept by ${founder}.`] : [])];
 }

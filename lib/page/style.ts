@@ -1,6 +1,6 @@
 // The look of every page: a lab note on warm paper.
 
-import { WIDEST_PART } from "./html-table.ts";
+import { NUMBERED_COLUMNS, WIDEST_PART } from "./html-table.ts";
 import { paletteStyle } from "./palette.ts";
 import { PRINT_STYLE } from "./style-print.ts";
 
@@ -26,6 +26,7 @@ li{margin:.25rem 0}
 li::marker{color:var(--quiet)}
 a{color:var(--fitted);text-underline-offset:.15em}
 :focus-visible{outline:2px solid var(--fitted);outline-offset:3px}
+.invented{font:.85rem/1.5 var(--sans);color:var(--quiet);margin-bottom:.6rem}
 .question{font-style:italic;color:var(--quiet);font-size:1.1rem;margin-bottom:1.5rem}
 .answer{border-left:3px solid var(--measured);padding:.1rem 0 .1rem 1.1rem;font-size:1.1rem}
 .answer p{margin-bottom:.4rem}
@@ -49,12 +50,22 @@ figcaption,caption{font:.85rem/1.45 var(--sans);text-align:left}
 figcaption{max-width:34rem;margin-top:.5rem}
 .hatch{position:absolute}`;
 
-const TABLE = `.scroll{overflow-x:auto;margin:1.3rem 0}
-.u{white-space:nowrap}
+/** A rule for the nth column of a table that has the class, for every n: ".n2 tr>:nth-child(2)". */
+function columnRule(letter: string, rule: string): string {
+  const places = Array.from({ length: NUMBERED_COLUMNS }, (_, i) => i + 1);
+  return `${places.map((n) => `.${letter}${n} tr>:nth-child(${n})`).join(",")}{${rule}}`;
+}
+
+/** Shadows at the edges that more of the table lies behind; the paper-coloured covers scroll along and hide them. */
+const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px 0/2.2rem 100% no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) 0/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 0/.9rem 100% no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) 100% 0/.9rem 100% no-repeat scroll`;
+
+const TABLE = `.scroll{--shadow:color-mix(in srgb,var(--ink) 28%,transparent);overflow-x:auto;margin:1.3rem 0;background:${SCROLL_SHADOWS}}
+.table-note{font:.8rem/1.45 var(--sans);color:var(--quiet);margin:-.9rem 0 .4rem}
+.scroll+.table-note{margin-top:-.6rem}
 table{border-collapse:collapse;font:.85rem/1.4 var(--sans);font-variant-numeric:lining-nums tabular-nums}
 caption{padding-bottom:.5rem}
 caption>span{display:block;position:sticky;left:0;width:max-content;max-width:min(34rem,100vw - 2.5rem)}
-th,td{text-align:left;vertical-align:baseline;padding:.28rem 1.4rem .28rem 0}
+th,td{text-align:left;vertical-align:baseline;padding:.28rem 1.15rem .28rem 0}
 th:last-child,td:last-child{padding-right:.2rem}
 th{font-weight:400}
 thead th{font-weight:600;vertical-align:bottom}
@@ -62,10 +73,12 @@ thead .unit{display:block}
 thead tr{border-bottom:1px solid var(--ink)}
 tbody tr{border-bottom:1px solid color-mix(in srgb,var(--rule) 55%,transparent)}
 tbody tr:last-child{border-bottom:1px solid var(--ink)}
-.n{text-align:right;white-space:nowrap}
-.n>[class^=w]{display:inline-block;white-space:pre;text-align:left}
-.fault{display:block;white-space:normal;font-style:italic;color:var(--quiet);font-size:.9em;max-width:9.5rem}
-.n .fault{margin-left:auto}
+.u,tbody :is(th,td),tfoot :is(th,td){white-space:nowrap}
+.n{text-align:right}
+${columnRule("n", "text-align:right")}
+${columnRule("t", "white-space:normal")}
+td>[class^=w]{display:inline-block;white-space:pre;text-align:left}
+.fault{display:inline-block;white-space:normal;font-style:italic;color:var(--quiet);font-size:.9em;max-width:9.5rem}
 ${Array.from({ length: WIDEST_PART }, (_, i) => `.w${i + 1}{min-width:${i + 1}ch}`).join("")}`;
 
 const NOTES = `.finding{display:grid;grid-template-columns:6.4rem 1fr;margin:0 0 1rem;max-width:calc(var(--prose) + 6.4rem)}
@@ -100,6 +113,9 @@ const NARROW_DRAWINGS = `@media screen and (max-width:765px){.wide{display:none}
 .narrow{display:block;margin-inline:-.625rem}
 .narrow svg{max-width:30rem}}`;
 
+/** A table may reach beyond the text, to the right, where the window has room. */
+const DESK = `@media screen and (min-width:900px){.scroll{width:max-content;min-width:min(100%,20rem);max-width:calc(50vw + 360px - 1.5rem)}}`;
+
 const PHONE = `@media screen and (max-width:640px){html{font-size:16px}
 body{padding:1.8rem 1rem 3rem}
 h1{font-size:1.6rem}
@@ -111,5 +127,5 @@ th,td{padding-right:1rem}}`;
 
 /** The whole style sheet. */
 export function pageStyle(): string {
-  return [paletteStyle(), PAGE, FIGURES, TABLE, NOTES, NARROW_DRAWINGS, PHONE, PRINT_STYLE].join("\n");
+  return [paletteStyle(), PAGE, FIGURES, TABLE, NOTES, NARROW_DRAWINGS, DESK, PHONE, PRINT_STYLE].join("\n");
 }

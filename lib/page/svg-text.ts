@@ -45,7 +45,7 @@ export function inlineSvg(svg: string, idPrefix: string): string {
     if (name === "xmlns" || name === "version" || name === "font-family") return undefined;
     if (name === "id") return idPrefix + value;
     const variable = NAME_OF_COLOUR.get(value.toLowerCase());
-    if (variable) return `var(${variable},${value})`;
+    if (variable) return `var(${variable})`;
     return value.replace(/url\(#/g, `url(#${idPrefix}`);
   };
   return compactSvg(cleaned(svg, false, change)).replace("<svg", '<svg aria-hidden="true" focusable="false"');

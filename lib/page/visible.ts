@@ -38,3 +38,11 @@ export function plainText(text: Text): string {
     .map((piece) => (typeof piece === "string" ? piece : "strong" in piece ? piece.strong : piece.em))
     .join("");
 }
+
+/** Words and, between two back-ticks on one line, what is written so in a file: "Write `pan:` last." */
+export function codePieces(text: string): { readonly words: string; readonly code: boolean }[] {
+  return text
+    .split(/`([^`\n]+)`/)
+    .map((words, i) => ({ words, code: i % 2 === 1 }))
+    .filter(({ words }) => words !== "");
+}

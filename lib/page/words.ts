@@ -22,12 +22,19 @@ export const SOURCES = "Sources";
 /** Said at a key figure that must not be relied on. */
 export const WEAK = "in doubt";
 
-export function issuesTitle(issues: readonly Issue[]): string {
-  return issues.every((issue) => issue.severity === "note") ? "Notes on the log" : "What went wrong";
+export const WENT_WRONG = "What went wrong";
+/** Under the title and at the foot of every page of a log that says so. */
+export const INVENTED = "The founder, the sands and the figures of this log are invented.";
+
+/** Over the issues that are no errors. */
+export function othersTitle(issues: readonly Issue[]): string {
+  return issues.every((issue) => issue.severity === "note")
+    ? "Notes on the log"
+    : "Warnings and notes on the log";
 }
 
 /** The one line near the top of a page whose log has errors. */
 export function errorNotice(errors: number): { readonly says: string; readonly link: string } {
   const says = errors === 1 ? "One error was found" : `${errors} errors were found`;
-  return { says: `${says}: figures below may be missing or wrong.`, link: "See what went wrong" };
+  return { says: `${says}: figures may be missing or wrong.`, link: "See what went wrong" };
 }

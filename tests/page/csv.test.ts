@@ -56,7 +56,7 @@ test.each([
   expect(csvCell(text)).toBe(cell);
 });
 
-test("a table is RFC 4180 with a byte order mark, plain numbers unrounded, faults in a column of their own", () => {
+test("a table is RFC 4180 with a byte order mark, numbers to six figures, faults in a column of their own", () => {
   const files = writeCsv(samplePage());
   expect(Object.keys(files)).toEqual(["trials.csv", "compactability-data.csv", "green-strength-data.csv"]);
   const lines = files["trials.csv"]!.split("\r\n");
@@ -64,8 +64,8 @@ test("a table is RFC 4180 with a byte order mark, plain numbers unrounded, fault
     "\ufeffBatch,Water (% of damp mass),Compactability (% of height),Green strength (kPa),Specimen (g),Faults",
   );
   expect(lines[1]).toBe("T1,2.41,31,62.3,150,");
-  expect(lines[6]).toBe("T6,4.1,58,–,9.5,Green strength: the load was not written down");
-  expect(lines[7]).toBe("Mean,3.22,43.83333333,,,");
+  expect(lines[6]).toBe("T6,4.1,58,,9.5,Green strength: the load was not written down");
+  expect(lines[7]).toBe("Mean,3.22,43.8333,,,");
   expect(lines.at(-1)).toBe("");
   expect(files["compactability-data.csv"]!.split("\r\n")[1]).toBe("2.41,31");
 });
@@ -93,4 +93,43 @@ test("an independent reader gets every cell back, but for the apostrophe", () =>
     }),
     { seed: 7, numRuns: 500 },
   );
+});
+
+function filesOf(
+  rows: readonly (readonly (string | { text: string; number: number })[])[],
+  invented = false,
+) {
+  const columns = [
+    { head: "Sand", align: "text" as const },
+    { head: "Fineness", align: "number" as const },
+  ];
+  const table = { kind: "table" as const, name: "t", caption: "c", columns, rows };
+  return writeCsv({ ...samplePage(), invented, sections: [{ role: "data", title: "D", blocks: [table] }] });
+}
+
+test("a ± that is a lower bound is said in a column of its own, and only where there is one", () => {
+  const bound = filesOf([
+    ["A", { text: "55.7 ± at least 1.7", number: 55.71234567 }],
+    ["B", { text: "60 to 70 or wider", number: 64 }],
+    ["C", { text: "71 ± 2", number: 71 }],
+    ["D", "–"],
+  ]);
+  expect(bound["t.csv"]!.slice(1).split("\r\n")).toEqual([
+    "Sand,Fineness,Fineness: its ± is",
+    "A,55.7123,at least",
+    "B,64,at least",
+    "C,71,",
+    "D,,",
+    "",
+  ]);
+  expect(filesOf([["C", { text: "71 ± 2", number: 71 }]])["t.csv"]).not.toContain("its ±");
+});
+
+test("every file of an invented log says so in its last column", () => {
+  const lines = filesOf([["A", "1"]], true)
+    ["t.csv"]!.slice(1)
+    .split("\r\n");
+  expect(lines).toEqual(["Sand,Fineness,Invented", "A,1,yes", ""]);
+  for (const text of Object.values(writeCsv({ ...samplePage(), invented: true })))
+    expect(text.split("\r\n")[0]).toMatch(/,Invented$/);
 });

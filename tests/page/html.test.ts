@@ -21,13 +21,14 @@ test("sections stand in the fixed order, whatever order they were given in", () 
     'class="question"',
     'href="#what-went-wrong"',
     'class="answer"',
+    'id="what-went-wrong"',
     'id="cautions"',
     'id="data"',
     'id="result"',
     'id="findings"',
     'id="next"',
     'id="sources"',
-    'id="what-went-wrong"',
+    'id="notes"',
     "<footer>",
   ]);
   expect(order).toEqual([...order].sort((a, b) => a - b));
@@ -49,11 +50,11 @@ test("an empty section is left out, and so are notice, sources and colophon with
 });
 
 test("errors come before notes, each with place and remedy", () => {
-  const list = html.slice(html.indexOf('id="what-went-wrong"'));
+  const list = html.slice(html.indexOf("<main>"));
   const order = places(list, [
     "<strong>Error</strong>",
     "batch T6:",
-    "Write it as load: 12.4 kg",
+    "Write it as load: ",
     "tern-lane.yaml:48:7",
     "<strong>Note</strong>",
     "tern-lane.yaml:61:3",
@@ -71,8 +72,8 @@ test("an issue that stands both in a block and in the page's list is told once",
     ],
   });
   expect(twice).toContain("One error was found");
-  const end = twice.slice(twice.indexOf('id="what-went-wrong"'));
-  expect(end.split("The load that broke")).toHaveLength(2);
+  const [, wrong] = /id="what-went-wrong"([\s\S]*?)<\/section>/.exec(twice)!;
+  expect(wrong!.split("The load that broke")).toHaveLength(2);
 });
 
 test("the page asks for nothing from outside and allows no script", () => {
@@ -142,7 +143,7 @@ test("log text in a real drawing comes through as text", async () => {
 test("each chart is drawn twice, with its colours as custom properties and ids of its own", () => {
   expect(html.match(/<div class="wide"><svg/g)).toHaveLength(2);
   expect(html.match(/<div class="narrow"><svg/g)).toHaveLength(2);
-  expect(html).toContain('fill="var(--band,#eadfc8)"');
+  expect(html).toContain('fill="var(--band)"');
   const ids = [...html.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]);
   expect(new Set(ids).size).toBe(ids.length);
   const wanted = [...html.matchAll(/url\(#([\w-]+)\)/g)].map((match) => match[1]);
@@ -165,8 +166,9 @@ test("every open tag is closed", () => {
 });
 
 test("tables say what heads what, and a figure that must not be relied on is not bold", () => {
-  expect(html).toContain('<th scope="col" class="n">Water<span class="unit">% of damp mass</span></th>');
+  expect(html).toContain('<th scope="col">Water<span class="unit">% of damp mass</span></th>');
   expect(html).toContain('<th scope="row">T1</th>');
+  expect(html).toContain('<table class="n2 n3 n4 n5">');
   expect(html).toContain(
     "<caption><span><b>Table 1.</b> The six trials as the log has them</span></caption>",
   );
@@ -193,4 +195,94 @@ test("a page of four real charts with all else stays within 150 KB", async () =>
   // Every colour can be swapped for the dark: none is left bare in a drawing.
   const drawings = four.slice(four.indexOf("<figure"), four.lastIndexOf("</figure>"));
   expect(drawings.match(/(?:fill|stroke)="(?!none|var\(--|url\(#)[^"]*"/g)).toBeNull();
+});
+
+test("a log that is invented has it said under the title and before the question", async () => {
+  const page = await writeHtml({ ...samplePage(), invented: true });
+  const order = places(page, ["</h1>", '<p class="invented">The founder', 'class="question"']);
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+  expect(html).not.toContain('class="invented"');
+});
+
+test("without an error nothing went wrong: warnings and notes stand at the end", async () => {
+  const issues = (["warning", "note"] as const).map((severity) => ({
+    code: "log/x",
+    severity,
+    message: `A ${severity}.`,
+  }));
+  const page = await writeHtml({ ...samplePage(), issues });
+  expect(page).not.toContain("what-went-wrong");
+  const order = places(page, ['id="sources"', "Warnings and notes on the log", "A warning.", "A note."]);
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+});
+
+test("many errors do not bury the page: eight stand, the others are folded", async () => {
+  const issues = Array.from({ length: 20 }, (_, i) => ({
+    code: "log/x",
+    severity: "error" as const,
+    message: `Fault ${i}: write \`pan:\` last.`,
+  }));
+  const page = await writeHtml({ ...samplePage(), issues });
+  const [, wrong] = /id="what-went-wrong"([\s\S]*?)<\/section>/.exec(page)!;
+  expect(wrong!.split("<details")[0]!.split("Fault ")).toHaveLength(9);
+  expect(wrong).toContain("<summary>12 more errors</summary>");
+  expect(wrong).toContain("Fault 19: write <code>pan:</code> last.");
+});
+
+test("a table too wide for a sheet is cut into groups of columns, each with the names of its rows", async () => {
+  const sands = Array.from({ length: 30 }, (_, i) => `Lot ${i + 1}`);
+  const table = {
+    kind: "table" as const,
+    name: "shares",
+    caption: "What each sieve held",
+    columns: [
+      { head: "Sieve", align: "text" as const },
+      ...sands.map((head) => ({ head, unit: "% of sum retained", align: "number" as const })),
+    ],
+    rows: ["No. 50", "No. 100"].map((label) => [label, ...sands.map((_, i) => (i + 0.5).toFixed(1))]),
+  };
+  const page = await writeHtml({
+    ...samplePage(),
+    sections: [{ role: "data", title: "D", blocks: [table] }],
+  });
+  const parts = [...page.matchAll(/<table[\s\S]*?<\/table>/g)].map(([part]) => part);
+  expect(parts.length).toBeGreaterThan(3);
+  const counts = parts.map((part) => part.match(/<th scope="col"/g)!.length - 1);
+  expect(counts.reduce((sum, count) => sum + count, 0)).toBe(30);
+  expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1);
+  for (const [i, part] of parts.entries()) {
+    expect(part).toContain(`Table 1, part ${i + 1} of ${parts.length}.`);
+    expect(part.match(/<th scope="row">No\. 50<\/th>/g)).toHaveLength(1);
+  }
+});
+
+test("a long text in a chart's data is told once under the table, not in a column one word wide", async () => {
+  const long = "An invented handbook of many pages, table 4, on the uses of sand";
+  const chart = {
+    ...trialChart("x", "strength", "Strength, kPa", [1, 2]),
+    table: {
+      columns: [{ name: "what" }, { name: "from" }, { name: "source" }],
+      rows: [
+        ["a", 1.5, long],
+        ["b", 20.25, long],
+        ["c", null, "measured"],
+      ],
+    },
+  };
+  const page = await writeHtml({
+    ...samplePage(),
+    sections: [{ role: "result", title: "R", blocks: [{ kind: "chart", chart }] }],
+  });
+  expect(page.split(long)).toHaveLength(2);
+  expect(page).toContain("<td>note 1</td>");
+  expect(page).toContain(`<p class="table-note">Note 1: ${long}</p>`);
+  expect(page).toContain("<td>1.50</td>");
+  expect(page).toContain("<td>20.25</td>");
+});
+
+test("a sieve stays with its number, in a sentence and in a table", async () => {
+  const blocks = [{ kind: "prose" as const, text: "What No. 30 held." }];
+  const page = await writeHtml({ ...samplePage(), sections: [{ role: "data", title: "D", blocks }] });
+  expect(page).toContain('What <span class="u">No. 30</span> held.');
+  expect(page).toMatch(/tbody :is\(th,td\),tfoot :is\(th,td\)\{white-space:nowrap\}/);
 });

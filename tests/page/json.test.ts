@@ -6,7 +6,9 @@ import { samplePage } from "./sample-page.ts";
 test("keys stand in a fixed order and numbers carry ten digits", () => {
   const read = JSON.parse(writeJson(samplePage()));
   expect(Object.keys(read)).toEqual(
-    "format title question answer cautions figures findings tables charts issues sources colophon".split(" "),
+    "format title invented question answer cautions figures findings tables charts issues sources colophon".split(
+      " ",
+    ),
   );
   expect(read.format).toBe("mullbook-page/1");
   expect(read.figures).toEqual({

@@ -31,6 +31,7 @@ test.each([
   ["https://e.example javascript:x", "https\\://e.example javascript\\:x"],
   ["www.e.example a@e.example", "www\\.e.example a\\@e.example"],
   ["Water: 3 kg", "Water: 3 kg"],
+  ['Write "note:" last', 'Write "note:" last'],
   ["    code\n\n# not a head\ttab", "code # not a head tab"],
   ["\u202ereversed\u0007", "⟨U+202E⟩reversed⟨U+0007⟩"],
   ["\ud800 alone", "\ufffd alone"],
@@ -54,6 +55,24 @@ test("hostile text makes no line that begins a block, no link, no tag and no pat
   const { markdown, files } = await writeMarkdown(samplePage({ hostile: true }));
   const plain = markdown.replace(/(?<![\\`])(`+)(?!`)[^\n]*?(?<!`)\1(?!`)/g, "");
   expect(plain).not.toMatch(/(?<!\\)<|(?<![\\!])\[|[^\\]:\/\/|\u202e/);
-  expect(markdown.match(/^#{1,6} /gm)).toHaveLength(8);
+  expect(markdown.match(/^#{1,6} /gm)).toHaveLength(9);
   for (const name of Object.keys(files)) expect(name).toMatch(/^[a-z0-9-]+\.svg$/);
+});
+
+test("what a message writes between back-ticks is code as it stands", async () => {
+  const issue = { code: "log/x", severity: "error" as const };
+  const message = "The key `wether: wet_*` is not known; *that* stays.";
+  const { markdown } = await writeMarkdown({
+    ...samplePage(),
+    issues: [{ ...issue, message, remedy: "Write `pan:` last." }],
+  });
+  expect(markdown).toContain(
+    "- **Error** The key `wether: wet_*` is not known; \\*that\\* stays. Write `pan:` last.",
+  );
+  expect(markdown.indexOf("## What went wrong")).toBeLessThan(markdown.indexOf("## Before you begin"));
+});
+
+test("a log that is invented has it said under the title", async () => {
+  const { markdown } = await writeMarkdown({ ...samplePage(), invented: true });
+  expect(markdown.split("\n\n")[1]).toBe("The founder, the sands and the figures of this log are invented.");
 });

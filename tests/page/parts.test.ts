@@ -121,8 +121,32 @@ describe("a notebook", () => {
     ]);
     const page = fineness.run(log);
     expect(page).toMatchObject({ title: "How Fine", sources: [], issues: [], figures: {} });
-    expect(page.colophon.join()).toMatch(/invented/);
-    expect(fineness.run({ ...log, invented: false }).colophon).toEqual([]);
+    expect(page.invented).toBe(true);
+    expect(page.colophon).toEqual([
+      "Log a.yaml, fingerprint 00.",
+      "The founder, the sands and the figures of this log are invented.",
+    ]);
+    const own = fineness.run({ ...log, invented: false });
+    expect([own.invented, own.colophon]).toEqual([false, ["Log a.yaml, fingerprint 00."]]);
+  });
+
+  test("says that a log is invented whatever words the page's own foot holds", () => {
+    const colophon = ["Log a.yaml, fingerprint 00.", "Kept by Ann Roe (invented)."];
+    const page = notebook("N", () => ({ ...spec, colophon })).run(log);
+    expect(page.colophon).toEqual([
+      ...colophon,
+      "The founder, the sands and the figures of this log are invented.",
+    ]);
+  });
+
+  test("names log and founder unless the page does; a name that was never filled in is none", () => {
+    const asks = notebook("N", ({ founder }) => ({ ...spec, answer: [founder ?? "nobody"] }));
+    const foot = (founder: string) => asks.run({ ...log, invented: false, founder });
+    expect(foot("Ann Roe").colophon).toEqual(["Log a.yaml, fingerprint 00.", "Kept by Ann Roe."]);
+    expect(foot("(your name)")).toMatchObject({
+      answer: ["nobody"],
+      colophon: ["Log a.yaml, fingerprint 00."],
+    });
   });
 
   test("a question without its mark, a promise, or an unknown role is misuse", () => {

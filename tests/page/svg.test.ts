@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { compactSvg } from "../../lib/page/compact-svg.ts";
+import { shortPath } from "../../lib/page/short-path.ts";
 import { inlineSvg, standaloneSvg } from "../../lib/page/svg-text.ts";
 
 test.each([
@@ -42,7 +43,7 @@ test("a drawing in a page holds shapes and words only, with ids of its own", () 
   expect(svg).toMatch(/^<svg aria-hidden="true" focusable="false" viewBox="0 0 9 9">/);
   expect(svg).toContain('<clipPath id="w1-c"><rect x="0.12" width="5"/></clipPath>');
   expect(svg).toContain(
-    '<g clip-path="url(#w1-c)"><path d="M0,0L1.23,2" stroke="var(--measured,#9C4A1A)" fill="none"/></g>',
+    '<g clip-path="url(#w1-c)"><path d="M0,0l1.2,2" stroke="var(--measured)" fill="none"/></g>',
   );
   expect(svg).toContain("<text>5 &gt; 3 ⟨U+202E⟩</text>");
   expect(svg).not.toMatch(/style|script|title|onload|<use|class=|<g>|<g\/>|ENTITY/);
@@ -62,4 +63,58 @@ test("what was left open is closed", () => {
   expect(inlineSvg('<svg><g fill="red"><text>a', "")).toBe(
     '<svg aria-hidden="true" focusable="false"><g fill="red"><text>a</text></g></svg>',
   );
+});
+
+test.each([
+  ["points on a line are left out", "M0.04,0L10,0.01L20,0L20,5Z", "M0,0h20v5z"],
+  ["steps are told in tenths", "M1.26,2L4.5,1.96L4.5,2.5", "M1.3,2h3.2v.5"],
+  ["boxes and strokes of Vega", "M131.22,89h495.49v151h-495.49Z", "M131.2,89h495.5v151h-495.5z"],
+  ["a next run is a step where that is shorter", "M441.3,144.5v7M446.2,144.5v7", "M441.3,144.5v7m4.9-7v7"],
+  ["arcs stay as they are", "M3,0A3,3,0,1,1,-3,0Z", "M3,0A3,3,0,1,1,-3,0Z"],
+  ["a path of one place keeps it", "M5,5", "M5,5h0"],
+])("a path is written shorter: %s", (_, long, short) => {
+  expect(shortPath(long)).toBe(short);
+});
+
+/** Places of a path of M, m, l, h, v and z, by a reader of the test's own. */
+function placesOf(path: string): [number, number][] {
+  let [x, y] = [0, 0];
+  return [...path.matchAll(/([Mmlhv])([^Mmlhvz]*)/g)].flatMap(([, letter, rest]) => {
+    const numbers = rest!.match(/-?(?:\d*\.\d+|\d+)/g)!.map(Number);
+    const found: [number, number][] = [];
+    for (let i = 0; i < numbers.length; i += letter === "h" || letter === "v" ? 1 : 2) {
+      if (letter === "M") [x, y] = [0, 0];
+      if (letter !== "v") x += numbers[i]!;
+      if (letter !== "h") y += numbers[letter === "v" ? i : i + 1]!;
+      found.push([x, y]);
+    }
+    return found;
+  });
+}
+
+function offLine([x, y]: [number, number], at: readonly [number, number][]): number {
+  const distances = at.slice(1).map(([bx, by], i) => {
+    const [ax, ay] = at[i]!;
+    const length = (bx - ax) ** 2 + (by - ay) ** 2;
+    const along =
+      length === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length));
+    return Math.hypot(x - ax - along * (bx - ax), y - ay - along * (by - ay));
+  });
+  return Math.min(...distances);
+}
+
+test("no place of a shortened curve or fill is more than a fifth of a pixel from where it was", () => {
+  const top = Array.from({ length: 60 }, (_, i): [number, number] => [i * 11.37, 150 + 90 * Math.sin(i / 9)]);
+  const bottom = top.map(([x, y]): [number, number] => [x, y + 20 + x / 30]).reverse();
+  for (const [ring, at] of [
+    [false, top],
+    [true, [...top, ...bottom]],
+  ] as const) {
+    const long = `M${at.map(([x, y]) => `${x.toFixed(2)},${y.toFixed(2)}`).join("L")}${ring ? "Z" : ""}`;
+    const short = shortPath(long);
+    expect(short.length).toBeLessThan(0.65 * long.length);
+    const kept = placesOf(short);
+    if (ring) kept.push(kept[0]!);
+    for (const place of at) expect(offLine(place, kept)).toBeLessThan(0.2);
+  }
 });

@@ -1,0 +1,87 @@
+// The data of a chart as a table of the page.
+
+import type { ChartTable } from "../chart/chart.ts";
+import type { TableCell, TableColumn } from "./blocks.ts";
+import type { TableParts } from "./table-parts.ts";
+
+/** A text longer than this would make its column a word wide; it is told under the table instead. */
+const LONGEST_TEXT = 30;
+
+type Column = ChartTable["columns"][number];
+type Value = string | number | null | undefined;
+
+/** All that a chart's table holds, for a file: numbers whole, empty where there is no figure. */
+export function chartTableData(table: ChartTable): Pick<TableParts, "columns" | "rows"> {
+  const { columns, rows } = kept(table);
+  return {
+    columns: columns.map((column, c) => pageColumn(column, rows, c)),
+    rows: rows.map((row) =>
+      row.map((value): TableCell => {
+        if (typeof value === "string") return { text: value };
+        return isFigure(value) ? { text: String(value), number: value } : { text: "" };
+      }),
+    ),
+  };
+}
+
+/**
+ * The same for the eye: a column's numbers to one number of decimals (four figures of the largest), so that they
+ * stand under each other, and long texts numbered and told once under the table.
+ */
+export function chartTableParts(table: ChartTable): Pick<TableParts, "columns" | "rows" | "notes"> {
+  const { columns, rows } = kept(table);
+  const decimals = columns.map((_, c) => decimalsOf(rows.map((row) => row[c]).filter(isFigure)));
+  const notes: string[] = [];
+  const noted = columns.map(
+    (_, c) => c > 0 && rows.some((row) => typeof row[c] === "string" && row[c].length > LONGEST_TEXT),
+  );
+  const numberOf = (text: string): number => {
+    if (!notes.includes(text)) notes.push(text);
+    return notes.indexOf(text) + 1;
+  };
+  return {
+    columns: columns.map((column, c) => pageColumn(column, rows, c)),
+    rows: rows.map((row) =>
+      row.map((value, c): TableCell => {
+        if (typeof value === "string")
+          return { text: noted[c] && value.length > LONGEST_TEXT ? `note ${numberOf(value)}` : value };
+        return isFigure(value) ? { text: value.toFixed(decimals[c]!), number: value } : { text: "" };
+      }),
+    ),
+    ...(notes.length === 0 ? {} : { notes: notes.map((text, i) => `Note ${i + 1}: ${text}`) }),
+  };
+}
+
+/** A column in which nothing stands tells nothing. */
+function kept({ columns, rows }: ChartTable): { columns: readonly Column[]; rows: readonly Value[][] } {
+  const told = columns.map((_, c) => c).filter((c) => rows.some((row) => row[c] !== "" && isThere(row[c])));
+  return { columns: told.map((c) => columns[c]!), rows: rows.map((row) => told.map((c) => row[c])) };
+}
+
+function pageColumn({ name, unit }: Column, rows: readonly Value[][], c: number): TableColumn {
+  const numbers = rows.every((row) => typeof row[c] !== "string");
+  return { head: name, ...(unit === undefined ? {} : { unit }), align: numbers ? "number" : "text" };
+}
+
+function isFigure(value: Value): value is number {
+  return typeof value === "number" && Number.isFinite(value);
+}
+
+function isThere(value: Value): boolean {
+  return typeof value === "string" || isFigure(value);
+}
+
+/** Four figures of the largest, at least one of the smallest, none behind whole numbers; six at most. */
+function decimalsOf(values: readonly number[]): number {
+  const sizes = values.map(Math.abs).filter((size) => size > 0);
+  if (values.every(Number.isInteger) || sizes.length === 0) return 0;
+  const power = (size: number) => Math.floor(Math.log10(size));
+  const wanted = Math.max(3 - power(Math.max(...sizes)), -power(Math.min(...sizes)));
+  const needed = Math.max(...values.map((value) => decimalsIn(Number(value.toPrecision(10)))));
+  return Math.min(6, Math.max(0, Math.min(wanted, needed)));
+}
+
+function decimalsIn(value: number): number {
+  const [digits, exponent] = value.toExponential().split("e");
+  return Math.max(0, (digits!.split(".")[1]?.length ?? 0) - Number(exponent));
+}
