@@ -9,6 +9,7 @@ import {
   noPan,
   noSand,
   noScale,
+  noSieveSet,
   noStart,
   oneSieveOnly,
   panOfZero,
@@ -26,6 +27,7 @@ export interface Given {
   /** A start mass or a scale is named, even if it could not be read. */
   readonly start: boolean;
   readonly scale: boolean;
+  readonly set: boolean;
 }
 
 /** What is not there: asked for even where other figures are faulty. */
@@ -38,6 +40,7 @@ export function checkComplete({ retained, startG, unit }: Rows, given: Given, re
   if (unit === "percent") return;
   if (!given.start) report(noStart(), given.sieving);
   if (!given.scale) report(noScale(), given.sieving);
+  if (!given.set) report(noSieveSet(), given.sieving);
 }
 
 /** What is there, taken together: only where every figure could be read. */

@@ -2,11 +2,14 @@
 
 import type { Issue } from "../issue.ts";
 
-export const unknownKey = (key: string, where: string, near: string, known: string): Issue => ({
+export const unknownKey = (key: string, where: string, near: string, known: string, line = ""): Issue => ({
   code: "log/unknown-key",
   severity: "warning",
   message: `"${key}" is not known ${where}, so it is left out.`,
-  remedy: near === "" ? `Known here: ${known}.` : `Did you mean "${near}"?`,
+  remedy:
+    near === ""
+      ? `Known here: ${known}.`
+      : `Did you mean "${near}"?${line === "" ? "" : ` Write \`${line}\``}`,
 });
 
 export const repeatedKey = (key: string, line: string): Issue => ({
@@ -21,6 +24,13 @@ export const notAMap = (what: string): Issue => ({
   severity: "error",
   message: `After ${what}, names with values are expected, each on a line of its own.`,
   remedy: "Write each as `name: value`, indented by two spaces more than the line above.",
+});
+
+export const dashBeforeName = (what: string, line: string, better: string): Issue => ({
+  code: "log/dash-before-name",
+  severity: "error",
+  message: `After ${what}, each begins with its own name and a colon; "${line}" begins with a dash.`,
+  remedy: `Write \`${better}:\` in its place, and what belongs to it indented by two spaces more.`,
 });
 
 export const notAValue = (what: string): Issue => ({
@@ -102,11 +112,17 @@ export const tooMuch = (what: string, text: string, limit: string): Issue => ({
   remedy: "Check the decimal point and the unit.",
 });
 
-export const undeclared = (kind: string, name: string, near: string, section: string): Issue => ({
+export const undeclared = (
+  kind: string,
+  name: string,
+  near: string,
+  section: string,
+  line: string,
+): Issue => ({
   code: "log/undeclared",
   severity: "warning",
   message: `The ${kind} "${name}" is not declared under "${section}", so nothing is known of it.`,
-  remedy: near === "" ? `Declare it under "${section}:" at the top of the log.` : `Did you mean "${near}"?`,
+  remedy: near === "" ? `Declare it at the top of the log: ${line}.` : `Did you mean "${near}"?`,
 });
 
 export const scaleWithoutStep = (name: string): Issue => ({

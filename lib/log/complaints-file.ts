@@ -53,6 +53,13 @@ export const noFormat = (): Issue => ({
   remedy: "Write `format: 1` as the first line.",
 });
 
+export const noUsualRanges = (unsaid: string, example: string): Issue => ({
+  code: "log/no-usual-ranges",
+  severity: "note",
+  message: `The log does not say ${unsaid}; usual ranges need the metal and the bond, so none is shown.`,
+  remedy: `Write at the top ${example}, or what yours is.`,
+});
+
 export const badFormat = (text: string): Issue => ({
   code: "log/bad-format",
   severity: "warning",

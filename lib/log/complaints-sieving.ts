@@ -166,7 +166,15 @@ export const noScale = (): Issue =>
     "note",
     "no-scale",
     "No scale is named for this sieving, so the ± of its weighings is unknown.",
-    "Declare the scale under `scales:` with what it reads to, and write `scale:` and its name here.",
+    "Declare it at the top, `scales: { kitchen scale: { reads to: 0.1 g } }`, and write `scale: kitchen scale` here.",
+  );
+
+export const noSieveSet = (): Issue =>
+  issue(
+    "note",
+    "no-sieve-set",
+    "No sieve set is named for this sieving, so an overloaded sieve cannot be noticed, nor that two sievings share a stack.",
+    "Declare it at the top, `sieve sets: { home stack: { frame: 200 mm } }`, and write `sieve set: home stack` here.",
   );
 
 export const finerThanScale = (text: string, label: string, scale: string, step: string): Issue =>

@@ -3,6 +3,7 @@
 import type { Issue } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
 import {
+  dashBeforeName,
   emptyValue,
   notAMap,
   notAValue,
@@ -12,6 +13,7 @@ import {
   unknownKey,
 } from "./complaints-field.ts";
 import { readDate } from "./date.ts";
+import { sectionLines } from "./log-keys.ts";
 import { lostColon } from "./no-colon.ts";
 import {
   type Entry,
@@ -50,9 +52,16 @@ export function fieldsOf(node: MapNode, known: readonly string[], where: string,
   };
 }
 
+/** The key that was most likely meant: one letter off, or the plural of it. */
+export function nearKey(key: string, known: readonly string[]): string | undefined {
+  const name = plainName(key);
+  return known.find((one) => one === `${name}s` || one === `${name}es`) ?? nearest(name, known);
+}
+
 function unknown({ key, value }: Entry, known: readonly string[], where: string): Issue {
   const colon = value.kind === "empty" ? lostColon(key, known) : undefined;
-  return colon ?? unknownKey(key, where, nearest(plainName(key), known) ?? "", known.join(", "));
+  const near = nearKey(key, known) ?? "";
+  return colon ?? unknownKey(key, where, near, known.join(", "), sectionLines[near]);
 }
 
 /** The first entry of each name; the others are reported. */
@@ -70,8 +79,20 @@ export function uniqueEntries(node: MapNode, report: Report): Entry[] {
 /** The map itself; anything else is reported, nothing at all only as empty. */
 export function mapOf(node: LogNode | undefined, what: string, report: Report): MapNode | undefined {
   if (!node || node.kind === "map") return node;
-  if (!isHoled(node)) report(node.kind === "empty" ? emptyValue(what) : notAMap(what), node.place);
+  if (!isHoled(node)) report(notMapped(node, what), node.place);
   return undefined;
+}
+
+function notMapped(node: Exclude<LogNode, MapNode>, what: string): Issue {
+  if (node.kind === "empty") return emptyValue(what);
+  const first = node.kind === "list" ? node.items[0] : undefined;
+  const entry = first?.kind === "map" ? first.entries[0] : undefined;
+  if (!entry) return notAMap(what);
+  // "- name: Yard", or "- Yard:" with the rest below it.
+  const { key, value } = entry;
+  return value.kind === "text"
+    ? dashBeforeName(what, `- ${key}: ${value.text}`, value.text)
+    : dashBeforeName(what, `- ${key}:`, key);
 }
 
 export function textNodeOf(node: LogNode | undefined, what: string, report: Report): TextNode | undefined {
@@ -86,21 +107,34 @@ export function textOf(node: LogNode | undefined, what: string, report: Report):
   return textNodeOf(node, what, report)?.text.trim();
 }
 
+/** What else a choice may be called, and what a text that is none of them may be meant for. */
+export interface OtherNames<T extends string> {
+  readonly named?: (text: string) => T | undefined;
+  readonly meant?: (text: string) => string | undefined;
+}
+
 /** One of the choices; also another name of one, where `named` knows it. */
 export function choiceOf<T extends string>(
   node: LogNode | undefined,
   what: string,
   choices: readonly T[],
   report: Report,
-  named: (text: string) => T | undefined = () => undefined,
+  { named = () => undefined, meant = () => undefined }: OtherNames<T> = {},
 ): T | undefined {
   const text = textNodeOf(node, what, report);
   if (!text) return undefined;
   const name = plainName(text.text);
   const choice = choices.find((known) => known === name) ?? named(name);
   if (choice !== undefined) return choice;
-  report(unknownChoice(what, text.text, nearest(name, choices) ?? "", choices.join(", ")), text.place);
+  const near = meant(name) ?? nearest(name, choices) ?? sharingWord(name, choices) ?? "";
+  report(unknownChoice(what, text.text, near, choices.join(", ")), text.place);
   return undefined;
+}
+
+/** "iron" for "grey iron", "bentonite clay" for "bentonite": the first choice that has a word in common. */
+function sharingWord(name: string, choices: readonly string[]): string | undefined {
+  const words = name.split(" ");
+  return choices.find((choice) => choice.split(" ").some((word) => word !== "and" && words.includes(word)));
 }
 
 export function yesNoOf(node: LogNode | undefined, what: string, report: Report): boolean | undefined {

@@ -18,6 +18,17 @@ export const logKeys = [
   "batches file",
 ] as const;
 
+/** How a section is written, for a remedy; the others are a name and a value on one line. */
+export const sectionLines: { readonly [key: string]: string } = {
+  scales: "scales: { kitchen scale: { reads to: 0.1 g } }",
+  "sieve sets": "sieve sets: { home stack: { frame: 200 mm } }",
+  rigs: "rigs: { home tube: { bore: 50 mm, tube: 120 mm } }",
+  sands: "sands:",
+  batches: "batches:",
+  aims: "aims: { compactability: 42 to 48 % }",
+  trial: "trial: { axis: moisture }",
+};
+
 export const sandKeys = ["state", "note", "sievings", "sievings file"] as const;
 
 export const sievingKeys = [

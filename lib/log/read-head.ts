@@ -1,19 +1,24 @@
 // Who and what: the fields at the top of a log.
 
 import { bondNames, metalNamed, metalNames } from "../sand/metals.ts";
-import { badFormat, newerFormat, noFormat } from "./complaints-file.ts";
+import { badFormat, newerFormat, noFormat, noUsualRanges } from "./complaints-file.ts";
 import { choiceOf, type Fields, textNodeOf, textOf, yesNoOf } from "./fields.ts";
 import { isHoled, type MapNode, type Report } from "./node.ts";
 import type { Log } from "./types.ts";
 
 export type Head = Pick<Log, "title" | "founder" | "note" | "invented" | "metal" | "bond">;
 
-export function readHead(fields: Fields, report: Report): Head {
+/** A founder who says clay most likely added it; one whose sand is natural says where it is from. */
+const bondMeant = (text: string): string | undefined =>
+  /clay|bento|sodium|calcium|western|southern/.test(text) ? "bentonite" : undefined;
+
+export function readHead(fields: Fields, root: MapNode, report: Report): Head {
   const title = textOf(fields.get("title"), "title", report);
   const founder = textOf(fields.get("founder"), "founder", report);
   const note = textOf(fields.get("note"), "note", report);
-  const metal = choiceOf(fields.get("metal"), "metal", metalNames, report, metalNamed);
-  const bond = choiceOf(fields.get("bond"), "bond", bondNames, report);
+  const metal = choiceOf(fields.get("metal"), "metal", metalNames, report, { named: metalNamed });
+  const bond = choiceOf(fields.get("bond"), "bond", bondNames, report, { meant: bondMeant });
+  sayWhatRangesNeed(fields, root, report);
   return {
     invented: yesNoOf(fields.get("invented"), "invented", report) ?? false,
     ...(title === undefined ? {} : { title }),
@@ -22,6 +27,17 @@ export function readHead(fields: Fields, report: Report): Head {
     ...(metal === undefined ? {} : { metal }),
     ...(bond === undefined ? {} : { bond }),
   };
+}
+
+function sayWhatRangesNeed(fields: Fields, root: MapNode, report: Report): void {
+  const unsaid = [
+    { name: "metal", is: "which metal is poured", example: "`metal: aluminium`" },
+    { name: "bond", is: "what holds the grains", example: "`bond: bentonite`" },
+  ].filter(({ name }) => !fields.get(name));
+  if (unsaid.length === 0 || fields.holed) return;
+  const words = unsaid.map(({ is }) => is).join(", nor ");
+  const examples = unsaid.map(({ example }) => example).join(" and ");
+  report(noUsualRanges(words, examples), { ...root.place, length: 1 });
 }
 
 /** False when the log is in a format that this library does not know. */

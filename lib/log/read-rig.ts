@@ -1,9 +1,10 @@
 // Scales and sets of sieves that the log declares.
 
 import { nearest } from "../numbers/nearest.ts";
+import { readQuantity } from "../quantity/read-quantity.ts";
 import { scaleWithoutStep, undeclared } from "./complaints-field.ts";
 import { fieldsOf, mapOf, textNodeOf, textOf, uniqueEntries, yesNoOf } from "./fields.ts";
-import { scaleKeys, sieveSetKeys } from "./log-keys.ts";
+import { scaleKeys, sectionLines, sieveSetKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
 import { isHoled, type LogNode, plainName, type Report } from "./node.ts";
 import type { Scale, SieveSet } from "./types.ts";
@@ -64,12 +65,28 @@ export function declared<T extends { readonly name: string }>(
     (section?.kind === "map" &&
       section.entries.some((entry) => plainName(entry.key) === plainName(text.text)));
   if (!found && !named) {
+    const name = text.text.trim();
     const near =
       nearest(
-        text.text.trim(),
+        name,
         known.map((item) => item.name),
       ) ?? "";
-    report(undeclared(kind, text.text.trim(), near, `${kind}s`), text.place);
+    report(undeclared(kind, name, near, `${kind}s`, declaration(kind, name)), text.place);
   }
   return found;
+}
+
+/** The lines to write; where a figure stands in the place of a name, with a name for it. */
+function declaration(kind: string, name: string): string {
+  const line = sectionLines[`${kind}s`]!;
+  if (kind === "sand") return `\`${line}\` and under it \`${name}:\``;
+  const example = /\{ (.*?): \{/.exec(line)![1]!;
+  const figure = readQuantity(name).value;
+  if (!figure) return `\`${line.replace(example, name)}\``;
+  const step = figure.unit ? name : `${name} g`;
+  const own =
+    kind === "scale"
+      ? line.replace(/reads to: [^ ]+ g/, `reads to: ${step.replace(/(\d)(?=[a-z])/i, "$1 ")}`)
+      : line;
+  return `\`${own}\`, and write its name here, \`${kind}: ${example}\``;
 }

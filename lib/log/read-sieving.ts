@@ -68,6 +68,7 @@ export function readSieving(node: MapNode, sand: string, rig: Rig, spoiled: bool
       mayHavePan: rows.mayHavePan,
       start: fields.get("start") !== undefined,
       scale: fields.get("scale") !== undefined,
+      set: fields.get("sieve set") !== undefined,
     };
     const readable = !hasError(issues);
     checkComplete(read, given, report);

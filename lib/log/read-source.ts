@@ -1,10 +1,9 @@
 // A log's text, once it is known to be text, to the log: parse, head, rig, sand by sand, batch by batch.
 
 import type { Issue, Place } from "../issue.ts";
-import { nearest } from "../numbers/nearest.ts";
 import { noSands, notALog } from "./complaints-file.ts";
 import type { Files } from "./csv-file.ts";
-import { type Fields, fieldsOf, mapOf, uniqueEntries } from "./fields.ts";
+import { type Fields, fieldsOf, mapOf, nearKey, uniqueEntries } from "./fields.ts";
 import { filesUsed } from "./files-named.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { reportTo } from "./issue-list.ts";
@@ -50,7 +49,7 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
   const root: MapNode = parsed.root;
   const fields = fieldsOf(root, logKeys, "in a log", aboutFile);
   if (!checkFormat(fields, root, aboutFile)) return undefined;
-  const head = readHead(fields, aboutFile);
+  const head = readHead(fields, root, aboutFile);
   const scales = readScales(fields.get("scales"), aboutFile);
   const sets = readSieveSets(fields.get("sieve sets"), aboutFile);
   const rig = {
@@ -101,7 +100,7 @@ function saysNothing(root: MapNode, fields: Fields): boolean {
     return false;
   const sands = fields.get("sands");
   if (sands) return sands.kind === "map" && !isHoled(sands);
-  return !root.entries.some(({ key }) => nearest(key.trim(), sections) !== undefined);
+  return !root.entries.some(({ key }) => nearKey(key, sections) !== undefined);
 }
 
 /** A line that could not be read is no part of the node any more: what stands below it, in the same sand, counts as well. */

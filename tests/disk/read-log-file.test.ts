@@ -9,8 +9,8 @@ import { fileRefusal, isRefusal } from "../../lib/disk/refusal.ts";
 
 const folder = () => mkdtempSync(join(tmpdir(), "mullbook-test-"));
 const log = (csv: string) =>
-  `format: 1\ninvented: yes\nscales: { s: { reads to: 0.1 g } }\nsands:\n  Dune sand:\n    state: new\n    sievings file: ${csv}\n`;
-const csv = "date,portion,scale,start,No. 40,No. 50,No. 70,pan\n2026-03-02,A,s,50,10,20,19,1\n";
+  `format: 1\ninvented: yes\nmetal: steel\nbond: natural\nscales: { s: { reads to: 0.1 g } }\nsieve sets: { r: { frame: 200 mm } }\nsands:\n  Dune sand:\n    state: new\n    sievings file: ${csv}\n`;
+const csv = "date,portion,scale,sieve set,start,No. 40,No. 50,No. 70,pan\n2026-03-02,A,s,r,50,10,20,19,1\n";
 
 function read(path: string) {
   const result = readLogFile(path);

@@ -84,6 +84,20 @@ const cases: readonly Case[] = [
     remedy: /`format: 1`/,
   },
   {
+    code: "no-usual-ranges",
+    text: swap("metal: aluminium\nbond: bentonite\n", ""),
+    at: "1:1",
+    message: /which metal is poured, nor what holds the grains/,
+    remedy: /`metal: aluminium` and `bond: bentonite`/,
+  },
+  {
+    code: "no-usual-ranges",
+    text: swap("bond: bentonite\n", ""),
+    at: "1:1",
+    message: /does not say what holds the grains;/,
+    remedy: /`bond: bentonite`/,
+  },
+  {
     code: "newer-format",
     text: swap("format: 1", "format: 2"),
     at: "1:9",
@@ -251,7 +265,7 @@ const cases: readonly Case[] = [
   {
     code: "several-documents",
     text: `${soundLog}---\nformat: 1\n`,
-    at: "38:1",
+    at: "39:1",
     message: /---/,
     remedy: /Take the line/,
   },
@@ -302,6 +316,30 @@ const cases: readonly Case[] = [
     about: dune,
   },
   {
+    code: "unknown-key",
+    text: swap("scales:\n  small scale: { reads to: 0.01 g, within: 0.02 g }", "Scale: 0.1g"),
+    at: "6:1",
+    message: /"Scale" is not known/,
+    remedy: /"scales"\? Write `scales: \{ kitchen scale: \{ reads to: 0\.1 g \} \}`/,
+  },
+  {
+    code: "dash-before-name",
+    text: swap("  Dune sand:\n    state: new", "  - name: Dune\n    state: new").replace(
+      / {2}Pit sand[\s\S]*/,
+      "",
+    ),
+    at: "11:3",
+    message: /After sands.*"- name: Dune" begins with a dash/,
+    remedy: /Write `Dune:` in its place/,
+  },
+  {
+    code: "dash-before-name",
+    text: swap("  home stack: { frame", "  - home stack: { frame"),
+    at: "9:3",
+    message: /After sieve sets/,
+    remedy: /Write `home stack:`/,
+  },
+  {
     code: "repeated-key",
     text: swap("washed: no", "washed: no\n        washed: yes"),
     at: "19:9",
@@ -346,6 +384,27 @@ const cases: readonly Case[] = [
     at: "4:8",
     message: /"alumnium"/,
     remedy: /Did you mean "aluminium"/,
+  },
+  {
+    code: "unknown-choice",
+    text: swap("metal: aluminium", "metal: iron"),
+    at: "4:8",
+    message: /"iron"/,
+    remedy: /Did you mean "grey iron"/,
+  },
+  {
+    code: "unknown-choice",
+    text: swap("bond: bentonite", "bond: bentonite clay"),
+    at: "5:7",
+    message: /"bentonite clay"/,
+    remedy: /Did you mean "bentonite"/,
+  },
+  {
+    code: "unknown-choice",
+    text: swap("bond: bentonite", "bond: clay"),
+    at: "5:7",
+    message: /"clay"/,
+    remedy: /Did you mean "bentonite"/,
   },
   {
     code: "bad-date",
@@ -423,7 +482,16 @@ const cases: readonly Case[] = [
     text: swap("sieve set: home stack", "sieve set: shop stack of a friend"),
     at: "17:20",
     message: /sieve set/,
-    remedy: /Declare it under "sieve sets:"/,
+    remedy: /top of the log: `sieve sets: \{ shop stack of a friend: \{ frame: 200 mm \} \}`/,
+    about: dune,
+  },
+  {
+    code: "undeclared",
+    text: swap("        scale: small scale", "        Scale: 0.1g"),
+    at: "16:16",
+    message: /"0\.1g" is not declared/,
+    remedy:
+      /`scales: \{ kitchen scale: \{ reads to: 0\.1 g \} \}`, and write its name here, `scale: kitchen scale`/,
     about: dune,
   },
   {
@@ -504,7 +572,7 @@ const cases: readonly Case[] = [
   {
     code: "no-sievings",
     text: `${soundLog}  Beach sand:\n    state: new\n`,
-    at: "38:3",
+    at: "39:3",
     message: /no sieving/,
     remedy: /sievings file/,
     about: "Beach sand",
@@ -658,7 +726,15 @@ const cases: readonly Case[] = [
     text: swap("        scale: small scale\n", ""),
     at: "14:9",
     message: /unknown/,
-    remedy: /`scale:`/,
+    remedy: /reads to: 0\.1 g.*`scale: kitchen scale`/,
+    about: dune,
+  },
+  {
+    code: "no-sieve-set",
+    text: swap("        sieve set: home stack\n", ""),
+    at: "14:9",
+    message: /overloaded/,
+    remedy: /frame: 200 mm.*`sieve set: home stack`/,
     about: dune,
   },
   {
@@ -672,8 +748,8 @@ const cases: readonly Case[] = [
   {
     code: "same-name",
     text: swap(
-      "  Pit sand:\n    state: used\n    sievings:\n      - date: 2026-03-03\n        scale: small scale\n        start: 40.0 g\n",
-      "      - date: 2026-03-02\n        portion: A\n        scale: small scale\n        start: 40.0 g\n",
+      "  Pit sand:\n    state: used\n    sievings:\n      - date: 2026-03-03\n        scale: small scale\n        sieve set: home stack\n        start: 40.0 g\n",
+      "      - date: 2026-03-02\n        portion: A\n        scale: small scale\n        sieve set: home stack\n        start: 40.0 g\n",
     ),
     at: "27:9",
     message: /same date and portion/,
@@ -683,7 +759,7 @@ const cases: readonly Case[] = [
   {
     code: "same-twice",
     text: `${soundLog}${soundLog.slice(soundLog.indexOf("      - date: 2026-03-03"))}`,
-    at: "38:9",
+    at: "39:9",
     message: /line 30/,
     remedy: /copied/,
     about: "Pit sand",

@@ -69,14 +69,14 @@ test("separators are told from the first row", () => {
 });
 
 const log =
-  "format: 1\nscales: { s: { reads to: 0.1 g } }\nsands:\n  Dune sand:\n    state: new\n    sievings file: s.csv\n";
+  "format: 1\nmetal: steel\nbond: natural\nscales: { s: { reads to: 0.1 g } }\nsieve sets: { r: { frame: 200 mm } }\nsands:\n  Dune sand:\n    state: new\n    sievings file: s.csv\n";
 const file = (text: string) => read(log, { "s.csv": text });
 
 test("a row is a sieving; names of columns in any case; a dash: not on the stack", () => {
   const text =
-    "Date,Portion,Scale,Start,Washed,No. 40,No. 50,No. 70,No. 100,Pan\n" +
-    "2026-03-02,A,s,50,no,10,20,15,4,1\n" +
-    "2026-03-02,B,s,50 g,yes,11,19,-,19.0,1.0 g\n";
+    "Date,Portion,Scale,Sieve set,Start,Washed,No. 40,No. 50,No. 70,No. 100,Pan\n" +
+    "2026-03-02,A,s,r,50,no,10,20,15,4,1\n" +
+    "2026-03-02,B,s,r,50 g,yes,11,19,-,19.0,1.0 g\n";
   const { value, issues } = file(text);
   expect(issues).toEqual([]);
   const [a, b] = value?.sands[0]?.sievings ?? [];
@@ -94,16 +94,16 @@ test("a row is a sieving; names of columns in any case; a dash: not on the stack
     ["Pan", 1],
   ]);
   expect(b?.retained.map((entry) => entry.mass.value)).toEqual([11, 19, 19, 1]);
-  expect(b?.retained[2]?.mass.place).toMatchObject({ file: "s.csv", line: 3, column: 33 });
+  expect(b?.retained[2]?.mass.place).toMatchObject({ file: "s.csv", line: 3, column: 35 });
 });
 
 test("one faulty row leaves the others", () => {
   const text =
-    "date,portion,scale,start,No. 40,No. 50,No. 70,pan\n2026-03-02,A,s,50,1o,20,19,1\n2026-03-02,B,s,50,10,20,19,1\n";
+    "date,portion,scale,sieve set,start,No. 40,No. 50,No. 70,pan\n2026-03-02,A,s,r,50,1o,20,19,1\n2026-03-02,B,s,r,50,10,20,19,1\n";
   const { value, issues } = file(text);
   expect(value?.sands[0]?.sievings.map((sieving) => sieving.usable)).toEqual([false, true]);
   expect(issues.length).toBe(1);
-  expect(issues[0]?.place).toMatchObject({ file: "s.csv", line: 2, column: 19 });
+  expect(issues[0]?.place).toMatchObject({ file: "s.csv", line: 2, column: 21 });
 });
 
 test("a decimal comma in a comma file is a cell too many, and says so", () => {

@@ -36,6 +36,7 @@ sands:
     sievings:
       - date: 2026-03-03
         scale: small scale
+        sieve set: home stack
         start: 40.0 g
         retained:
           No. 50: 10.00

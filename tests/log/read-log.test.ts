@@ -82,7 +82,7 @@ test("a sieving in percent: % on every row, or unit: percent", () => {
     "\n",
     "\n         ",
   );
-  const text = `format: 1\nsands:\n  Dune sand:\n    state: new\n    sievings:\n      - retained:\n          ${rows}\n`;
+  const text = `format: 1\nmetal: steel\nbond: natural\nsands:\n  Dune sand:\n    state: new\n    sievings:\n      - retained:\n          ${rows}\n`;
   const percent = read(text);
   expect(percent.issues).toEqual([]);
   expect(percent.value?.sands[0]?.sievings[0]).toMatchObject({ unit: "percent", usable: true });
@@ -135,4 +135,17 @@ test("filesNamedIn lists each CSV file once, and none from a text that is no log
   expect(filesNamedIn("")).toEqual([]);
   expect(filesNamedIn("\0\0")).toEqual([]);
   expect(filesNamedIn("a: [")).toEqual([]);
+});
+
+test("sections under a name that is nearly right: the first message is what to write", () => {
+  for (const [section, line] of [
+    ["sands", "sand"],
+    ["batches", "batch"],
+  ] as const) {
+    const { issues } = read(`format: 1\nmetal: steel\nbond: natural\n${line}:\n  Yard:\n    note: x\n`);
+    expect(issues.map(({ code }) => code)).toEqual(["log/unknown-key"]);
+    expect(issues[0]?.remedy).toBe(`Did you mean "${section}"? Write \`${section}:\``);
+  }
+  const dashed = read("format: 1\nmetal: steel\nbond: natural\nsands:\n  - name: Yard\n    state: new\n");
+  expect(dashed.issues.map(({ code }) => code)).toEqual(["log/dash-before-name"]);
 });

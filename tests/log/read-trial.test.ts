@@ -36,7 +36,10 @@ test("a log without a trial has empty lists, and a trial needs no sand", () => {
   const plain = readTrial("format: 1\nsands: { S: { state: new } }\n").value;
   expect(plain).toMatchObject({ rigs: [], aims: [], batches: [] });
   expect(plain).not.toHaveProperty("axis");
-  expect(readTrial("format: 1\nbatches: { A: { date: 2026-04-11, squeeze: 3 } }\n").issues).toEqual([]);
+  expect(
+    readTrial("format: 1\nmetal: steel\nbond: natural\nbatches: { A: { date: 2026-04-11, squeeze: 3 } }\n")
+      .issues,
+  ).toEqual([]);
 });
 
 test("repeats stand as a list; squeeze is a step or its words; psi is turned into kPa", () => {
@@ -91,7 +94,7 @@ A,2026-04-11,1,,,,,,,46 %,
 B,2026-04-11,2,4 kg,190 g,oven,small scale,152.4,146.0,52 %,-
 `;
   const result = readTrial(text, { "trial.csv": csv });
-  expect(result.issues.map(({ code }) => code)).toEqual(["log/missing-test"]);
+  expect(result.issues.map(({ code }) => code)).toEqual(["log/no-usual-ranges", "log/missing-test"]);
   const a = batchNamed(result, "A");
   expect(a.readings.map(({ test }) => test)).toEqual([
     "moisture",
