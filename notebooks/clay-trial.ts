@@ -117,7 +117,12 @@ function typical({ rows, x }: TrialReport, { bond }: Log): Section {
     if (wet.length > 0)
       blocks.push({
         kind: "chart",
-        chart: temperChart({ name: "temper", clayKind: "not known", batches: wet }),
+        chart: temperChart({
+          name: "temper",
+          clayKind: "not known",
+          compactabilityPercent: compactability,
+          batches: wet,
+        }),
       });
   }
   return { role: "result", title: "Beside what others have published", blocks };
@@ -126,9 +131,7 @@ function typical({ rows, x }: TrialReport, { bond }: Log): Section {
 /** Two blocks of batches, such as two clays or before and after: at like clay where the curve allows, else as they are. */
 function comparisons(report: TrialReport) {
   const { rows, properties } = report;
-  const names = [
-    ...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined)),
-  ].sort();
+  const names = [...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined))];
   if (names.length !== 2) return [];
   const [first, second] = names as [string, string];
   const ordered = [...rows].sort((a, b) => place(a.batch) - place(b.batch));

@@ -65,19 +65,21 @@ const plain = ({ spread, value, unit, missing }: BatchFigure) => {
 
 function answer(rows: readonly BatchFigures[]): Text[] {
   if (rows.length === 0) return ["No batch of this log has a test: the cards say how to make one."];
-  return rows.slice(0, 3).map(({ batch, tests }): Text => {
-    const told = Object.values(tests)
+  const told = rows.slice(0, 3).map(({ batch, tests }): Text => {
+    const figures = Object.values(tests)
       .filter(({ test }) => test !== "squeeze")
       .map((one) => `${one.test} ${textOf(one)}`);
     return [
       { strong: `${batch.name}: ` },
-      told.length > 0 ? `${told.join(", ")}.` : "nothing that gives a figure.",
+      figures.length > 0 ? `${figures.join(", ")}.` : "nothing that gives a figure.",
     ];
   });
+  return rows.length > 3 ? [...told, `${rows.length - 3} more stand in the table.`] : told;
 }
 
 function textOf({ spread, value, unit, missing }: BatchFigure): string {
   const { low, high } = figure(spread);
+  if (low === high) return `${Number(value.toPrecision(4))}${unit ? ` ${unit}` : ""} (± not known)`;
   return printFigure({
     value,
     low: Math.min(low, value),

@@ -14,12 +14,13 @@ import {
   trialFindings,
   trialReport,
   trialResult,
+  typicalPermeability,
 } from "../lib/index.ts";
 
 export default notebook(
   "Moisture trial",
   (log) => {
-    const report = trialReport(log, { axis: log.axis === "compactability" ? "compactability" : "moisture" });
+    const report = trialReport(log, log.axis === "clay" ? { axis: "moisture" } : {});
     const findings = trialFindings(report);
     return {
       title: log.title ? `Moisture trial: ${log.title}` : "Moisture trial",
@@ -79,27 +80,44 @@ function withTypical({ axis, rows, x }: TrialReport, result: Section): Section {
     .filter((value) => value !== undefined);
   if (axis !== "moisture" || batches.length === 0 || clay.length === 0) return result;
   const clayPercent = clay.reduce((all, value) => all + value, 0) / clay.length;
+  // Outside its clays the published course says nothing of these batches.
+  if (typicalPermeability({ clayPercent, moistureOfDampPercent: 4 }).low === undefined) return result;
   const chart = permeabilityByMoistureChart({ name: "typical-permeability", clayPercent, batches });
   return { ...result, blocks: [...result.blocks, { kind: "chart", chart }] };
 }
 
-function nextSteps({ rows, next, result, confounded }: TrialReport, findings: readonly Finding[]): Text[] {
+function nextSteps(
+  { rows, next, result, confounded, levels }: TrialReport,
+  findings: readonly Finding[],
+): Text[] {
   const steps: Text[] = [];
   const has = (code: string): boolean => findings.some((finding) => finding.code === code);
   if (rows.length === 0)
     steps.push("Make five batches from dry to wet, and test moisture and compactability of each.");
-  if (has("trial/too-few-batches"))
+  if (has("trial/too-few-batches")) {
     steps.push(
-      "Make batches until there are five, at three waters or more, one of them wetter and one drier than you like.",
+      levels < 3
+        ? "Make batches at other waters, both sides of these and half a point apart, until there are three levels and five batches."
+        : "Make batches until there are five, the new ones where the gaps between the waters are widest.",
     );
-  if (next && !next.enough && next.candidates[0]) {
+  }
+  if (result?.window && next && !next.enough && next.candidates[0]) {
     steps.push(
       `Make the next batch at ${next.candidates[0].x.toFixed(2)}, mulled and rested like the others.`,
     );
   }
-  if (next?.enough && result?.window)
-    steps.push("Mould and cast with sand at the aim, and write down what the castings say.");
-  if (confounded.length > 0) {
+  const open = result?.aim.open;
+  if (result?.window && (open?.low || open?.high)) {
+    steps.push(
+      open.high
+        ? "Bench only, never poured on: one batch a small step wetter than the wettest."
+        : "One batch a small step drier than the driest.",
+    );
+  }
+  if (next?.enough && result?.window) {
+    steps.push("Make the batch at the aim once more, and test it twice, to confirm it.");
+  }
+  if (confounded.some(({ companion }) => companion !== "density")) {
     const order = randomOrder(
       rows.map(({ batch }) => batch.name),
       "next round",

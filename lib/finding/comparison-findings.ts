@@ -17,7 +17,7 @@ export function comparisonFinding(
   const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
   const drifted = [drift.before ? first : "", drift.after ? second : ""].filter((name) => name !== "");
   const because = [
-    `p ${printNumber(p, 3)} with ${printNumber(df, 1)} degrees of freedom, for no difference at all.`,
+    `p ${chanceOf(p)} with ${printNumber(df, 1)} degrees of freedom, for no difference at all.`,
     ...(drifted.length > 0 ? [`${drifted.join(" and ")} drifted by itself while it was taken.`] : []),
     ...(autocorrelation > 0.5 ? ["Neighbouring figures go together, so the interval is too narrow."] : []),
     "Whatever else changed between the two is in the difference.",
@@ -60,13 +60,17 @@ export function blockFinding(
     code: apart ? "comparison/blocks-differ" : "comparison/blocks-not-told",
     tone: apart ? "good" : "note",
     text: apart
-      ? `${size}: ${second} differs from ${first} in ${test} by this much at like ${axis}.`
+      ? `${size}: ${second} is ${difference > 0 ? "higher" : "lower"} than ${first} in ${test} by this much at like ${axis}.`
       : `${size}: ${second} and ${first} cannot be told apart in ${test} at like ${axis}.`,
     because: [
-      `p ${printNumber(p, 3)} with ${printNumber(df, 0)} degrees of freedom, for no difference at all.`,
+      `p ${chanceOf(p)} with ${printNumber(df, 0)} degrees of freedom, for no difference at all.`,
       "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
     ],
     formula: "y = curve(axis) + offset of the block",
     source: "Analysis of covariance; Draper & Smith, Applied Regression Analysis",
   };
+}
+
+function chanceOf(p: number): string {
+  return p < 0.001 ? "below 0.001" : printNumber(p, 3);
 }

@@ -2,7 +2,7 @@
 
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
-import { localRules } from "./cautions.ts";
+import { localRules, silicaDust } from "./cautions.ts";
 import type { Caution } from "./finding.ts";
 
 const defers = localRules;
@@ -10,7 +10,7 @@ const defers = localRules;
 /** Over-wet sand under metal. */
 export const overWet: Caution = {
   code: "caution/over-wet",
-  trigger: "because a batch of this log is wet",
+  trigger: "because this page is about water in moulding sand",
   text: "Over-wet or puddled sand can erupt under molten metal: water that cannot leave as steam throws the metal out.",
   points: [
     "Keep wet batches for the bench, and never pour on them; bring them back by spreading, turning and drying.",
@@ -18,6 +18,17 @@ export const overWet: Caution = {
     "No figure on this page says that a mould may be poured.",
   ],
   defers,
+};
+
+/** Dry sand and bentonite are weighed, tipped and dried. */
+export const mixingDust: Caution = {
+  ...silicaDust,
+  code: "caution/mixing-dust",
+  trigger: "because dry sand and bentonite are weighed and mixed",
+  points: [
+    "Weigh and tip outdoors or under extraction, from low down, and damp the sand before the clay goes in.",
+    ...silicaDust.points.slice(2, 5),
+  ],
 };
 
 export const mullerStopped: Caution = {
@@ -46,7 +57,7 @@ export const fallingRammer: Caution = {
   code: "caution/rammer",
   trigger: "because specimens are rammed",
   text: "A falling rammer breaks fingers.",
-  points: ["One hand lifts, the other holds the tube below its rim; keep children away from it."],
+  points: ["Both hands on the handle, none on the rim of the tube; keep children away from it."],
   defers,
 };
 
@@ -55,8 +66,8 @@ export const airVessel: Caution = {
   trigger: "because air is driven through a specimen",
   text: "A vessel under pressure bursts with all the air that is in it.",
   points: [
-    "Stay below 100 gf/cm², a column of water one metre high, and use nothing but a water column to make it.",
-    "No compressor, no bottle gas, no glass.",
+    "Stay far below 100 gf/cm², a column of water one metre high, and let the water column show it.",
+    "Blow it up by mouth or by the column itself: no compressor, no bottle gas, no glass vessel.",
   ],
   defers,
 };
@@ -72,19 +83,13 @@ export const dryingSand: Caution = {
   defers,
 };
 
-/** Moisture from which bentonite sand counts as wet here, % of damp mass. */
-const wetFromPercent = 5;
-
 /** Those that the batches of a log bring up, the gravest first. */
 export function trialCautions(rows: readonly BatchFigures[]): readonly Caution[] {
   const tested = (test: TestName): boolean => rows.some(({ tests }) => tests[test] !== undefined);
-  const wet = rows.some(
-    ({ tests }) => (tests.moisture?.value ?? 0) >= wetFromPercent || (tests.squeeze?.value ?? 0) >= 4.5,
-  );
   const pressed = (["green compression", "green shear", "splitting"] as const).some(tested);
   const rammed = pressed || tested("compactability") || tested("density") || tested("permeability");
   return [
-    ...(wet ? [overWet] : []),
+    ...(rows.length > 0 ? [overWet, mixingDust] : []),
     ...(rows.some(({ batch }) => batch.mulledMin) ? [mullerStopped] : []),
     ...(pressed ? [deadWeight] : []),
     ...(rammed ? [fallingRammer] : []),

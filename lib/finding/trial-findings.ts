@@ -21,8 +21,13 @@ const tones = ["error", "doubt", "good", "note"];
 
 export function trialFindings(report: TrialReport): readonly Finding[] {
   if (report.rows.length === 0) return [];
-  const rest = [...shapes(report), ...together(report), ...instruments(report)];
-  return [...aims(report), ...rest.sort((a, b) => tones.indexOf(a.tone) - tones.indexOf(b.tone))];
+  const rest = [...shapes(report), ...instruments(report)];
+  // What cannot be told apart casts doubt on all that follows.
+  return [
+    ...together(report),
+    ...aims(report),
+    ...rest.sort((a, b) => tones.indexOf(a.tone) - tones.indexOf(b.tone)),
+  ];
 }
 
 /** "3.40 ± 0.12" or "3.2 to 3.7" */
@@ -49,15 +54,30 @@ function aims(report: TrialReport): Finding[] {
   const found: Finding[] = [];
   const { aim, chanceAtAim, window, limits, chances } = result;
   const per100 = (chance: number): string => chanceText(chance);
+  const usual = properties.filter(({ wanted }) => wanted && !wanted.own).map(({ test }) => test);
   if (window) {
-    found.push(say.aimAt(placeText(aim), unit));
+    const side = aim.open.high ? "wetter" : "drier";
+    const open = aim.open.low || aim.open.high;
+    const ends = report.axis === "moisture" ? side : aim.open.high ? "upper" : "lower";
+    const doubt = report.confounded.some(({ companion }) => companion !== "density")
+      ? "what went along with it is in doubt"
+      : usual.length > 0
+        ? "usual ranges are among them"
+        : "";
+    found.push(
+      open ? say.aimOpen(printNumber(aim.x, 2), unit, ends) : say.aimAt(placeText(aim), unit, doubt),
+    );
     found.push(
       say.chanceAtAim(per100(chanceAtAim), per100(moved!.narrower.chance), per100(moved!.wider.chance)),
     );
-    const side = (where: string, limit: typeof limits.left): string =>
-      limit ? `${where} it ${limit.name} gets ${limit.side}.` : "";
-    const ends = `${printNumber(window.low, 2)} to ${printNumber(window.high, 2)}`;
-    found.push(say.windowIs(ends, unit, side("Below", limits.left), side("Above", limits.right)));
+    const edge = (where: string, limit: typeof limits.left): string =>
+      limit ? `${where} it ${limit.name} gets ${limit.side}.` : `${where} it nothing was tried.`;
+    const span = `${printNumber(window.low, 2)} to ${printNumber(window.high, 2)}`;
+    found.push(say.windowIs(span, unit, edge("Below", limits.left), edge("Above", limits.right)));
+    const others = result.otherWindows.map(
+      ({ low, high }) => `${printNumber(low, 2)} to ${printNumber(high, 2)}`,
+    );
+    if (others.length > 0) found.push(say.moreWindows(others.join(" and "), unit));
   } else {
     const best = chances.reduce((a, b) => (b.all > a.all ? b : a));
     const names = properties.filter(
@@ -66,7 +86,7 @@ function aims(report: TrialReport): Finding[] {
     const worst = names[best.each.indexOf(Math.min(...best.each))]?.test ?? "One of them";
     found.push(say.noWindow(per100(best.all), capital(worst)));
   }
-  if (influence && Math.abs(influence.shift) > 0.5 * (aim.high - aim.low)) {
+  if (window && influence && Math.abs(influence.shift) > 0.5 * (aim.high - aim.low)) {
     found.push(say.hangsOn(influence.batch, `${printNumber(Math.abs(influence.shift), 2)} ${unit}`));
   }
   if (next) {
@@ -78,7 +98,6 @@ function aims(report: TrialReport): Finding[] {
         : say.nextBatch(printNumber(best.x, 2), unit, now, printNumber(best.width, 2)),
     );
   }
-  const usual = properties.filter(({ wanted }) => wanted && !wanted.own).map(({ test }) => test);
   if (usual.length > 0) found.push(say.usualUsed(usual.join(", ")));
   return found;
 }
@@ -102,7 +121,8 @@ function shapes(report: TrialReport): Finding[] {
 
 function turning({ test, optimum, curve }: TrialProperty, unit: string): Finding {
   const { x, low, high, bounded, kind } = optimum!;
-  const inside = x >= curve.from && x <= curve.to;
+  // Limits that leave what was tried rest on the parabola alone.
+  const inside = low >= curve.from && high <= curve.to;
   if (!bounded || !inside || kind === "minimum") return say.peakNotBounded(test);
   return say.peakAt(test, placeText({ x, low, high }), unit);
 }
@@ -111,7 +131,9 @@ function together(report: TrialReport): Finding[] {
   const name = axisName(report);
   const stepped = report.confounded.some(({ companion }) => companion === "one heap wetted step by step");
   if (stepped) return [say.oneHeap(name)];
-  return report.confounded.map(({ companion }) => say.goesTogether(capital(companion), name));
+  return report.confounded.map(({ companion, rho }) =>
+    say.goesTogether(capital(companion), name, Math.abs(rho) >= 0.95),
+  );
 }
 
 /** Which of the founder's instruments can carry the decision about water. */

@@ -4,10 +4,10 @@ import type { Finding } from "./finding.ts";
 
 const curves = "y = b₀ + b₁u + b₂u² by least squares, u the centred axis; limits by Student's t";
 
-export const aimAt = (place: string, axis: string): Finding => ({
+export const aimAt = (place: string, axis: string, doubt: string): Finding => ({
   code: "trial/aim",
-  tone: "good",
-  text: `${place} ${axis} is where your aims are met with the most to spare.`,
+  tone: doubt === "" ? "good" : "doubt",
+  text: `${place} ${axis} is where the ranges that are wanted are met with the most to spare${doubt === "" ? "" : `; ${doubt}`}.`,
   because: [
     "There the nearest edge of all ranges is farthest away, counted in the scatter of a batch.",
     "The interval is of the same place worked out for every draw of the curves.",
@@ -17,28 +17,49 @@ export const aimAt = (place: string, axis: string): Finding => ({
   source: "Our own; draws of curves by propagation of distributions, JCGM 101:2008",
 });
 
+export const aimOpen = (place: string, axis: string, side: string): Finding => ({
+  code: "trial/aim-open",
+  tone: "doubt",
+  text: `${place} ${axis} is the best place that was tried, at its ${side} end: a better one may lie beyond, so there is no ± on it.`,
+  because: [
+    side === "wetter"
+      ? "One batch a small step wetter, for the bench only, would tell: over-wet sand is never poured on."
+      : "One batch a small step further would tell.",
+  ],
+  source: "Our own: more than one draw in forty has its best place at an end",
+});
+
+export const moreWindows = (windows: string, axis: string): Finding => ({
+  code: "trial/more-windows",
+  tone: "doubt",
+  text: `${windows} ${axis}: there too the chance is a half or better, with a stretch between in which it is not.`,
+  because: [
+    "Look at the chart: two stretches mean that a range is passed on its way up and on its way down.",
+  ],
+});
+
 export const chanceAtAim = (chance: string, narrower: string, wider: string): Finding => ({
   code: "trial/chance",
   tone: "note",
-  text: `${chance} in 100 new batches made there would be expected to meet all of your aims at once.`,
+  text: `${chance} in 100 new batches made there, on days like these, would be expected to meet all of the ranges at once.`,
   because: [
     `With every range a tenth narrower it is ${narrower}, a tenth wider ${wider}.`,
-    "It is the chance of meeting your own ranges, and says nothing of a sound casting.",
+    "It is the chance of meeting the ranges, and says nothing of a sound casting.",
   ],
-  source: "Our own; checked on simulated founders, where 70 % comes true in 65 to 75 %",
+  source: "Our own; on simulated founders with parabolas for truth, 70 % comes true in 65 to 75 %",
 });
 
 export const windowIs = (window: string, axis: string, left: string, right: string): Finding => ({
   code: "trial/window",
   tone: "note",
-  text: `${window} ${axis}: between these the chance of meeting all aims is a half or better.`,
+  text: `${window} ${axis}: between these the chance of meeting all of the ranges is a half or better.`,
   because: [left, right].filter((line) => line !== ""),
 });
 
 export const noWindow = (best: string, worst: string): Finding => ({
   code: "trial/no-window",
   tone: "doubt",
-  text: `${best} in 100 is the best chance anywhere in this trial: your aims are not met together.`,
+  text: `${best} in 100 is the best chance anywhere in this trial: the ranges are not met together.`,
   because: [
     `${worst} falls short first. Another clay content, more mulling or another aim is a trial of its own.`,
   ],
@@ -67,9 +88,9 @@ export const noCurve = (): Finding => ({
 
 export const usualUsed = (tests: string): Finding => ({
   code: "trial/usual-ranges-used",
-  tone: "note",
-  text: `Usual ranges stand in for your own aims of ${tests}.`,
-  because: ["They are a start. What casts well in your yard is the better aim: write it under aims."],
+  tone: "doubt",
+  text: `Usual ranges stand in for ${tests}, where you have no aim of your own: they are a start and decide nothing.`,
+  because: ["What casts well in your yard is the better aim: write it under aims."],
 });
 
 export const peakAt = (test: string, place: string, axis: string): Finding => ({
@@ -111,11 +132,15 @@ export const densityApart = (batches: string, test: string): Finding => ({
   because: ["Strength and permeability follow density; figures at unlike densities are not joined."],
 });
 
-export const goesTogether = (companion: string, axis: string): Finding => ({
+export const goesTogether = (companion: string, axis: string, wholly: boolean): Finding => ({
   code: "trial/goes-together",
   tone: "doubt",
-  text: `${companion} went along with ${axis}: what each did by itself cannot be told from this trial.`,
-  because: ["Make the next round in the order that is printed below, each batch mulled and rested alike."],
+  text: `${companion} went along with ${axis}: what each did by itself can ${wholly ? "not" : "hardly"} be told from this trial.`,
+  because: [
+    companion === "Density"
+      ? "At like blows density follows the water, so this may be no fault of the trial; strengths at unlike density are another matter."
+      : "Make the next round in the order that is printed below, each batch mulled and rested alike.",
+  ],
   source: "Spearman's ρ of 0.8 or more; threshold our own",
 });
 
@@ -144,9 +169,12 @@ export const nextBatch = (place: string, axis: string, now: string, then: string
 
 export const enoughBatches = (now: string): Finding => ({
   code: "trial/enough",
-  tone: "good",
-  text: `${now} is how wide the aim's interval is; one more batch would hardly narrow it. Cast with it.`,
-  because: ["No place would narrow it by a tenth, or it is as narrow as your moisture can be hit."],
+  tone: "note",
+  text: `${now} is how wide the aim's interval is, and one more batch would hardly narrow it. Make the batch at the aim once more to confirm it.`,
+  because: [
+    "No place would narrow it by a tenth, or it is as narrow as your moisture can be hit.",
+    "Whether to mould with it is for your own practice to say, not for this page.",
+  ],
 });
 
 export const instrumentCarries = (

@@ -40,7 +40,10 @@ export function trialCharts(report: TrialReport): readonly Chart[] {
     .filter(({ test }) => test !== "density")
     .map((property) => panelOf(report, property));
   const aimed = result?.window
-    ? { window: { ...result.window, label: "temper window" }, aimAt: result.aim }
+    ? {
+        window: { ...result.window, label: report.axis === "clay" ? "window" : "temper window" },
+        aimAt: result.aim,
+      }
     : {};
   if (rows.length > 0 && panels.length > 0)
     drawn.push(responsePanels({ name: "response", axis, panels, ...aimed }));
@@ -98,11 +101,20 @@ function panelOf(
       ];
     }),
     ...fitted,
-    ...(wanted ? { aim: { low: wanted.low, high: wanted.high } } : {}),
+    ...wantedOf(test, wanted),
     ...(optimum && optimum.x >= curve.from && optimum.x <= curve.to && optimum.kind === "maximum"
       ? { optimum: { x: optimum.x, low: optimum.low, high: optimum.high, bounded: optimum.bounded } }
       : {}),
   };
+}
+
+/** The founder's own aim as edges; a usual range as a quiet band. Moisture is not aimed at on another axis. */
+function wantedOf(test: TestName, wanted: TrialProperty["wanted"]): Pick<ResponsePanel, "aim" | "band"> {
+  if (!wanted || test === "moisture") return {};
+  const { low, high, own, says } = wanted;
+  return own
+    ? { aim: { low, high } }
+    : { band: { low, high, label: "usual range", tag: says.includes("our own") ? "our own" : "read" } };
 }
 
 /** The squeeze against compactability; undefined with fewer than two batches that have both. */

@@ -61,6 +61,7 @@ function testCell(one: BatchFigure | undefined): TableCell {
 function textOf({ spread, value, missing, test }: BatchFigure): string {
   if (test === "squeeze") return String(value);
   const { low, high } = figure(spread);
+  if (low === high) return `${Number(value.toPrecision(4))} (± not known)`;
   return printFigure({
     value,
     low: Math.min(low, value),

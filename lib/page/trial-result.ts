@@ -1,11 +1,12 @@
 // The aim, the window and the curves, as a section of a page.
 
 import { axisUnit, chanceText, placeText } from "../finding/trial-findings.ts";
+import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { spread } from "../quantity/spread-of.ts";
-import { firstDoseKg } from "../sand/first-dose.ts";
+import { type FirstDose, firstDoseKg } from "../sand/first-dose.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
-import type { Block, KeyFigure, Section } from "./blocks.ts";
+import type { Block, KeyFigure, Section, TableRow } from "./blocks.ts";
 import { handChart, trialCharts } from "./trial-charts.ts";
 
 /** Key figures, curves, chances; what to add to a heap; the hand against compactability. */
@@ -25,33 +26,47 @@ function keyFigures(report: TrialReport): KeyFigure[] {
   const { result } = report;
   const unit = axisUnit(report);
   if (!result?.window) return [];
+  const open = result.aim.open.low || result.aim.open.high;
   return [
     {
       label: `Aim, ${unit}`,
-      figure: placeText(result.aim),
-      under: "95 % interval of the place where your aims are met with the most to spare.",
+      figure: open ? `about ${printNumber(result.aim.x, 2)}` : placeText(result.aim),
+      weak: open,
+      under: open
+        ? "At the end of what was tried: the best place may lie beyond."
+        : "95 % interval of the place where the ranges are met with the most to spare.",
     },
     {
-      label: `Temper window, ${unit}`,
+      label: `${report.axis === "clay" ? "Window" : "Temper window"}, ${unit}`,
       figure: `${printNumber(result.window.low, 2)} to ${printNumber(result.window.high, 2)}`,
-      under: "The chance of meeting all aims is a half or better.",
+      under: "The chance of meeting all of the ranges is a half or better.",
     },
     {
       label: "Chance at the aim",
       figure: `${chanceText(result.chanceAtAim)} in 100`,
-      under: "Of meeting your own aims with a new batch; not of a sound casting.",
+      under: "Of meeting the ranges with a new batch; not of a sound casting.",
     },
   ];
 }
 
-/** First doses for 100 kg of heap, from several moistures to the aim, each as well known as this trial's moistures. */
+/**
+ * First doses for 100 kg of heap, from several moistures about the aim, each as well known as this trial's moistures; the
+ * aim's own interval is in them. None where the moistures have no known ±, or the aim is open.
+ */
 function doseTable({ axis, result, x }: TrialReport): Block[] | undefined {
-  if (axis !== "moisture" || !result?.window) return undefined;
+  if (axis !== "moisture" || !result?.window || result.aim.open.low || result.aim.open.high) return undefined;
   const half =
     [...x.map(({ low, high }) => (high - low) / 2)].sort((a, b) => a - b)[Math.floor(x.length / 2)] ?? 0;
-  const to = result.aim.x;
-  const rows = [2, 1.5, 1, 0.5].flatMap((below) => {
-    const from = to - below;
+  if (!(half > 0)) return undefined;
+  const { aim } = result;
+  const to = spread({
+    mean: aim.x,
+    halfWidth: (aim.high - aim.low) / 2,
+    kind: "normal",
+    source: "the aim of this trial",
+  });
+  const rows = [-2, -1.5, -1, -0.5, 0.5].flatMap((off) => {
+    const from = aim.x + off;
     if (from <= 0) return [];
     const known = spread({
       mean: from,
@@ -59,25 +74,12 @@ function doseTable({ axis, result, x }: TrialReport): Block[] | undefined {
       kind: "normal",
       source: "moisture of the heap as tested",
     });
-    const dose = firstDoseKg({ heapKg: 100, fromOfDampPercent: known, toOfDampPercent: to });
-    if (dose.verdict === "too wet") return [];
-    const { inAllKg } = dose;
-    return [
-      [
-        { text: printNumber(from, 2), number: from },
-        { text: printNumber(dose.nowKg, 2), number: dose.nowKg },
-        {
-          text: printFigure({ value: inAllKg.value, low: inAllKg.low, high: inAllKg.high, min: 0 }).text,
-          number: inAllKg.value,
-        },
-      ],
-    ];
+    return [doseRow(from, firstDoseKg({ heapKg: 100, fromOfDampPercent: known, toOfDampPercent: to }))];
   });
-  if (rows.length === 0) return undefined;
   return [
     {
       kind: "prose",
-      text: `To bring a heap to the aim of ${printNumber(to, 2)} % of damp mass: add the water of the second column, mull, test again, and expect to need the third in all. The first dose is too much only once in ten.`,
+      text: `To bring a heap to the aim of about ${printNumber(aim.x, 2)} % of damp mass: add the water of the second column, mull, test again, and expect to need the third in all. The first dose is too much once in ten. A heap that is too wet gets no water: spread it, turn it and let it dry, or mull in dry sand with its share of clay; never pour on it as it is.`,
     },
     {
       kind: "table",
@@ -85,10 +87,22 @@ function doseTable({ axis, result, x }: TrialReport): Block[] | undefined {
       caption: `Water for 100 kg of damp heap, with moisture known to ± ${printNumber(half, 2)} points`,
       columns: [
         { head: "Tested now", unit: "% of damp mass", align: "number" },
-        { head: "Add now", unit: "kg", align: "number" },
-        { head: "In all", unit: "kg", align: "number" },
+        { head: "Add now", unit: "kg", align: "text" },
+        { head: "In all", unit: "kg", align: "text" },
       ],
       rows,
     },
   ];
 }
+
+function doseRow(from: number, dose: FirstDose): TableRow {
+  const tested = { text: printNumber(from, 2), number: from };
+  if (dose.verdict === "too wet") {
+    return [tested, "none: too wet", `${rangeText(dose.loseKg)} must dry off`];
+  }
+  const inAll = { text: rangeText(dose.inAllKg), number: dose.inAllKg.value };
+  if (dose.verdict === "hold") return [tested, "none yet: mull and test again", inAll];
+  return [tested, { text: printNumber(dose.nowKg, 2), number: dose.nowKg }, inAll];
+}
+
+const rangeText = ({ value, low, high }: Figure): string => printFigure({ value, low, high, min: 0 }).text;

@@ -22,6 +22,9 @@ export type FirstDose =
       readonly ways: readonly string[];
     };
 
+/** Moisture from which compactability may already be falling, % of damp mass: our own. */
+const WET_FROM = 5;
+
 /** How an over-wet heap is brought back, mildest first. Common practice. */
 const dryingWays = Object.freeze([
   "Spread the sand a hand deep where air moves over it, turn it every half hour, and test again after each turn.",
@@ -66,7 +69,8 @@ export function firstDoseKg(
  * sensitivity × (to − from) / 10, and the water follows as in firstDoseKg.
  *
  * heapKg: damp mass, > 0, kg. from…, to…: compactability, % of height. sensitivityPercent: points of moisture for 10
- * of compactability (waterSensitivity), 0 or more; below zero in a draw counts as zero. moistureOfDampPercent: about what the heap
+ * of compactability (waterSensitivity), 0 or more, as found on the dry side: past its top compactability falls with
+ * more water, so a sodden heap reads dry. From a moisture of 5 % on the answer is to hold; below zero in a draw counts as zero. moistureOfDampPercent: about what the heap
  * holds, 3.5 unless given; a point of it moves the water by a hundredth. Spreads, figures or numbers. Else RangeError.
  * Source: TJFS-109 for the sensitivity; mass balance. ± 2 points of compactability are about ± 0.04 % water.
  * Example: 50 kg, 35 to 45 %, 0.21 points for 10: 0.109 kg.
@@ -106,8 +110,10 @@ export function firstDoseByCompactabilityKg(
     fromCompactabilityPercent: middles.from,
     toCompactabilityPercent: middles.to,
   });
+  const needKg = combine((values) => waterNeedKg(wettingOf(values)), inputs, options);
+  if (middles.moisture >= WET_FROM) return { verdict: "hold", nowKg: 0, inAllKg: needKg };
   return doseOf(
-    combine((values) => waterNeedKg(wettingOf(values)), inputs, options),
+    needKg,
     combine((values) => lossKg(wettingOf(values)), inputs, options),
     () => dryMixToAddKg(wettingOf(middles)),
   );

@@ -21,12 +21,22 @@ export interface ChanceAt {
 export interface AimResult {
   readonly chances: readonly ChanceAt[];
   /** Where the ranges are met with the most to spare. */
-  readonly aim: { readonly x: number; readonly low: number; readonly high: number };
+  readonly aim: AimPlace;
   readonly chanceAtAim: number;
-  /** Where the chance of meeting all is at least a half; null where it never is. */
+  /** The unbroken run about the aim where the chance of meeting all is at least a half; null where it is not, there. */
   readonly window: { readonly low: number; readonly high: number } | null;
+  /** Further runs, apart from the aim's. */
+  readonly otherWindows: readonly { readonly low: number; readonly high: number }[];
   /** What limits each side: the property whose own chance falls first, and whether it gets too low or too high. */
   readonly limits: { readonly left: Limit | null; readonly right: Limit | null };
+}
+export interface AimPlace {
+  readonly x: number;
+  /** Ends of the 95 % interval, within what was tried. */
+  readonly low: number;
+  readonly high: number;
+  /** True on a side where the best place may lie beyond what was tried: the interval is no bound there. */
+  readonly open: { readonly low: boolean; readonly high: boolean };
 }
 export interface Limit {
   readonly name: string;
@@ -62,21 +72,40 @@ export function aimFor(curves: readonly AimedCurve[], draws = 4096): AimResult {
   const drawn = drawCurves(curves, draws, knownForChance);
   const chances = grid.map((x) => chanceAt(curves, drawn, x, draws));
   const places = aimDraws(curves, drawCurves(curves, draws, knownForAim), grid, draws);
+  const share = (edge: number): number =>
+    places.reduce((all, place) => all + (place === edge ? 1 : 0), 0) / draws;
+  const open = { low: share(grid[0]!) > mostAtEdge, high: share(grid.at(-1)!) > mostAtEdge };
   const [low, high] = quantilesInPlace(places, [0.025, 0.975]) as [number, number];
   const x = bestPlace(curves, grid, (k, row) => curves[k]!.curve.at(grid[row]!)!.mean);
-  const nearest = chances.reduce((best, one) => (Math.abs(one.x - x) < Math.abs(best.x - x) ? one : best));
-  const inWindow = chances.filter(({ all }) => all >= 0.5);
-  const window = inWindow.length > 0 ? { low: inWindow[0]!.x, high: inWindow.at(-1)!.x } : null;
+  const at = grid.indexOf(x);
+  const windows = runs(chances);
+  const window = windows.find((run) => run.low <= x && x <= run.high) ?? null;
   return {
     chances,
-    aim: { x, low: Math.min(low, x), high: Math.max(high, x) },
-    chanceAtAim: nearest.all,
+    aim: { x, low: Math.min(low, x), high: Math.max(high, x), open },
+    chanceAtAim: chances[at]!.all,
     window,
+    otherWindows: windows.filter((run) => run !== window),
     limits: {
       left: window && window.low > from ? limitAt(curves, chances, window.low, -1) : null,
       right: window && window.high < to ? limitAt(curves, chances, window.high, 1) : null,
     },
   };
+}
+
+/** With more of the draws at an end of what was tried, the best place may lie beyond it. */
+const mostAtEdge = 0.025;
+
+/** Unbroken runs of places where the chance of meeting all is a half or better. */
+function runs(chances: readonly ChanceAt[]): { low: number; high: number }[] {
+  const found: { low: number; high: number }[] = [];
+  let running = false;
+  for (const { x, all } of chances) {
+    if (all >= 0.5 && running) found.at(-1)!.high = x;
+    else if (all >= 0.5) found.push({ low: x, high: x });
+    running = all >= 0.5;
+  }
+  return found;
 }
 
 function chanceAt(

@@ -20,7 +20,7 @@ export interface Confounded {
 export const togetherFrom = 0.8;
 
 /**
- * Companions whose ranks went along with the axis: |ρ| ≥ 0.8 over the batches that say both, four at least.
+ * Companions whose ranks went along with the axis: |ρ| ≥ 0.8 with p ≤ 0.1, over four or more batches that say both.
  * sameHeap: true for a batch that is the batch before, wetted further; when all but the first are, order, mulling
  * and standing have all gone with the water, whatever their numbers.
  * Source: Spearman's ρ, Hollander & Wolfe 1973; the threshold our own.
@@ -44,17 +44,34 @@ export function confounding(trial: {
     });
     const distinct = new Set(pairs.map(([, value]) => value)).size;
     if (pairs.length < 4 || distinct < 2) continue;
-    const { rho } = spearman(
+    const { rho, p } = spearman(
       pairs.map(([x]) => x),
       pairs.map(([, value]) => value),
     );
-    if (Math.abs(rho) >= togetherFrom) found.push({ companion: companion as Companion, rho });
+    if (Math.abs(rho) >= togetherFrom && p <= 0.1) found.push({ companion: companion as Companion, rho });
   }
   return found;
 }
 
-/** An order for the next round that no axis can go along with: shuffled by a hash of the names, the same every time. */
+/**
+ * A shuffled order for the next round, the same every time: the first of up to 200 shuffles by a hash of the names whose
+ * rank correlation with the order given (that of the axis) is below one half.
+ */
 export function randomOrder(names: readonly string[], salt: string): readonly string[] {
-  const rank = (name: string): number => hashText(`${salt} ${name}`);
-  return [...names].sort((a, b) => rank(a) - rank(b));
+  const places = names.map((_, i) => i);
+  for (let round = 0; round < 200; round++) {
+    const rank = (name: string): number => hashText(`${salt} ${round} ${name}`);
+    const order = [...names].sort((a, b) => rank(a) - rank(b));
+    const along =
+      names.length < 4
+        ? 0
+        : Math.abs(
+            spearman(
+              places,
+              names.map((name) => order.indexOf(name)),
+            ).rho,
+          );
+    if (along < 0.5) return order;
+  }
+  return [...names].reverse();
 }

@@ -121,7 +121,7 @@ export function residualCorrelation(a: ResponseCurve, b: ResponseCurve): number 
     bb += rb * rb;
     both++;
   });
-  const df = Math.max(0, both - a.row(a.from).length);
+  const df = Math.max(0, both - Math.max(a.row(a.from).length, b.row(b.from).length));
   if (aa === 0 || bb === 0 || df === 0) return 0;
   const shrunk = (ab / Math.sqrt(aa * bb)) * (df / (df + 4));
   return Math.max(-0.95, Math.min(0.95, shrunk));

@@ -16,28 +16,33 @@ export interface NextTrial {
   /** Best first. */
   readonly candidates: readonly NextBatch[];
   readonly widthNow: number;
-  /** True when no single batch would narrow the aim by a tenth, or it is as narrow as the founder can hit. */
+  /** True when no single batch would narrow the aim by a tenth, or it is as narrow as the founder can hit already. */
   readonly enough: boolean;
 }
 
-const candidateCount = 16;
+const candidateCount = 12;
 const normal95 = 1.959964;
 
 /**
  * For each place between the first and the last batch, the width that the aim's interval would have with one more
  * batch there: the fit's covariance s²(XᵀX)⁻¹ with one row added, the mean curve and its scatter left as they are,
- * one more degree of freedom. Where several places do about as well, the one farthest from batches already made
- * comes first, since it guards against a curve of another form.
- * hit: how closely the founder can hit a place on the axis (half-width); the aim needs to be no narrower.
+ * one more degree of freedom. Only places that were tried between are looked at: whether to go beyond is for the
+ * caller, who knows where the aim is open.
+ * width: the aim's interval as it is printed; the widths are scaled to it. hit: how closely the founder can hit a place on the axis (half-width); the aim needs to be no narrower.
  * Method: expected reduction of the interval, our own.
  */
-export function nextTrial(curves: readonly AimedCurve[], options: { readonly hit?: number } = {}): NextTrial {
+export function nextTrial(
+  curves: readonly AimedCurve[],
+  options: { readonly hit?: number; readonly width?: number } = {},
+): NextTrial {
   const from = Math.max(...curves.map(({ curve }) => curve.from));
   const to = Math.min(...curves.map(({ curve }) => curve.to));
-  const grid = gridOver(from, to, 96);
-  const widthNow = widthWith(curves, grid, undefined);
+  const grid = gridOver(from, to, 64);
+  const plain = widthWith(curves, grid, undefined);
+  const scale = options.width !== undefined && plain > 0 ? options.width / plain : 1;
+  const widthNow = scale * plain;
   const candidates = gridOver(from, to, candidateCount)
-    .map((x) => ({ x, width: widthWith(curves, grid, x) }))
+    .map((x) => ({ x, width: scale * widthWith(curves, grid, x) }))
     .sort((a, b) => a.width - b.width);
   const [best] = candidates;
   const enough = best === undefined || best.width > 0.9 * widthNow || widthNow <= 2 * (options.hit ?? 0);

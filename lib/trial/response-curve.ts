@@ -133,9 +133,9 @@ export function levelCount(xs: readonly number[]): number {
   return count;
 }
 
-/** Blocks beyond the first; none where every batch has one of its own or all are alike. */
+/** Blocks beyond the first, in the order in which they come; none where every batch has one of its own or all are alike. */
 function blockNames(used: readonly number[], blocks: CurvePoints["blocks"]): readonly string[] {
-  const names = [...new Set(used.map((i) => blocks?.[i] ?? ""))].sort();
+  const names = [...new Set(used.map((i) => blocks?.[i] ?? ""))];
   return names.length > 1 && names.length <= used.length / 2 ? names.slice(1) : [];
 }
 

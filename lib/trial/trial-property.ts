@@ -28,7 +28,7 @@ export interface TrialProperty {
   readonly curve: ResponseCurve;
   /** A bias about 0 that all readings share. */
   readonly bias: Spread | undefined;
-  /** Where a peaked property turns, by the curve alone. */
+  /** Where a peaked property turns, by the curve alone; not with blocks, whose offsets it does not know. */
   readonly optimum: ParabolaOptimum | undefined;
   readonly wanted: WantedRange | undefined;
 }
@@ -45,6 +45,10 @@ const peaked: readonly TestName[] = [
 const densityApartPercent = 3;
 const tied: readonly TestName[] = ["green compression", "green shear", "splitting", "permeability"];
 
+/**
+ * Every batch counts once, however often it was tested: the scatter about the curve is then that of a batch tested as
+ * these were, which is what a new batch has. Weights by repeats would take all scatter for the test's.
+ */
 export function trialProperty(
   test: TestName,
   rows: readonly BatchFigures[],
@@ -58,7 +62,6 @@ export function trialProperty(
     {
       x,
       y,
-      repeats: figures.map((figure) => figure?.each.length ?? 1),
       blocks: rows.map(({ batch }) => batch.block),
     },
     { peaked: peaked.includes(test) },
@@ -70,7 +73,10 @@ export function trialProperty(
     leftOut,
     curve,
     bias: biasOf(figures),
-    optimum: curve.form === "curve" && peaked.includes(test) ? optimumOf(curve, x, y) : undefined,
+    optimum:
+      curve.form === "curve" && peaked.includes(test) && curve.blocks.length === 0
+        ? optimumOf(curve, x, y)
+        : undefined,
     wanted,
   };
 }

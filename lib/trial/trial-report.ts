@@ -72,8 +72,9 @@ export function trialReport(
 ): TrialReport {
   const { figures, issues } = batchFigures(log);
   const axis = options.axis ?? log.axis ?? axisOf(figures);
+  const placeOf = placer(figures, axis);
   const placed = figures.flatMap((row) => {
-    const at = onAxis(row, axis);
+    const at = placeOf(row);
     return at ? [{ row, at }] : [];
   });
   const rows = placed.map(({ row }) => row);
@@ -83,7 +84,8 @@ export function trialReport(
   });
   const places = x.map(({ value }) => value);
   const usual = usualAims(log, options.gfn);
-  const wantedOf = (test: TestName): WantedRange | undefined => ownAim(log.aims, test) ?? usual.get(test);
+  const wantedOf = (test: TestName): WantedRange | undefined =>
+    ownAim(log.aims, test) ?? usual.ranges.get(test);
   const tested = properties.filter(
     (test) => test !== axisTests[axis] && rows.some(({ tests }) => tests[test]),
   );
@@ -104,7 +106,9 @@ export function trialReport(
     result,
     why,
     moved: result ? { narrower: withEdges(aimed, -0.1), wider: withEdges(aimed, 0.1) } : undefined,
-    next: result ? nextTrial(aimed, { hit: hitOf(x) }) : undefined,
+    next: result?.window
+      ? nextTrial(aimed, { hit: hitOf(x), width: result.aim.high - result.aim.low })
+      : undefined,
     confounded: confounding({
       x: places,
       sameHeap: rows.map(({ batch }) => batch.sameHeap),
@@ -115,31 +119,47 @@ export function trialReport(
         density: rows.map(({ tests }) => tests.density?.value),
       },
     }),
-    influence: result ? influenceOf(found, rows, places, result.aim.x) : undefined,
-    issues,
+    influence: result && rows.length >= 7 ? influenceOf(found, rows, places, result.aim.x) : undefined,
+    issues: [...issues, ...(found.some(({ wanted }) => wanted && !wanted.own) ? usual.issues : [])],
   };
 }
 
 function axisOf(figures: readonly BatchFigures[]): TrialAxis {
-  const wet = figures.filter((row) => onAxis(row, "moisture")).length;
+  const wet = figures.filter(placer(figures, "moisture")).length;
   return wet >= 2 ? "moisture" : "compactability";
 }
 
-/** Where a batch stands: moisture as tested, else as weighed in; clay as weighed in, % of dry mix. */
-function onAxis({ tests, recipe }: BatchFigures, axis: TrialAxis): Spread | undefined {
-  if (axis === "clay") return recipe?.clayOfDryMixPercent;
-  const test = tests[axis];
-  if (test) return test.spread;
-  return axis === "moisture" ? recipe?.moistureOfDampPercent : undefined;
+/**
+ * Where a batch stands. Moisture is one kind for the whole axis: as tested where two batches have that, else as weighed
+ * in; clay is as weighed in, % of dry mix.
+ */
+function placer(
+  figures: readonly BatchFigures[],
+  axis: TrialAxis,
+): (row: BatchFigures) => Spread | undefined {
+  if (axis === "clay") return ({ recipe }) => recipe?.clayOfDryMixPercent;
+  const tested = figures.filter(({ tests }) => tests[axis]).length;
+  if (axis === "compactability" || tested >= 2) return ({ tests }) => tests[axis]?.spread;
+  return ({ recipe }) => recipe?.moistureOfDampPercent;
 }
 
-function usualAims({ metal, bond }: Log, gfn: number | undefined): Map<TestName, WantedRange> {
+function usualAims({ metal, bond }: Log, gfn: number | undefined): UsualAims {
   const known = metal === undefined ? undefined : metalNamed(metal);
-  if (!known || !bond) return new Map();
-  const { aims } = aimsFromBands({ metal: known, bond: bond as Bond, ...(gfn === undefined ? {} : { gfn }) });
-  return new Map(
+  if (!known || !bond) return { ranges: new Map(), issues: [] };
+  const { aims, issues } = aimsFromBands({
+    metal: known,
+    bond: bond as Bond,
+    ...(gfn === undefined ? {} : { gfn }),
+  });
+  const ranges = new Map(
     aims.map(({ property, low, high, says }) => [property as TestName, { low, high, says, own: false }]),
   );
+  return { ranges, issues };
+}
+
+interface UsualAims {
+  readonly ranges: ReadonlyMap<TestName, WantedRange>;
+  readonly issues: readonly Issue[];
 }
 
 function aimedCurve({ test, curve, bias, wanted }: TrialProperty): readonly AimedCurve[] {

@@ -91,6 +91,43 @@ test("a test that is missing in some batches leaves the rest standing", () => {
   expect(found.result).toBeDefined();
 });
 
+test("compactability on four batches beside strength on six: a line beside a curve, and no fault", () => {
+  const { found } = report(
+    usual.map(({ compactability, ...row }, i) => (i < 4 ? { ...row, compactability: compactability! } : row)),
+  );
+  expect(found.properties.map(({ curve }) => curve.form)).toEqual(["straight line", "curve"]);
+  expect(found.result).toBeDefined();
+});
+
+test("all too dry: the aim is open at the wet end, has no ±, and nothing says to cast", () => {
+  const { found, codes } = report(usual.map((row) => ({ ...row, compactability: row.compactability! - 9 })));
+  const text = trialFindings(found)
+    .map((finding) => `${finding.text} ${finding.because.join(" ")}`)
+    .join(" ");
+  expect(text).not.toMatch(/cast with|mould with it\b(?! is)/i);
+  expect(codes).not.toContain("trial/aim");
+  if (found.result?.window) expect(codes).toContain("trial/aim-open");
+  expect(found.result?.aim.open.high).toBe(true);
+});
+
+test("a range passed on the way up and on the way down makes two windows, not one across the hole", () => {
+  const tall = usual.map((row) => ({ ...row, strength: 110 - 16 * (row.moisture - 3.7) ** 2 }));
+  const text = logOf(tall)
+    .replace("green compression: 60 to 90 kPa", "green compression: 85 to 100 kPa")
+    .replace("compactability: 42 to 48 %, ", "");
+  const { result } = trialReport(readLog(text, { name: "log.yaml" }).value!);
+  expect(result!.otherWindows.length).toBe(1);
+  for (const { x, all } of result!.chances) {
+    if (result!.window && x >= result!.window.low && x <= result!.window.high)
+      expect(all).toBeGreaterThanOrEqual(0.5);
+  }
+});
+
+test("no window: no next batch and no enough", () => {
+  const { found } = report(usual.map((row) => ({ ...row, strength: row.strength! - 40 })));
+  expect(found.next).toBeUndefined();
+});
+
 test("no aims, and no metal to take a usual range for: said, and nothing assumed", () => {
   expect(report(usual, false).codes).toEqual(expect.arrayContaining(["trial/no-aims"]));
 });
