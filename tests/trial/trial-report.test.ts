@@ -100,7 +100,9 @@ test("compactability on four batches beside strength on six: a line beside a cur
 });
 
 test("all too dry: the aim is open at the wet end, has no ±, and nothing says to cast", () => {
-  const { found, codes } = report(usual.map((row) => ({ ...row, compactability: row.compactability! - 9 })));
+  const { found, codes } = report(
+    usual.map(({ moisture, compactability }) => ({ moisture, compactability: compactability! - 12 })),
+  );
   const text = trialFindings(found)
     .map((finding) => `${finding.text} ${finding.because.join(" ")}`)
     .join(" ");
