@@ -4,7 +4,7 @@ import type { Place } from "../issue.ts";
 import { checkText } from "./check-text.ts";
 import { commaFigures, noColumnName, noRows, otherSeparator } from "./complaints-csv.ts";
 import { type CsvRow, csvSeparator, readCsv } from "./csv.ts";
-import type { Report } from "./node.ts";
+import { plainName, type Report } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
 
 export interface CsvTable {
@@ -33,11 +33,17 @@ export function csvTable(source: Source, report: Report): CsvTable | undefined {
   return { head, rows };
 }
 
+/** The name of a column as a log calls it: remarks have many names. */
+export function columnName(cell: CsvRow[number]): string {
+  const name = plainName(cell.text);
+  return /^(notes?|remarks?|comments?)$/.test(name) ? "note" : name;
+}
+
 /** A column with figures and no name. */
-export function checkColumnNames({ head, rows }: CsvTable, source: Source, report: Report): void {
+export function checkColumnNames({ head, rows }: CsvTable, report: Report): void {
   head.forEach((cell, column) => {
-    const used = rows.find((row) => (row[column]?.text ?? "") !== "");
-    if (cell.text === "" && used) report(noColumnName(), used[column]?.place ?? placeIn(source, 0, 1));
+    const used = rows.some((row) => (row[column]?.text ?? "") !== "");
+    if (cell.text === "" && used) report(noColumnName(), { ...cell.place, length: 1 });
   });
 }
 

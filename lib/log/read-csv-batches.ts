@@ -1,9 +1,11 @@
 // Many batches from a CSV file: a row is a batch in the shape that it has in the log; rows of one name are its repeats.
 
+import type { Place } from "../issue.ts";
 import { noBatchColumn, rowsDisagree, rowWithoutBatch } from "./complaints-batch.ts";
 import { cellCount } from "./complaints-csv.ts";
 import type { CsvRow } from "./csv.ts";
-import { checkColumnNames, csvTable, rowPlace } from "./csv-table.ts";
+import { checkColumnNames, columnName, csvTable, rowPlace } from "./csv-table.ts";
+import { batchKeys } from "./log-keys.ts";
 import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
 import { testNames } from "./test-forms.ts";
@@ -26,8 +28,8 @@ export function csvBatches(source: Source, report: Report): CsvBatch[] {
     report(noBatchColumn(), head[0]?.place ?? placeIn(source, 0, 1));
     return [];
   }
-  checkColumnNames(table, source, report);
-  const columns = head.map(({ text }, column) => (column === nameAt ? undefined : columnOf(text)));
+  checkColumnNames(table, report);
+  const columns = head.map((cell, column) => (column === nameAt ? undefined : columnOf(cell)));
   const groups = new Map<string, CsvRow[]>();
   for (const row of rows) {
     const name = plainName(row[nameAt]?.text ?? "");
@@ -48,14 +50,18 @@ interface Column {
   readonly key: string;
   /** Key below it: "sand", "damp"; undefined for a value of its own. */
   readonly below?: string;
+  /** Of its name, in the first row: what is wrong with a name is told there, and once. */
+  readonly place: Place;
 }
 
 /** Undefined for a column without a name. */
-function columnOf(text: string): Column | undefined {
-  const name = plainName(text);
+function columnOf(cell: TextNode): Column | undefined {
+  const name = columnName(cell);
+  const { place } = cell;
   if (name === "") return undefined;
   const owner = ["made of", ...testNames].find((key) => name.startsWith(`${key} `));
-  return owner ? { key: owner, below: name.slice(owner.length + 1) } : { key: text.trim() };
+  if (owner) return { key: owner, below: name.slice(owner.length + 1), place };
+  return { key: name === "note" ? name : cell.text.trim(), place };
 }
 
 function batchNode(
@@ -72,7 +78,7 @@ function batchNode(
       const cell = row[index];
       if (!column || !cell || isBlank(cell)) return;
       const { key, below } = column;
-      const entry = { key: below ?? key, keyPlace: cell.place, value: cell };
+      const entry = { key: below ?? key, keyPlace: column.place, value: cell };
       if (below === undefined && isTest(key)) push(tests, plainName(key), cell);
       else if (below === undefined) once(plain, key, entry, report);
       else if (key !== "made of") raw.set(key, [...(raw.get(key) ?? []), entry]);
@@ -94,7 +100,13 @@ function batchNode(
   const made: Entry[] =
     recipe.length === 0
       ? []
-      : [{ key: "made of", keyPlace: recipe[0]!.keyPlace, value: { kind: "map", entries: recipe, place } }];
+      : [
+          {
+            key: "made of",
+            keyPlace: recipe[0]!.value.place,
+            value: { kind: "map", entries: recipe, place },
+          },
+        ];
   const entries = [...plain.values(), ...made, ...[...tests].map(([key, items]) => list(key, items))];
   return { kind: "map", entries, place };
 }
@@ -102,8 +114,12 @@ function batchNode(
 function once(plain: Map<string, Entry>, key: string, entry: Entry & { value: LogNode }, report: Report) {
   const first = plain.get(plainName(key));
   if (!first) plain.set(plainName(key), entry);
-  else if (textOf(first.value) !== textOf(entry.value)) {
-    report(rowsDisagree(key, textOf(entry.value), textOf(first.value)), entry.keyPlace);
+  else if (textOf(first.value) === textOf(entry.value)) return;
+  else if (key === "note") {
+    const text = `${textOf(first.value)}; ${textOf(entry.value)}`;
+    plain.set(key, { ...first, value: { kind: "text", text, place: first.value.place } });
+  } else if (batchKeys.some((known) => known === plainName(key))) {
+    report(rowsDisagree(key, textOf(entry.value), textOf(first.value)), entry.value.place);
   }
 }
 

@@ -2,9 +2,9 @@
 
 import { cellCount, noSieveColumns } from "./complaints-csv.ts";
 import type { CsvRow } from "./csv.ts";
-import { checkColumnNames, csvTable, rowPlace } from "./csv-table.ts";
+import { checkColumnNames, columnName, csvTable, rowPlace } from "./csv-table.ts";
 import { sievingKeys } from "./log-keys.ts";
-import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
+import type { Entry, LogNode, MapNode, Report, TextNode } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
 
 /** A row as a sieving; spoiled when a cell of it is missing, so that it can be shown but not used. */
@@ -21,13 +21,14 @@ export function csvSievings(source: Source, report: Report): CsvSieving[] {
     report(noSieveColumns(), head[0]?.place ?? placeIn(source, 0, 1));
     return [];
   }
-  checkColumnNames(table, source, report);
+  checkColumnNames(table, report);
   return rows.map((row) => sievingOf(row, head, report));
 }
 
 /** Column names that are not sieves. */
 function isField(cell: TextNode): boolean {
-  return sievingKeys.some((key) => key === plainName(cell.text)) && plainName(cell.text) !== "retained";
+  const name = columnName(cell);
+  return sievingKeys.some((key) => key === name) && name !== "retained";
 }
 
 function sievingOf(row: CsvRow, head: CsvRow, report: Report): CsvSieving {
@@ -39,7 +40,9 @@ function sievingOf(row: CsvRow, head: CsvRow, report: Report): CsvSieving {
   head.forEach((name, column) => {
     const cell = row[column];
     if (!cell || name.text === "") return;
-    const entry = { key: name.text, keyPlace: cell.place, value: cell };
+    // A name stands in the first row, so what is wrong with it is told there, and once.
+    const key = isField(name) ? columnName(name) : name.text;
+    const entry = { key, keyPlace: name.place, value: cell };
     if (isField(name)) {
       if (cell.text !== "") fields.push(entry);
     } else if (!/^[-–—]$/.test(cell.text)) {

@@ -853,7 +853,7 @@ const cases: readonly Case[] = [
   {
     code: "csv-no-column-name",
     ...withCsv(`date,scale,start,No. 40,,No. 70,pan\n2026-03-02,s,50,10,20,19,1\n`),
-    at: "2:20",
+    at: "1:25",
     message: /no name/,
     remedy: /first row/,
   },

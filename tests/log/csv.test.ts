@@ -112,11 +112,30 @@ test("a decimal comma in a comma file is a cell too many, and says so", () => {
   expect(value?.sands[0]?.sievings[0]?.usable).toBe(false);
 });
 
-test("a label that nobody knows is told once, at each row's cell none the less unusable", () => {
-  const { value } = file(
-    "date,portion,scale,start,No. 40,No. 50,nothing,pan\n2026-03-02,A,s,50,10,20,19,1\n2026-03-02,B,s,50,10,20,19,1\n",
-  );
-  expect(value?.sands[0]?.sievings.map((sieving) => sieving.usable)).toEqual([false, false]);
+test("what is wrong with the first row is told there, once; no row of it is usable", () => {
+  const rows =
+    "2026-03-02,A,s,r,50,10,20,19,1\n2026-03-02,B,s,r,50,10,20,18,2\n2026-03-03,A,s,r,50,11,19,19,1\n";
+  for (const [head, code, column] of [
+    ["No. 40,No. 50,nothing,pan", "sand/sieve-unknown", 50],
+    ["No. 40,50,No. 70,pan", "sand/sieve-bare-number", 43],
+    ["No. 40,0.425 mm,No. 70,pan", "log/repeated-sieve", 43],
+    ["No. 50,No. 40,No. 70,pan", "log/misplaced-sieve", 43],
+  ] as const) {
+    const { value, issues } = file(`date,portion,scale,sieve set,start,${head}\n${rows}`);
+    expect(brief(issues)).toEqual([`1:${column} ${code}`]);
+    const usable = code === "log/misplaced-sieve";
+    expect(value?.sands[0]?.sievings.map((sieving) => sieving.usable)).toEqual([usable, usable, usable]);
+  }
+});
+
+test("remarks may stand in a column of their own, whatever it is called", () => {
+  for (const name of ["note", "Notes", "remarks", "comment"]) {
+    const { value, issues } = file(
+      `date,scale,sieve set,start,No. 40,No. 50,No. 70,pan,${name}\n2026-03-02,s,r,50,10,20,19,1,"rain, 2 h"\n`,
+    );
+    expect(issues).toEqual([]);
+    expect(value?.sands[0]?.sievings[0]).toMatchObject({ note: "rain, 2 h", usable: true });
+  }
 });
 
 test("a file that is no text, empty or too large", () => {

@@ -107,6 +107,23 @@ B,2026-04-11,2,4 kg,190 g,oven,small scale,152.4,146.0,52 %,-
   expect(batchNamed(result, "B").order).toBe(2);
 });
 
+test("of a CSV file of batches, what is wrong with a column is told in the first row, once; remarks of repeats are joined", () => {
+  const text = soundTrial.replace(/batches:[\s\S]*/, "batches file: trial.csv\n");
+  const csv = `batch,date,compactabilty,moisture wet,squeeze,notes
+A,2026-04-11,45 %,1,3,first
+A,2026-04-11,46 %,1,3,second
+B,2026-04-11,52 %,1,4,
+`;
+  const result = readTrial(text, { "trial.csv": csv });
+  const unknown = result.issues.filter(({ code }) => code === "log/unknown-key");
+  expect(unknown.map(({ place }) => [place?.line, place?.column])).toEqual([
+    [1, 12],
+    [1, 26],
+  ]);
+  expect(result.issues.map(({ code }) => code)).not.toContain("log/csv-rows-disagree");
+  expect(batchNamed(result, "A").note).toBe("first; second");
+});
+
 test("a fault in the writing of one batch leaves the others as they were", () => {
   const torn = swapped(
     "    mulled: 10 min\n    stood: 2 h\n    moisture: { method: oven, scale: small scale, damp: 152.4 g, dry: 148.6 g }",
