@@ -8,7 +8,7 @@ import { escapeHtml, htmlList, htmlText } from "./html-text.ts";
 import { type LaidPage, layOut } from "./lay-out.ts";
 import { HATCH, pageStyle } from "./style.ts";
 import { plainText } from "./visible.ts";
-import { errorNotice, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
+import { CAUTION, errorNotice, hazardLine, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
 
 export interface HtmlOptions {
   /** Language of the page, a BCP 47 tag; "en" unless said otherwise. */
@@ -84,6 +84,9 @@ export function htmlBody(laid: LaidPage, sections: string): string {
     errors.length === 0
       ? ""
       : `<p class="notice"><strong>${notice.says}</strong> <a href="#what-went-wrong">${notice.link}</a>.</p>`,
+    laid.hazards.length === 0
+      ? ""
+      : `<p class="hazards"><strong>${CAUTION}</strong> ${escapeHtml(hazardLine(laid.hazards))}</p>`,
     laid.answer.length === 0
       ? ""
       : `<div class="answer">\n${laid.answer.map((text) => `<p>${htmlText(text)}</p>`).join("\n")}\n</div>`,

@@ -36,6 +36,8 @@ export interface LaidPage {
   readonly others: readonly Issue[];
   readonly invented: boolean;
   readonly figures: Page["figures"];
+  /** The hazards of the page's cautions, a sentence each, for the line that stands before the first figure. */
+  readonly hazards: readonly string[];
 }
 
 const ROLES: readonly SectionRole[] = ["cautions", "data", "result", "findings", "next"];
@@ -77,6 +79,9 @@ export function layOut(page: Page): LaidPage {
     others: issues.filter(({ severity }) => severity !== "error"),
     invented: page.invented === true,
     figures: page.figures,
+    hazards: sections.flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === "caution" ? [block.caution.text] : [])),
+    ),
   };
 }
 

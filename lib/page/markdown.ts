@@ -7,7 +7,7 @@ import { markdownBlocks, markdownIssues, markdownList } from "./markdown-blocks.
 import { escapeMarkdown, markdownText } from "./markdown-text.ts";
 import { standaloneSvg } from "./svg-text.ts";
 import { plainText } from "./visible.ts";
-import { errorNotice, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
+import { CAUTION, errorNotice, hazardLine, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
 
 export interface MarkdownOptions {
   /** Draws a chart's spec as SVG; the library's own drawing unless said otherwise. */
@@ -29,6 +29,7 @@ export async function writeMarkdown(
     invented ? INVENTED : "",
     `*${escapeMarkdown(plainText(laid.question))}*`,
     errors.length === 0 ? "" : `**${errorNotice(errors.length).says}** They stand below the answer.`,
+    laid.hazards.length === 0 ? "" : `**${CAUTION}** ${escapeMarkdown(hazardLine(laid.hazards))}`,
     ...laid.answer.map(markdownText),
     errors.length === 0 ? "" : `## ${WENT_WRONG}\n\n${markdownIssues(errors)}`,
     ...laid.sections.map(({ title, blocks }) => `## ${escapeMarkdown(title)}\n\n${markdownBlocks(blocks)}`),

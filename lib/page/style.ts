@@ -31,6 +31,7 @@ a{color:var(--fitted);text-underline-offset:.15em}
 .answer{border-left:3px solid var(--measured);padding:.1rem 0 .1rem 1.1rem;font-size:1.1rem}
 .answer p{margin-bottom:.4rem}
 .answer p:last-child{margin:0}
+.hazards{border:1px solid var(--rule);border-left:3px solid var(--ink);padding:.45rem .8rem;font-size:.9rem;margin-bottom:1.3rem}
 .notice{border:1px solid var(--rule);border-left:3px solid var(--ink);padding:.45rem .8rem;font-size:.9rem;margin-bottom:1.3rem;max-width:none;width:fit-content}
 .unit{font-weight:400;color:var(--quiet);font-size:.82em}`;
 

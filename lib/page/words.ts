@@ -38,3 +38,11 @@ export function errorNotice(errors: number): { readonly says: string; readonly l
   const says = errors === 1 ? "One error was found" : `${errors} errors were found`;
   return { says: `${says}: figures may be missing or wrong.`, link: "See what went wrong" };
 }
+
+export const CAUTION = "Caution";
+
+/** The first two hazards in one line; the cautions themselves stand before the data. */
+export function hazardLine(hazards: readonly string[]): string {
+  const more = hazards.length > 2 ? ` ${hazards.length - 2} more cautions stand below.` : " More below.";
+  return `${hazards.slice(0, 2).join(" ")}${more}`;
+}

