@@ -3,6 +3,7 @@
 import { closeSync, mkdirSync, openSync, writeFileSync } from "node:fs";
 import { dirname, extname } from "node:path";
 import { beginLog } from "../log/begin.ts";
+import { shellWord } from "./called.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
 import { fileRefusal } from "./refusal.ts";
 
@@ -34,7 +35,7 @@ export function begin(name: string, console: Console): ExitCode {
   }
   console.result(path);
   console.say(
-    `Open it in a text editor and write your own figures over the invented ones, then: mullbook check ${path}`,
+    `Open it in a text editor and write your own figures over the invented ones, then: mullbook check ${shellWord(path)}`,
   );
   return 0;
 }

@@ -2,22 +2,31 @@
 
 import { dirname, join } from "node:path";
 import { hasError, type Issue, issueText, type Severity } from "../issue.ts";
+import { inFileOrder } from "../log/issue-list.ts";
+import { pageIssues } from "../log/page-issues.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
-import { readLogFile } from "./read-log-file.ts";
+import { type ReadLogFile, readLogFile } from "./read-log-file.ts";
 import { isRefusal } from "./refusal.ts";
 
 export function check(path: string, console: Console): ExitCode {
   const read = readLogFile(path);
   if (isRefusal(read)) return refuse(console, read);
-  const issues = read.issues.map((issue) => placedFrom(path, issue));
+  const issues = everyIssue(read).map((issue) => placedFrom(path, issue));
   for (const issue of issues) console.result(issueText(issue));
   const sands = read.log?.sands ?? [];
   const sievings = sands.reduce((sum, sand) => sum + sand.sievings.length, 0);
   const batches = read.log?.batches.length ?? 0;
   const tried = batches === 0 ? "" : `, ${batches} ${batches === 1 ? "batch" : "batches"}`;
   const holds = `${counted(sands.length, "sand")}, ${counted(sievings, "sieving")}${tried}`;
-  console.result(`${path}: ${issues.length === 0 ? `nothing wrong; ${holds}` : tally(issues)}.`);
+  const notes = issues.every(({ severity }) => severity === "note");
+  const seen = notes ? ["nothing wrong", ...(issues.length === 0 ? [] : [tally(issues)])] : [tally(issues)];
+  console.result(`${path}: ${seen.join(", ")}${notes ? `; ${holds}` : ""}.`);
   return hasError(issues) ? 1 : 0;
+}
+
+/** What reading the log brought up and what its pages complain of, in the order of the files. */
+export function everyIssue({ log, issues }: ReadLogFile): readonly Issue[] {
+  return log === undefined ? issues : inFileOrder([...issues, ...pageIssues(log)], log.file);
 }
 
 /** Places as seen from where the call is made, so that a terminal or an editor can follow them. */

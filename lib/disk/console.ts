@@ -1,6 +1,7 @@
 // What a command says: results to stdout, messages to stderr, progress to a terminal only.
 
 import { visible } from "../page/visible.ts";
+import { asCalled } from "./called.ts";
 import type { Refusal } from "./refusal.ts";
 
 /** 0: good. 1: the data have errors. 2: the call is wrong, or a file or a founder's script is; nothing was written. */
@@ -20,8 +21,11 @@ interface Stream {
   readonly isTTY?: boolean;
 }
 
-/** Text of a log can hold what moves a terminal's cursor: it is shown as codes. */
-export function consoleOn(out: Stream, err: Stream): Console {
+/**
+ * Text of a log can hold what moves a terminal's cursor: it is shown as codes. Commands in a message begin with
+ * "mullbook"; they are shown as this run was called, so that they can be copied.
+ */
+export function consoleOn(out: Stream, err: Stream, call = "mullbook"): Console {
   let shown = 0;
   const progress = (text: string) => {
     if (err.isTTY !== true) return;
@@ -30,7 +34,7 @@ export function consoleOn(out: Stream, err: Stream): Console {
   };
   const line = (stream: Stream, text: string) => {
     if (shown > 0) progress("");
-    stream.write(`${visible(text)}\n`);
+    stream.write(`${visible(asCalled(text, call))}\n`);
   };
   return { result: (text) => line(out, text), say: (text) => line(err, text), progress };
 }

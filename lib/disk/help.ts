@@ -25,10 +25,6 @@ The commands (more on each: mullbook help <command>):
 
 ${columns(commands)}
 
-In a copy of the repository write "npm run mullbook --" for "mullbook":
-
-    npm run mullbook -- check my-sands.yaml
-
 Results go to stdout, messages to stderr. Exit codes: 0 good; 1 the data have errors (a page is written all
 the same); 2 the call is wrong, or a file or a script of yours cannot be used, and no page is written.`;
 }

@@ -23,7 +23,7 @@ export interface PageToWrite {
 export interface WrittenPage {
   /** The page itself first, then what stands beside it. */
   readonly paths: readonly string[];
-  /** Of the log and of the page. */
+  /** What the page itself complains of. */
   readonly issues: readonly Issue[];
 }
 
@@ -43,5 +43,5 @@ export async function writePage({
     return { refused: "The page has no tables, so there is no CSV file to write.", remedy: "Try --as html." };
   }
   const written = writeFiles(to, files, read.paths);
-  return "paths" in written ? { paths: written.paths, issues: whole.issues } : written;
+  return "paths" in written ? { paths: written.paths, issues: page.issues } : written;
 }

@@ -3,12 +3,13 @@
 import { hasError, type Issue, issueText } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
 import type { Notebook } from "../page/notebook.ts";
-import { placedFrom, tally } from "./check.ts";
+import { shellWord } from "./called.ts";
+import { everyIssue, placedFrom, tally } from "./check.ts";
 import type { Format } from "./commands.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
 import { isScript } from "./is-script.ts";
 import { notebookNamed, notebookNames } from "./known-notebooks.ts";
-import { readLogFile } from "./read-log-file.ts";
+import { type ReadLogFile, readLogFile } from "./read-log-file.ts";
 import { isRefusal, type Refusal } from "./refusal.ts";
 import { writePage } from "./write-page.ts";
 
@@ -24,13 +25,13 @@ export async function write(
   console: Console,
 ): Promise<ExitCode> {
   const script = isScript(word);
-  const notebook = await notebookFor(word, script);
+  const notebook = await notebookFor(word, path, script);
   if (isRefusal(notebook)) return refuse(console, notebook);
   const read = readLogFile(path);
   if (isRefusal(read)) return refuse(console, read);
   const { log } = read;
   if (log === undefined) {
-    sayErrors(console, path, read.issues);
+    sayIssues(console, path, read, []);
     console.say(`No page is written: ${path} cannot be read as a log.`);
     return 1;
   }
@@ -41,19 +42,19 @@ export async function write(
   });
   console.progress("");
   if (isRefusal(written)) return refuse(console, written);
-  sayErrors(console, path, written.issues);
+  const issues = sayIssues(console, path, read, written.issues);
   for (const file of written.paths) console.result(file);
-  return hasError(written.issues) ? 1 : 0;
+  return hasError(issues) ? 1 : 0;
 }
 
-async function notebookFor(word: string, script: boolean): Promise<Notebook | Refusal> {
+async function notebookFor(word: string, second: string, script: boolean): Promise<Notebook | Refusal> {
   if (script) return (await import("./own-notebook.ts")).ownNotebook(word);
   const names = notebookNames();
   if (names.includes(word)) return notebookNamed(word);
   if (/\.(ya?ml|csv|txt)$/i.test(word)) {
     return {
       refused: `"${word}" stands where the notebook belongs.`,
-      remedy: `The notebook comes first, then the log: mullbook write ${names[0]} ${word}`,
+      remedy: `The notebook comes first, then the log: mullbook write ${names.includes(second) ? second : names[0]} ${shellWord(word)}`,
     };
   }
   const near = nearest(word, names);
@@ -66,11 +67,26 @@ async function notebookFor(word: string, script: boolean): Promise<Notebook | Re
   };
 }
 
-/** Errors in full, the rest by number: the page and "check" tell all. */
-function sayErrors(console: Console, path: string, issues: readonly Issue[]): void {
-  if (issues.length === 0) return;
-  for (const issue of issues) {
-    if (issue.severity === "error") console.say(issueText(placedFrom(path, issue)));
+/**
+ * Errors in full, and whatever only this page complains of, since "check" cannot tell it; the rest by number.
+ * Returns all of them.
+ */
+function sayIssues(
+  console: Console,
+  path: string,
+  read: ReadLogFile,
+  ofPage: readonly Issue[],
+): readonly Issue[] {
+  const checked = everyIssue(read);
+  const key = ({ code, message, place }: Issue) =>
+    JSON.stringify([code, message, place?.file, place?.offset]);
+  const known = new Set(checked.map(key));
+  const only = ofPage.filter((issue) => !known.has(key(issue)));
+  const say = (issue: Issue) => console.say(issueText(placedFrom(path, issue)));
+  for (const issue of checked.filter(({ severity }) => severity === "error")) say(issue);
+  for (const issue of only) say(issue);
+  if (checked.length > 0) {
+    console.say(`${path}: ${tally(checked)}; all of them with: mullbook check ${shellWord(path)}`);
   }
-  console.say(`${path}: ${tally(issues)}; all of them with: mullbook check ${path}`);
+  return [...checked, ...only];
 }

@@ -1,6 +1,7 @@
 // Everything that the sievings of one sand say, worked out once for findings, charts and tables.
 
 import type { Issue } from "../issue.ts";
+import { practiceIssues } from "../log/practice-issues.ts";
 import { sievedPortion, sievingBalance } from "../log/sieved-portion.ts";
 import type { Log, Sand, Sieving } from "../log/types.ts";
 import { mean } from "../numbers/summary.ts";
@@ -20,8 +21,6 @@ import { type Grading, gradingOf } from "../sand/grading.ts";
 import { type GrainStatistics, gradingStatistics } from "../sand/grain-statistics.ts";
 import type { MassBalance } from "../sand/mass-balance.ts";
 import { type NextSieve, nextSieves } from "../sand/next-sieve.ts";
-import { overload } from "../sand/overload.ts";
-import { portionAdvice } from "../sand/portion.ts";
 import { pooledRepeatScatter } from "../sand/repeats.ts";
 import { type Screens, screens } from "../sand/screens.ts";
 import { type SpecificSurface, specificSurface } from "../sand/specific-surface.ts";
@@ -162,31 +161,4 @@ function meanGrading(gradings: readonly Grading[]): Grading {
       mass: mean(gradings.map(({ fractions, total }) => (100 * fractions[k]!.mass) / total)),
     })),
   );
-}
-
-/** Overloaded sieves and unsuited portions, each with the place of the sieving. */
-function practiceIssues(sand: Sand, sieving: Sieving): Issue[] {
-  const { set, startG, scale, retained, unit, place } = sieving;
-  const frameMm = set?.frameMm;
-  if (frameMm === undefined || unit !== "g") return [];
-  const about = sand.name;
-  const portionG = startG?.value ?? retained.reduce((all, { mass }) => all + mass.value, 0);
-  const advice =
-    portionG > 0 ? portionAdvice({ frameMm, portionG, ...(scale ? { stepG: scale.stepG } : {}) }).issues : [];
-  const crowded = retained.flatMap((entry, k): Issue[] => {
-    if (!entry.sieve) return [];
-    const nextOpeningMm = retained[k - 1]?.sieve?.openingMm;
-    const { issues } = overload({
-      openingMm: entry.sieve.openingMm,
-      frameMm,
-      massG: entry.mass.value,
-      ...(nextOpeningMm === undefined ? {} : { nextOpeningMm }),
-    });
-    return issues.map((issue) => ({
-      ...issue,
-      message: `${entry.label}: ${issue.message}`,
-      place: entry.place,
-    }));
-  });
-  return [...advice.map((issue) => ({ ...issue, place })), ...crowded].map((issue) => ({ ...issue, about }));
 }

@@ -83,7 +83,7 @@ sands:
     # sievings file: my-sievings.csv
 
 # A trial: a few batches at several waters. Take the "# " away from the lines below and write your own figures.
-# "mullbook card trial" and "mullbook card moisture" are sheets to print for the bench.
+# The commands "card trial" and "card moisture" write sheets to print for the bench.
 # trial: { axis: moisture }       # what you vary: moisture, clay or compactability
 # aims:                           # what you want; leave out what you don't know
 #   compactability: 42 to 48 %

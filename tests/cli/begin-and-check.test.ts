@@ -73,3 +73,62 @@ test("a text that would move the cursor is shown as codes", () => {
   expect(out).toMatch(/error/);
   expect(out).not.toMatch(/[\u001b\u202e]/);
 });
+
+test("notes alone leave nothing wrong, and are told all the same", () => {
+  const cwd = temporaryFolder();
+  writeFileSync(join(cwd, "log.yaml"), logWith(...soundRows));
+  const { code, out } = mullbook(["check", "log.yaml"], { cwd });
+  expect(code).toBe(0);
+  expect(out.trimEnd().split("\n").at(-1)).toBe("log.yaml: nothing wrong, 2 notes; 1 sand, 1 sieving.");
+  expect(out).toMatch(/^log\.yaml:1:1: note: .*usual ranges/m);
+});
+
+/** 90 g on one sieve of 100 mm: more than 7 kg/m² (ASTM C136), which is 7 · π/4 · 0.1² = 0.055 kg. */
+const crowded = `format: 1
+invented: yes
+metal: aluminium
+bond: bentonite
+scales: { small scale: { reads to: 0.1 g } }
+sieve sets: { small stack: { frame: 100 mm } }
+sands:
+  Dune sand:
+    state: new
+    sievings:
+      - date: 2026-03-02
+        scale: small scale
+        sieve set: small stack
+        start: 120.0 g
+        retained: { No. 40: 5.0, No. 50: 20.0, No. 70: 90.0, No. 100: 4.0, pan: 1.0 }
+`;
+
+test("what a page complains of, check tells as well: both count alike", () => {
+  const cwd = temporaryFolder();
+  writeFileSync(join(cwd, "log.yaml"), crowded);
+  const checked = mullbook(["check", "log.yaml"], { cwd });
+  // The row with 90 g stands on line 15.
+  const [crowding] = /^log\.yaml:15:\d+: error: No\. 70: 90 g .* 55 g.*\n.*\n/m.exec(checked.out)!;
+  const count = /log\.yaml: (.*)\.\n$/.exec(checked.out)![1]!;
+  expect({ code: checked.code, count }).toEqual({ code: 1, count: "1 error, 1 warning" });
+  const written = mullbook(["write", "grain-fineness", "log.yaml", "--as", "json"], { cwd });
+  expect(written.code).toBe(1);
+  expect(written.err).toBe(`${crowding}log.yaml: ${count}; all of them with: mullbook check log.yaml\n`);
+  const page = JSON.parse(readFileSync(join(cwd, written.out.trim()), "utf8"));
+  const told = (page.issues as { message: string }[]).map(({ message }) => message);
+  for (const message of told) expect(checked.out).toContain(message);
+  expect(told.length).toBe(checked.out.match(/^log\.yaml:\d+:\d+: /gm)!.length);
+});
+
+test("what only a founder's own page complains of is told by write in full", () => {
+  const cwd = temporaryFolder();
+  writeFileSync(join(cwd, "log.yaml"), logWith(...soundRows));
+  writeFileSync(
+    join(cwd, "own.mjs"),
+    `import { notebook } from "mullbook";
+const issue = { code: "own/damp", severity: "warning", message: "The sand was damp.", remedy: "Dry it." };
+export default notebook("Own", () => ({ question: "Dry?", answer: [], sections: [], issues: [issue] }));
+`,
+  );
+  const { code, err } = mullbook(["write", "own.mjs", "log.yaml"], { cwd });
+  expect(code).toBe(0);
+  expect(err).toMatch(/^warning: The sand was damp\.\n {4}Dry it\.\nlog\.yaml: 2 notes; all of them with/);
+});

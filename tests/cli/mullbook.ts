@@ -1,7 +1,7 @@
 // The command line as a founder runs it: dist/main.js, built from the source as it stands.
 
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
@@ -41,11 +41,26 @@ function isFresh(): boolean {
   return existsSync(path) && readFileSync(path, "utf8") === sourceHash(root);
 }
 
+/** The environment without what npm sets for the scripts that it runs: the tests may be one. */
+export function asFounder(): NodeJS.ProcessEnv {
+  return Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^npm_|^INIT_CWD$/i.test(name)));
+}
+
 export interface Run {
   readonly code: number | null;
   readonly out: string;
   readonly err: string;
   readonly seconds: number;
+}
+
+let bin: string | undefined;
+/** A folder with the program under its own name, as an installation has it; called so, its messages name it so. */
+function binFolder(): string {
+  if (bin === undefined) {
+    bin = temporaryFolder();
+    symlinkSync(main, join(bin, "mullbook"));
+  }
+  return bin;
 }
 
 /** No run may show a stack, or take longer than twenty seconds. */
@@ -54,11 +69,12 @@ export function mullbook(
   options: { readonly cwd?: string; readonly env?: NodeJS.ProcessEnv } = {},
 ): Run {
   const started = performance.now();
-  const run = spawnSync(process.execPath, [main, ...args], {
+  const folder = binFolder();
+  const run = spawnSync(process.execPath, [join(folder, "mullbook"), ...args], {
     encoding: "utf8",
     timeout: 20_000,
     cwd: options.cwd ?? root,
-    env: { ...process.env, ...options.env },
+    env: { ...asFounder(), PATH: `${folder}:${process.env.PATH}`, ...options.env },
   });
   if (run.error) throw run.error;
   const stack = /^ +at /m.exec(run.stdout + run.stderr);

@@ -58,9 +58,9 @@ test("CSV: the shares are those of the masses", () => {
   expect(code).toBe(0);
   expect(out.split("\n")).toContain("my-sands-grain-fineness/shares.csv");
   const shares = readFileSync(join(cwd, "my-sands-grain-fineness/shares.csv"), "utf8");
-  // 100 · 3.20 / 49.95 and 100 · 12.60 / 49.95, to the digits shown.
-  expect(shares).toMatch(/^No\. 40,0\.425,6\.40640640/m);
-  expect(shares).toMatch(/^No\. 50,0\.3,25\.2252252/m);
+  // 100 · 3.20 / 49.95 and 100 · 12.60 / 49.95, to six digits.
+  expect(shares).toMatch(/^No\. 40,0\.425,6\.40641,/m);
+  expect(shares).toMatch(/^No\. 50,0\.3,25\.2252,/m);
 });
 
 test("the same log gives the same bytes", () => {
@@ -111,4 +111,30 @@ test("where no page can be written it is said why", () => {
     expect(err).toMatch(says);
   }
   expect(readdirSync(cwd).filter((name) => name.endsWith(".tmp"))).toEqual([]);
+});
+
+test("a sieve that only says mesh gets through to a figure by the remedy of check", () => {
+  const cwd = temporaryFolder();
+  const rows = (...finest: string[]) => logWith(...soundRows.slice(0, 4), ...finest, "pan: 0.15");
+  writeFileSync(join(cwd, "log.yaml"), rows("200 mesh: 1.90"));
+  const { code, out } = mullbook(["check", "log.yaml"], { cwd });
+  expect(code).toBe(1);
+  const [, wire] = /write "(200 mesh, [^"]*)"/.exec(out)!;
+  const [, opening] = /what it may be off by: "([^"]*)"/.exec(out)!;
+  const width = (...finest: string[]) => {
+    writeFileSync(join(cwd, "log.yaml"), rows(...finest));
+    const written = mullbook(["write", notebook, "log.yaml", "--as", "json"], { cwd });
+    expect(written).toMatchObject({ code: 0 });
+    const page = JSON.parse(readFileSync(join(cwd, written.out.trim()), "utf8"));
+    const { value, low, high } = page.figures["Dune sand"].grainFinenessNumber;
+    expect(low).toBeLessThan(value);
+    expect(high).toBeGreaterThan(value);
+    return high - low;
+  };
+  // The less is known of the opening, the wider the interval.
+  const known = width("No. 200: 1.90");
+  expect(width(`${wire}: 1.90`)).toBeGreaterThan(known);
+  expect(width(`${opening}: 1.90`)).toBeGreaterThan(known);
+  // A trace, as check tells to write it.
+  expect(width("No. 140: 1.90", "No. 200: 0.005 ± 0.005 g")).toBeGreaterThan(0);
 });
