@@ -56,7 +56,7 @@ export function chanceAlt(input: ChancePanelInput): string {
   ].join(" ");
 }
 
-/** A row for each place, a column for each property and for all at once; about a dozen places of a long course. */
+/** A row for each place, a column for each property and for all at once; about nine places of a long course. */
 export function chanceTable(input: ChancePanelInput): ChartTable {
   const unit = "% of new batches";
   const { each, all, axis } = input;
