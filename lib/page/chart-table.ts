@@ -25,12 +25,18 @@ export function chartTableData(table: ChartTable): Pick<TableParts, "columns" | 
 }
 
 /**
- * The same for the eye: a column's numbers to one number of decimals (four figures of the largest), so that they
- * stand under each other, and long texts numbered and told once under the table.
+ * The same for the eye: the numbers of all columns of one unit to one number of decimals (four figures of the
+ * largest), so that they can be compared down and across, and long texts numbered and told once under the table.
  */
 export function chartTableParts(table: ChartTable): Pick<TableParts, "columns" | "rows" | "notes"> {
   const { columns, rows } = kept(table);
-  const decimals = columns.map((_, c) => decimalsOf(rows.map((row) => row[c]).filter(isFigure)));
+  const alike = (a: number, b: number) =>
+    a === b || ((columns[a]!.unit ?? "") !== "" && columns[a]!.unit === columns[b]!.unit);
+  const decimals = columns.map((_, c) =>
+    decimalsOf(
+      rows.flatMap((row) => row.filter((value, other) => alike(c, other) && isFigure(value)) as number[]),
+    ),
+  );
   const notes: string[] = [];
   const noted = columns.map(
     (_, c) => c > 0 && rows.some((row) => typeof row[c] === "string" && row[c].length > LONGEST_TEXT),

@@ -81,8 +81,9 @@ function asPlaced(attributes: Map<string, string>): void {
   const place = attributes.has("transform") ? translation(attributes) : undefined;
   if (!place || attributes.has("x") || attributes.has("y")) return;
   attributes.delete("transform");
-  attributes.set("x", shortNumber(place[0]));
-  attributes.set("y", shortNumber(place[1]));
+  // Not shortened: a browser may set letters on whole pixels, and a tenth could move a word by one.
+  attributes.set("x", place[0]);
+  attributes.set("y", place[1]);
 }
 
 /** A line as a path; changes the attributes in place. */

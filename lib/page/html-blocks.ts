@@ -3,7 +3,7 @@
 import { chartTableParts } from "./chart-table.ts";
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
-import { htmlTable } from "./html-table.ts";
+import { htmlTable, htmlTables } from "./html-table.ts";
 import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
@@ -28,7 +28,7 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>)
     case "issues":
       return htmlIssues(block.issues);
     case "table":
-      return htmlTable({ ...block, label: `Table ${block.number}` });
+      return htmlTables({ ...block, label: `Table ${block.number}` });
     case "chart":
       return htmlChart(block, drawings.get(block)!);
     case "fold":

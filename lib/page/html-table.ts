@@ -15,8 +15,13 @@ const LONG = 24;
 /** A text that stays on one line, in characters: a name in three lines is read as three names. */
 const SHORT_TEXT = 24;
 
-/** The table; one too wide for a sheet as several, each with the names of its rows. */
+/** The table in one, however wide: what stands in a fold is read on a screen. */
 export function htmlTable(parts: TableParts): string {
+  return oneTable(parts);
+}
+
+/** The table; one too wide for a sheet as several, each with the names of its rows. */
+export function htmlTables(parts: TableParts): string {
   const groups = columnGroups(parts);
   if (groups.length === 1) return oneTable(parts);
   const { notes, ...rest } = parts;

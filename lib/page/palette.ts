@@ -7,7 +7,7 @@ type Palette = { readonly [name in keyof typeof colours]: string };
 
 /** For a dark screen; every pair of words and ground stands 4.5 : 1 or more (tested). */
 export const darkColours: Palette = {
-  ink: "#e9e3d8",
+  ink: "#f2ede3",
   paper: "#191d20",
   quiet: "#b3b0a8",
   band: "#3f3829",
@@ -16,7 +16,7 @@ export const darkColours: Palette = {
   fitted: "#7fc1e3",
   secondSand: "#b9a8ec",
   thirdSand: "#6cc7b5",
-  rule: "#4a4f50",
+  rule: "#434849",
 };
 
 /** Custom properties as declarations: "--ink:#1f2a30;--paper:…". */

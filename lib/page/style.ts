@@ -58,11 +58,11 @@ function columnRule(letter: string, rule: string): string {
 }
 
 /** Shadows at the edges that more of the table lies behind; the paper-coloured covers scroll along and hide them. */
-const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px 0/2.2rem 100% no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) 0/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 0/.9rem 100% no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) 100% 0/.9rem 100% no-repeat scroll`;
+const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px 0/2.2rem 100% no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) 0/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 0/.9rem 100% no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) calc(100% - 1px) 0/.9rem 100% no-repeat scroll`;
 
 const TABLE = `.scroll{--shadow:color-mix(in srgb,var(--ink) 28%,transparent);overflow-x:auto;margin:1.3rem 0;background:${SCROLL_SHADOWS}}
-.table-note{font:.8rem/1.45 var(--sans);color:var(--quiet);margin:-.9rem 0 .4rem}
-.scroll+.table-note{margin-top:-.6rem}
+.table-note{font:.8rem/1.45 var(--sans);color:var(--quiet);margin:0 0 .3rem}
+.scroll:has(+.table-note){margin-bottom:.5rem}
 table{border-collapse:collapse;font:.85rem/1.4 var(--sans);font-variant-numeric:lining-nums tabular-nums}
 caption{padding-bottom:.5rem}
 caption>span{display:block;position:sticky;left:0;width:max-content;max-width:min(34rem,100vw - 2.5rem)}

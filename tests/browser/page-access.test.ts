@@ -6,6 +6,7 @@ import type { Browser, Page as Tab } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { chartSvg } from "../../lib/chart/svg.ts";
 import { writeHtml } from "../../lib/page/html.ts";
+import { paletteStyle } from "../../lib/page/palette.ts";
 import { inlineSvg } from "../../lib/page/svg-text.ts";
 import { samples } from "../chart/samples.ts";
 import { samplePage } from "../page/sample-page.ts";
@@ -76,7 +77,7 @@ describe.skipIf(withoutBrowser)("a page in Chromium", () => {
     await opened({ width: 1200 }, async (tab) => expect(await tab.evaluate(seen)).toEqual(["wide", "wide"]));
   });
 
-  test("opens every fold in print, and none before it is asked for", async () => {
+  test("opens folds in print, and none before it is asked for; a chart's data only where the reader opened them", async () => {
     const height = (selector: string) =>
       `[...document.querySelectorAll(${JSON.stringify(selector)})].map((x) => x.checkVisibility({ contentVisibilityAuto: true }) && x.getBoundingClientRect().height > 0)`;
     const within = "details.chart-data table, details.fold > p, .finding details .formula";
@@ -84,7 +85,9 @@ describe.skipIf(withoutBrowser)("a page in Chromium", () => {
       expect(await tab.evaluate(height(within))).toEqual([false, false, false, false]);
       await tab.emulateMedia({ media: "print" });
       await tab.evaluate("new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))");
-      expect(await tab.evaluate(height(within))).toEqual([true, true, true, true]);
+      expect(await tab.evaluate(height(within))).toEqual([false, false, true, true]);
+      await tab.evaluate("document.querySelector('details.chart-data').open = true");
+      expect(await tab.evaluate(height(within))).toEqual([true, false, true, true]);
     });
   });
 
@@ -136,14 +139,15 @@ describe.skipIf(withoutBrowser)("a page in Chromium", () => {
       const svg = await chartSvg(samples.find((chart) => chart.name === name)!.spec(720));
       const picture = async (text: string) => {
         let base64 = "";
-        const page = `<!doctype html><style>svg{width:720px;display:block}svg text{font-family:sans-serif}</style>${text}`;
+        const page = `<!doctype html><style>${paletteStyle()}svg{width:720px;display:block}svg text{font-family:sans-serif}</style>${text}`;
         await opened({ width: 740, page }, async (tab) => {
           base64 = (await tab.screenshot()).toString("base64");
         });
         return `data:image/png;base64,${base64}`;
       };
       const [whole, short] = [await picture(svg), await picture(inlineSvg(svg, "a-"))];
-      // Of the pixels, how many differ in any channel by more than edges of lines do when drawn as paths.
+      // Of the pixels, how many differ in any channel by more than edges do when they stand a tenth of a pixel elsewhere
+      // (seen: 63 of 255, at edges of letters); a shape that is missing or recoloured differs by over 100.
       const differing = `(async () => {
         const [a, b] = await Promise.all([${JSON.stringify(whole)}, ${JSON.stringify(short)}].map(async (source) => {
           const image = new Image();
@@ -155,7 +159,7 @@ describe.skipIf(withoutBrowser)("a page in Chromium", () => {
           context.drawImage(image, 0, 0);
           return context.getImageData(0, 0, image.width, image.height).data;
         }));
-        return a.length === b.length ? a.filter((value, i) => Math.abs(value - b[i]) > 48).length : -1;
+        return a.length === b.length ? a.filter((value, i) => Math.abs(value - b[i]) > 80).length : -1;
       })()`;
       await opened({ page: "<!doctype html><title>empty</title>" }, async (tab) => {
         expect(await tab.evaluate(differing)).toBe(0);
