@@ -16,11 +16,17 @@ export function check(path: string, console: Console): ExitCode {
   const sands = read.log?.sands ?? [];
   const sievings = sands.reduce((sum, sand) => sum + sand.sievings.length, 0);
   const batches = read.log?.batches.length ?? 0;
-  const tried = batches === 0 ? "" : `, ${batches} ${batches === 1 ? "batch" : "batches"}`;
-  const holds = `${counted(sands.length, "sand")}, ${counted(sievings, "sieving")}${tried}`;
+  const parts = [
+    [sands.length, "sand", "sands"],
+    [sievings, "sieving", "sievings"],
+    [batches, "batch", "batches"],
+  ] as const;
+  const holds = parts.flatMap(([count, one, more]) =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : more}`],
+  );
   const notes = issues.every(({ severity }) => severity === "note");
   const seen = notes ? ["nothing wrong", ...(issues.length === 0 ? [] : [tally(issues)])] : [tally(issues)];
-  console.result(`${path}: ${seen.join(", ")}${notes ? `; ${holds}` : ""}.`);
+  console.result(`${path}: ${seen.join(", ")}${notes ? `; ${holds.join(", ")}` : ""}.`);
   return hasError(issues) ? 1 : 0;
 }
 
