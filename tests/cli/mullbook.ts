@@ -72,7 +72,7 @@ export function mullbook(
   const folder = binFolder();
   const run = spawnSync(process.execPath, [join(folder, "mullbook"), ...args], {
     encoding: "utf8",
-    timeout: 20_000,
+    timeout: 120_000,
     cwd: options.cwd ?? root,
     env: { ...asFounder(), PATH: `${folder}:${process.env.PATH}`, ...options.env },
   });
