@@ -48,9 +48,9 @@ function sortedTable(reports: readonly SandReport[]): Block {
 
 function keyFigure(report: SandReport): KeyFigure {
   const { sand, printed, trusted, possible, fineness } = report;
-  const open = possible.high - possible.low > 0.5;
+  const open = possible.high - possible.low > 1;
   const within = open
-    ? `By the masses alone ${possible.low.toFixed(0)} to ${possible.high.toFixed(0)}. `
+    ? `With openings at their names and nothing else assumed, ${possible.low.toFixed(0)} to ${possible.high.toFixed(0)}. `
     : "";
   const middle = printed?.form === "range" ? `Middle ${printed.value}. ` : "";
   const parts: { readonly [part: string]: string } = {
