@@ -58,6 +58,7 @@ export { type BatchFigure, type BatchFigures, batchFigures } from "./log/batch-f
 export { beginLog } from "./log/begin.ts";
 export { filesNamedIn } from "./log/files-named.ts";
 export { fingerprint } from "./log/fingerprint.ts";
+export { type HeapFigure, type HeapKg, heapFigure } from "./log/heap.ts";
 export { type ReadLogOptions, readLog } from "./log/read-log.ts";
 export { sievedPortion, sievingBalance } from "./log/sieved-portion.ts";
 export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";

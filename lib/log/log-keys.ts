@@ -8,12 +8,14 @@ export const logKeys = [
   "invented",
   "metal",
   "bond",
+  "units",
   "scales",
   "sieve sets",
   "sands",
   "rigs",
   "aims",
   "trial",
+  "heap",
   "batches",
   "batches file",
 ] as const;
@@ -27,6 +29,7 @@ export const sectionLines: { readonly [key: string]: string } = {
   batches: "batches:",
   aims: "aims: { compactability: 42 to 48 % }",
   trial: "trial: { axis: moisture }",
+  heap: "heap: { mass: 120 kg ± 5 kg }",
 };
 
 export const sandKeys = ["state", "note", "sievings", "sievings file"] as const;
@@ -47,6 +50,8 @@ export const sievingKeys = [
 
 export const scaleKeys = ["reads to", "within", "note"] as const;
 export const sieveSetKeys = ["frame", "checked", "note"] as const;
+
+export const heapKeys = ["mass", "buckets", "bucket", "empty", "scale", "note"] as const;
 
 export const batchKeys = [
   "date",

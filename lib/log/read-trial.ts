@@ -6,6 +6,7 @@ import type { Fields } from "./fields.ts";
 import type { Entry, Report } from "./node.ts";
 import { readAims, readTrialAxis } from "./read-aims.ts";
 import { readBatches } from "./read-batches.ts";
+import { readHeap } from "./read-heap.ts";
 import { readRigs } from "./read-rigs.ts";
 import type { Log, Scale } from "./types.ts";
 
@@ -21,7 +22,7 @@ export interface TrialContext {
 export function readTrial(
   fields: Fields,
   context: TrialContext,
-): Pick<Log, "rigs" | "aims" | "axis" | "batches"> {
+): Pick<Log, "rigs" | "aims" | "axis" | "heapKg" | "batches"> {
   const { report, scales, reportAbout } = context;
   const rigs = readRigs(fields.get("rigs"), report);
   const aims = readAims(fields.get("aims"), report);
@@ -32,7 +33,14 @@ export function readTrial(
     scaleSection: fields.section("scales"),
     rigSection: fields.section("rigs"),
   };
+  const heapKg = readHeap(fields.entry("heap"), instruments, report);
   const batches = readBatches(fields, { ...context, instruments }, report);
   checkBatches(batches, axis, reportAbout);
-  return { rigs, aims, batches, ...(axis === undefined ? {} : { axis }) };
+  return {
+    rigs,
+    aims,
+    batches,
+    ...(axis === undefined ? {} : { axis }),
+    ...(heapKg ? { heapKg } : {}),
+  };
 }

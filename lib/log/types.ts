@@ -4,6 +4,10 @@ import type { Place } from "../issue.ts";
 import type { Sieve } from "../sand/sieve.ts";
 import type { Aim, Batch, Rig, TrialAxis } from "./batch.ts";
 import type { Measured, Scale } from "./figure-types.ts";
+import type { HeapKg } from "./heap.ts";
+
+/** Grams, millimetres, kilopascals; or ounces, inches, pounds per square inch, in US measures. */
+export type UnitSystem = "metric" | "US";
 
 export type { Measured, Scale } from "./figure-types.ts";
 
@@ -73,6 +77,8 @@ export interface Log {
   readonly metal?: string;
   /** "bentonite" or "natural". */
   readonly bond?: string;
+  /** What pages are to be printed in; undefined: each test as it was typed. */
+  readonly units?: UnitSystem;
   readonly scales: readonly Scale[];
   readonly sets: readonly SieveSet[];
   readonly sands: readonly Sand[];
@@ -80,6 +86,8 @@ export interface Log {
   readonly aims: readonly Aim[];
   /** What the trial varies; undefined: not said. */
   readonly axis?: TrialAxis;
+  /** Of the heap that is to be tempered or rebonded. */
+  readonly heapKg?: HeapKg;
   /** In the log's order, those of a CSV file after the others. */
   readonly batches: readonly Batch[];
   /** Eight hex digits of the log's text, so that page and data can be matched. */

@@ -10,7 +10,7 @@ export interface HeapMass {
   /** kg, with its ±. */
   readonly figure: Figure;
   /** Parts of the doubt that nothing is known of; the ± is then "at least". */
-  readonly missing: readonly ("buckets" | "scale")[];
+  readonly missing: readonly ("buckets" | "scale" | "weighing")[];
 }
 
 /**
@@ -18,7 +18,7 @@ export interface HeapMass {
  *
  * name: of the heap, keeps its doubts apart from those of others. bucketsKg: gross masses of the weighed buckets, each
  * above emptyKg, at least one. count: all buckets of like filling, a whole number, no fewer than were weighed.
- * emptyKg: 0 or more. stepKg: smallest step of the scale. withinKg: how surely right it is at such a load, if checked;
+ * emptyKg: 0 or more. stepKg: smallest step of the scale, if known. withinKg: how surely right it is at such a load, if checked;
  * scale: its name, so that its bias is one source on the whole page. Else RangeError.
  * ±: between buckets, with k of N weighed, sd N √((1 − k/N) / k) s, Student's t with k − 1 degrees of freedom; half a
  * step for each reading, that of the empty bucket counting N times; the bias of the scale, in proportion to the load.
@@ -32,7 +32,7 @@ export function heapMassKg(
     readonly bucketsKg: readonly number[];
     readonly count: number;
     readonly emptyKg: number;
-    readonly stepKg: number;
+    readonly stepKg?: number;
     readonly withinKg?: number;
     readonly scale?: string;
   },
@@ -43,18 +43,19 @@ export function heapMassKg(
   if (!(weighed > 0 && Number.isInteger(count) && count >= weighed))
     throw new RangeError(`heapMassKg: ${count} buckets in all, ${weighed} weighed: one or more, and no more`);
   requireFromZero("heapMassKg", { emptyKg });
-  requireAboveZero("heapMassKg", { stepKg, ...(withinKg === undefined ? {} : { withinKg }) });
+  if (stepKg !== undefined) requireAboveZero("heapMassKg", { stepKg });
+  if (withinKg !== undefined) requireAboveZero("heapMassKg", { withinKg });
   for (const grossKg of bucketsKg) requireAboveZero("heapMassKg", { netKg: grossKg - emptyKg });
   const netKg = mean(bucketsKg) - emptyKg;
   const reading = { kind: "reading", shape: { kind: "rectangular" } } as const;
   const id = (what: string): string => `${what}, ${name}`;
   const terms = bucketsKg.map((_, i) => ({
-    scale: ((count / weighed) * stepKg) / 2,
+    scale: ((count / weighed) * (stepKg ?? 0)) / 2,
     source: { ...reading, id: id(`weighing of bucket ${i + 1}`), says: "the steps of the scale" },
   }));
   if (emptyKg > 0)
     terms.push({
-      scale: (count * stepKg) / 2,
+      scale: (count * (stepKg ?? 0)) / 2,
       source: { ...reading, id: id("weighing of the empty bucket"), says: "the empty bucket" },
     });
   const between =
@@ -92,6 +93,7 @@ export function heapMassKg(
     missing: [
       ...(weighed === 1 && count > 1 ? (["buckets"] as const) : []),
       ...(withinKg === undefined ? (["scale"] as const) : []),
+      ...(stepKg === undefined ? (["weighing"] as const) : []),
     ],
   };
 }
