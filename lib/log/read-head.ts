@@ -6,11 +6,19 @@ import { choiceOf, type Fields, textNodeOf, textOf, yesNoOf } from "./fields.ts"
 import { isHoled, type MapNode, type Report } from "./node.ts";
 import type { Log } from "./types.ts";
 
-export type Head = Pick<Log, "title" | "founder" | "note" | "invented" | "metal" | "bond">;
+export type Head = Pick<Log, "title" | "founder" | "note" | "invented" | "metal" | "bond" | "units">;
 
 /** A founder who says clay most likely added it; one whose sand is natural says where it is from. */
 const bondMeant = (text: string): string | undefined =>
   /clay|bento|sodium|calcium|western|southern/.test(text) ? "bentonite" : undefined;
+
+const otherSystems: { readonly [name: string]: "metric" | "us" } = {
+  si: "metric",
+  imperial: "us",
+  american: "us",
+  customary: "us",
+  "us customary": "us",
+};
 
 export function readHead(fields: Fields, root: MapNode, report: Report): Head {
   const title = textOf(fields.get("title"), "title", report);
@@ -18,6 +26,10 @@ export function readHead(fields: Fields, root: MapNode, report: Report): Head {
   const note = textOf(fields.get("note"), "note", report);
   const metal = choiceOf(fields.get("metal"), "metal", metalNames, report, { named: metalNamed });
   const bond = choiceOf(fields.get("bond"), "bond", bondNames, report, { meant: bondMeant });
+  const units = choiceOf(fields.get("units"), "units", ["metric", "us"], report, {
+    named: (text) => (text === "u.s." || text === "usa" ? "us" : undefined),
+    meant: (text) => otherSystems[text],
+  });
   sayWhatRangesNeed(fields, root, report);
   return {
     invented: yesNoOf(fields.get("invented"), "invented", report) ?? false,
@@ -26,6 +38,7 @@ export function readHead(fields: Fields, root: MapNode, report: Report): Head {
     ...(note === undefined ? {} : { note }),
     ...(metal === undefined ? {} : { metal }),
     ...(bond === undefined ? {} : { bond }),
+    ...(units === undefined ? {} : { units: units === "us" ? "US" : "metric" }),
   };
 }
 
