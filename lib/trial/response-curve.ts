@@ -16,8 +16,18 @@ export interface CurvePoints {
   readonly blocks?: readonly (string | undefined)[];
 }
 
-/** "points only": too few to draw anything through. */
-export type CurveForm = "points only" | "straight line" | "curve";
+/** "points only": too few to draw anything through. "published slope": few, and helped by what others have found. */
+export type CurveForm = "points only" | "published slope" | "straight line" | "curve";
+
+/** What others have found, which helped a curve through few batches. Never a ground for an aim or a chance. */
+export interface CurvePrior {
+  /** A sentence for a page. */
+  readonly says: string;
+  readonly source: string;
+  /** Per unit of the axis, in the property's unit, and how far it is taken to scatter from sand to sand (one sd). */
+  readonly slope: number;
+  readonly sd: number;
+}
 
 export interface ResponseCurve {
   readonly form: CurveForm;
@@ -29,6 +39,13 @@ export interface ResponseCurve {
   readonly fit?: LinearFit;
   /** Blocks that have an offset of their own in the fit, against all the others; the first block is not among them. */
   readonly blocks: readonly string[];
+  /** Set where the form is "published slope"; there is then no fit, so that nothing is promised from it. */
+  readonly prior: CurvePrior | undefined;
+  /**
+   * Whether the interval of a new batch holds on a new day or with a new bag: true where the scatter of three blocks or
+   * more is in it, false where it holds for these blocks alone, undefined where the batches name none.
+   */
+  readonly newBlock: boolean | undefined;
   /** Powers of the centred axis: 1, u, u² with u = (x − middle)/half. */
   row(x: number): readonly number[];
   /** Mean of the property at x, its 95 % interval, and that of one new batch; undefined for points only. */
@@ -74,7 +91,17 @@ export function responseCurve(points: CurvePoints, options: { readonly peaked: b
     const u = (at - middle) / half;
     return degree === 2 ? [1, u, u * u] : [1, u];
   };
-  const base = { form, used, levels, from, to, row, blocks: form === "points only" ? [] : names };
+  const base = {
+    form,
+    used,
+    levels,
+    from,
+    to,
+    row,
+    blocks: form === "points only" ? [] : names,
+    prior: undefined,
+    newBlock: names.length > 0 ? false : undefined,
+  };
   if (form === "points only") return { ...base, at: () => undefined };
   const offsets = blockColumns(used, blocks, names);
   const fit = fitLinear(

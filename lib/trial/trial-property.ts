@@ -25,6 +25,8 @@ export interface TrialProperty {
   readonly figures: readonly (BatchFigure | undefined)[];
   /** Batches whose density lies too far off for their figure to stand on one curve with the rest. */
   readonly leftOut: readonly boolean[];
+  /** True where the figures go with density, and that of some batches is not known. */
+  readonly densityUnknown: boolean;
   readonly curve: ResponseCurve;
   /** A bias about 0 that all readings share. */
   readonly bias: Spread | undefined;
@@ -71,6 +73,7 @@ export function trialProperty(
     unit: figures.find((figure) => figure !== undefined)?.unit ?? "",
     figures,
     leftOut,
+    densityUnknown: tied.includes(test) && rows.some(({ tests }) => tests[test] && !tests.density),
     curve,
     bias: biasOf(figures),
     optimum:

@@ -10,9 +10,13 @@ import { aimsFromBands } from "../sand/aims-from-bands.ts";
 import { type Bond, metalNamed } from "../sand/metals.ts";
 import { type AimedCurve, type AimResult, aimFor, bestPlace, gridOver } from "./aim.ts";
 import { type Confounded, confounding } from "./confounding.ts";
+import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
+import type { ApartAims, Unreachable } from "./reach.ts";
 import { levelCount } from "./response-curve.ts";
+import type { TrialSurface } from "./response-surface.ts";
 import { axisTests, ownAim, type TrialProperty, trialProperty, type WantedRange } from "./trial-property.ts";
+import type { WildBatch } from "./wild-batch.ts";
 
 export interface AxisFigure {
   readonly value: number;
@@ -40,6 +44,22 @@ export interface TrialReport {
   readonly confounded: readonly Confounded[];
   /** The single batch that the aim hangs on most, and how far the aim would move without it. */
   readonly influence: { readonly batch: string; readonly shift: number } | undefined;
+  /** The tests that the aim is worked out over: the order of each in result.chances. */
+  readonly aimed: readonly TestName[];
+  /** Properties over two things at once; only where two were varied. */
+  readonly surfaces: readonly TrialSurface[];
+  /** At most one a property: a batch that does not belong to its curve. */
+  readonly wild: readonly WildBatch[];
+  /** One for each property that has repeats at a level; a small p: the form of the curve is in doubt. */
+  readonly lackOfFit: readonly LackOfFit[];
+  /** Aims that no place tried meets. */
+  readonly unreachable: readonly Unreachable[];
+  /** Pairs of aims, each met somewhere and never together. */
+  readonly apart: readonly ApartAims[];
+  /** True where aim, chances and window rest on figures whose shared doubt is known only in part: it may be more. */
+  readonly atLeast: boolean;
+  /** Fineness that the permeability's usual range goes with: as asked for, else by the log's own sieving. */
+  readonly gfn: number | undefined;
   readonly issues: readonly Issue[];
 }
 export interface MovedAim {
@@ -120,6 +140,14 @@ export function trialReport(
       },
     }),
     influence: result && rows.length >= 7 ? influenceOf(found, rows, places, result.aim.x) : undefined,
+    aimed: aimed.map(({ name }) => name as TestName),
+    surfaces: [],
+    wild: [],
+    lackOfFit: [],
+    unreachable: [],
+    apart: [],
+    atLeast: false,
+    gfn: options.gfn,
     issues: [...issues, ...(found.some(({ wanted }) => wanted && !wanted.own) ? usual.issues : [])],
   };
 }
