@@ -17,6 +17,8 @@ export interface ChancePanelInput {
   readonly all: readonly (ChancePoint & { readonly low?: number; readonly high?: number })[];
   /** What low and high of `all` are: "edges moved by a tenth"; "95 % interval of all at once" by default. */
   readonly rangeMeans?: string;
+  /** Whose ranges they are; "your own aims" by default. */
+  readonly whose?: string;
   readonly window?: AimWindow;
   readonly aimAt?: AimPlace;
   readonly caption?: string;

@@ -14,6 +14,7 @@ import {
   hasRange,
   isKnown,
   rangeWords,
+  whose,
 } from "./chance-words.ts";
 import type { Chart, VegaLiteSpec } from "./chart.ts";
 import { stretches } from "./clip-course.ts";
@@ -39,7 +40,7 @@ import { letterPx } from "./theme.ts";
 
 const right = 16;
 const yTicks = [0, 25, 50, 75, 100];
-const title = "chance of meeting your own aims, % of new batches";
+const title = (input: ChancePanelInput) => `chance of meeting ${whose(input)}, % of new batches`;
 
 /**
  * Draws the chance of meeting the founder's own aims (0..100 % of new batches) against moisture, compactability or
@@ -100,7 +101,7 @@ function spec(
   }));
   if (hasRange(input)) entries.push({ text: rangeWords(input), sample: "area", style: allStyle });
   const keyRows = key([...entries, ...aimedKey(input, axis, chanceDecimals(input))], innerWidth + left);
-  const heading = titleLines(title, innerWidth + left);
+  const heading = titleLines(title(input), innerWidth + left);
   const keyTop = heading.length * titleLinePx;
   const top = keyTop + keyRows.heightPx + 8;
   const plot = plotAt(top, height, innerWidth, [0, 100], yTicks);

@@ -9,6 +9,7 @@ import { figure } from "./text.ts";
 import { thinned } from "./thinned.ts";
 
 export const allAtOnce = "all at once";
+export const whose = (input: ChancePanelInput): string => input.whose ?? "your own aims";
 export const rangeWords = ({ rangeMeans }: ChancePanelInput) => rangeMeans ?? "95 % interval of all at once";
 export const hasRange = ({ all }: ChancePanelInput) => all.filter((at) => ends(at)).length > 1;
 
@@ -27,7 +28,7 @@ function chanceText(chance: number): string {
 
 export function chanceCaption(input: ChancePanelInput): string {
   return [
-    "Chance that a new batch meets your own aims",
+    `Chance that a new batch meets ${whose(input)}`,
     input.each.length > 0 ? ", each property for itself and all at once (heavy line)" : "",
     hasRange(input) ? `; the fill is the ${rangeWords(input)}` : "",
     input.window ? `; shaded: the ${input.window.label ?? "window"}` : "",
@@ -48,7 +49,7 @@ export function chanceAlt(input: ChancePanelInput): string {
     return `${what}: from ${told(first)} to ${told(last)}, highest ${told(top)}.`;
   };
   return [
-    `Chance of meeting your own aims, % of new batches, against ${axisTitle(axis)}; not the chance of a sound casting.`,
+    `Chance of meeting ${whose(input)}, % of new batches, against ${axisTitle(axis)}; not the chance of a sound casting.`,
     ...each.map(({ property, points }) => course(capital(property), points)),
     course("All at once", all),
     ...(window ? [`${capital(windowWords(window, unitText(axis), places))}.`] : []),

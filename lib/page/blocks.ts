@@ -11,6 +11,8 @@ export interface TableColumn {
   readonly head: string;
   /** Unit and basis under the head: "g", "% of dry sand". */
   readonly unit?: string;
+  /** Unit of the cells' plain numbers where it is not the one that is printed. */
+  readonly dataUnit?: string;
   /** number: aligned at the decimal mark. */
   readonly align: "text" | "number";
 }
@@ -49,7 +51,8 @@ export type PlainBlock =
   /** The page's main figures: a label, the figure with its ±, and a line under it. */
   | { readonly kind: "figures"; readonly figures: readonly KeyFigure[] }
   | { readonly kind: "finding"; readonly finding: Finding }
-  | { readonly kind: "caution"; readonly caution: Caution }
+  /** deferralSaid: the page has said whose rules come first, before the first of its cautions. */
+  | { readonly kind: "caution"; readonly caution: Caution; readonly deferralSaid?: boolean }
   /** Faults of the log, with their places. */
   | { readonly kind: "issues"; readonly issues: readonly Issue[] };
 

@@ -24,7 +24,7 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>)
     case "finding":
       return htmlFinding(block.finding);
     case "caution":
-      return htmlCaution(block.caution);
+      return htmlCaution(block.caution, block.deferralSaid);
     case "issues":
       return htmlIssues(block.issues);
     case "table":

@@ -21,11 +21,14 @@ export function htmlFinding({ tone, text, because, formula, source }: Finding): 
 </div>`;
 }
 
-export function htmlCaution({ trigger, text, points, defers }: Caution): string {
+export function htmlCaution({ trigger, text, points, defers }: Caution, deferralSaid = false): string {
+  const parts = [
+    points.length === 0 ? "" : htmlList(points.map(flowHtml)),
+    deferralSaid ? "" : `<p class="defers">${escapeHtml(defers)}</p>`,
+  ].filter((part) => part !== "");
   return `<div class="caution" role="note">
 <p><strong class="word">Caution</strong> <span class="trigger">${escapeHtml(trigger)}</span></p>
-<p>${flowHtml(text)}</p>
-${points.length === 0 ? "" : `${htmlList(points.map(flowHtml))}\n`}<p class="defers">${escapeHtml(defers)}</p>
+<p>${flowHtml(text)}</p>${parts.map((part) => `\n${part}`).join("")}
 </div>`;
 }
 

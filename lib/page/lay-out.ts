@@ -57,9 +57,10 @@ export function layOut(page: Page): LaidPage {
   }
   const place = placer();
   const id = stemGiver();
+  const shared = sharedDeferral(page);
   const sections = ROLES.flatMap((role) => page.sections.filter((section) => section.role === role)).flatMap(
     ({ role, title, blocks }) => {
-      const laid = cautionsFirst(blocks).filter(holdsSomething).map(place);
+      const laid = deferralOnce(cautionsFirst(blocks).filter(holdsSomething), shared).map(place);
       return laid.length === 0 ? [] : [{ id: id(role), role, title, blocks: laid }];
     },
   );
@@ -109,6 +110,31 @@ function cautionsFirst(blocks: readonly Block[]): Block[] {
     });
   const rest = take(blocks);
   return [...cautions, ...rest];
+}
+
+/** What several cautions of the page defer to in the same words. */
+function sharedDeferral({ sections }: Page): string | undefined {
+  const counts = new Map<string, number>();
+  for (const { blocks } of sections) {
+    for (const block of cautionsFirst(blocks)) {
+      if (block.kind !== "caution") continue;
+      const { defers } = block.caution;
+      counts.set(defers, (counts.get(defers) ?? 0) + 1);
+    }
+  }
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  return most && most[1] > 1 ? most[0] : undefined;
+}
+
+/** The shared words once, before the section's first caution that has them; a caution with its own keeps them. */
+function deferralOnce(blocks: readonly Block[], shared: string | undefined): Block[] {
+  const has = (block: Block): boolean => block.kind === "caution" && block.caution.defers === shared;
+  const first = blocks.find(has);
+  if (shared === undefined || !first) return [...blocks];
+  return blocks.flatMap((block): Block[] => {
+    const laid = has(block) ? { ...block, deferralSaid: true } : block;
+    return block === first ? [{ kind: "prose", text: shared }, laid as Block] : [laid as Block];
+  });
 }
 
 function holdsSomething(block: Block): boolean {

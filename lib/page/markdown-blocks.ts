@@ -25,7 +25,7 @@ function markdownBlock(block: LaidBlock): string {
     case "finding":
       return finding(block.finding);
     case "caution":
-      return caution(block.caution);
+      return caution(block.caution, block.deferralSaid);
     case "issues":
       return markdownIssues(block.issues);
     case "table":
@@ -78,14 +78,14 @@ function finding({ tone, text, because, formula, source }: Finding): string {
   ].join("\n");
 }
 
-function caution({ trigger, text, points, defers }: Caution): string {
+function caution({ trigger, text, points, defers }: Caution, deferralSaid = false): string {
+  const list = points.map((point) => `> - ${escapeMarkdown(point)}`);
   return [
     `> **Caution** *${escapeMarkdown(trigger)}*`,
     ">",
     `> ${escapeMarkdown(text)}`,
-    ">",
-    ...(points.length === 0 ? [] : [...points.map((point) => `> - ${escapeMarkdown(point)}`), ">"]),
-    `> ${escapeMarkdown(defers)}`,
+    ...(list.length === 0 ? [] : [">", ...list]),
+    ...(deferralSaid ? [] : [">", `> ${escapeMarkdown(defers)}`]),
   ].join("\n");
 }
 
