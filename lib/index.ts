@@ -98,6 +98,14 @@ export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
 export { type Notebook, notebook } from "./page/notebook.ts";
+export {
+  figureInShownUnit,
+  inShownUnit,
+  type ShownUnits,
+  shownUnit,
+  shownUnits,
+  type UnitSystem,
+} from "./page/shown-units.ts";
 export { handChart, trialCharts } from "./page/trial-charts.ts";
 export { trialData } from "./page/trial-data.ts";
 export { trialResult } from "./page/trial-result.ts";

@@ -10,10 +10,14 @@ import {
   comparisonFinding,
   differencePlot,
   type Finding,
+  inShownUnit,
   type Log,
   notebook,
   permeabilityByClayChart,
   type Section,
+  type ShownUnits,
+  shownUnit,
+  shownUnits,
   strengthByClayChart,
   type TestName,
   type Text,
@@ -30,7 +34,8 @@ export default notebook(
   "Clay trial",
   (log) => {
     const report = trialReport(log, { axis: "clay" });
-    const compared = comparisons(report);
+    const units = shownUnits(log);
+    const compared = comparisons(report, units);
     const findings = [...trialFindings(report), ...compared.map(({ finding }) => finding)];
     return {
       title: log.title ? `Clay trial: ${log.title}` : "Clay trial",
@@ -42,9 +47,9 @@ export default notebook(
           title: "Before you mix and test",
           blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
         },
-        trialData(report.rows),
-        trialResult(report),
-        typical(report, log),
+        trialData(report.rows, units),
+        trialResult(report, units),
+        typical(report, log, units),
         {
           role: "result",
           title: "Before and after",
@@ -82,7 +87,7 @@ function answer({ rows }: TrialReport, findings: readonly Finding[]): Text[] {
 }
 
 /** What the trade has published on clay, with the founder's batches on it. */
-function typical({ rows, x }: TrialReport, { bond }: Log): Section {
+function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Section {
   const points = (test: TestName) =>
     rows.flatMap(({ batch, tests }, i) => {
       const one = tests[test];
@@ -105,6 +110,7 @@ function typical({ rows, x }: TrialReport, { bond }: Log): Section {
         ...at,
         compactabilityPercent: compactability,
         batches: strength,
+        strengthUnit: units.of("green compression") === "US" ? "psi" : "kPa",
       });
       blocks.push({ kind: "chart", chart });
     }
@@ -129,7 +135,7 @@ function typical({ rows, x }: TrialReport, { bond }: Log): Section {
 }
 
 /** Two blocks of batches, such as two clays or before and after: at like clay where the curve allows, else as they are. */
-function comparisons(report: TrialReport) {
+function comparisons(report: TrialReport, units: ShownUnits) {
   const { rows, properties } = report;
   const names = [...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined))];
   if (names.length !== 2) return [];
@@ -148,23 +154,37 @@ function comparisons(report: TrialReport) {
     const curve = properties.find((property) => property.test === test)?.curve;
     const alike = curve && blockDifference(curve);
     const found = alike ?? beforeAfter(before, after);
+    const shown = (one = ""): string => shownUnit(one, units.of(test));
+    // A difference of strengths turns like a strength: no unit of a test has an offset.
+    const turned = (value: number): number => inShownUnit(value, unit, units.of(test)).value;
+    const inUnits = <D extends { difference: number; low: number; high: number }>(one: D): D => ({
+      ...one,
+      difference: turned(one.difference),
+      low: turned(one.low),
+      high: turned(one.high),
+    });
+    const plot = (as: string) => {
+      const to = (value: number): number => (as === symbol ? value : turned(value));
+      return differencePlot({
+        name: `compare-${test.replaceAll(" ", "-")}`,
+        property: test,
+        unit: as,
+        ...(basis === undefined ? {} : { basis }),
+        groups: [
+          { label: first, values: before.map(to) },
+          { label: second, values: after.map(to) },
+        ],
+        difference: { value: to(found.difference), low: to(found.low), high: to(found.high) },
+      });
+    };
     return [
       {
         finding: alike
-          ? blockFinding(test, unit, first, second, "clay", alike)
-          : comparisonFinding(test, unit, first, second, beforeAfter(before, after)),
+          ? blockFinding(test, shown(unit), first, second, "clay", inUnits(alike))
+          : comparisonFinding(test, shown(unit), first, second, inUnits(beforeAfter(before, after))),
         figures: { test, difference: found.difference, low: found.low, high: found.high, p: found.p },
-        chart: differencePlot({
-          name: `compare-${test.replaceAll(" ", "-")}`,
-          property: test,
-          unit: symbol!,
-          ...(basis === undefined ? {} : { basis }),
-          groups: [
-            { label: first, values: before },
-            { label: second, values: after },
-          ],
-          difference: { value: found.difference, low: found.low, high: found.high },
-        }),
+        chart:
+          shown(symbol) === symbol ? plot(symbol!) : { ...plot(shown(symbol)), data: plot(symbol!).table },
       },
     ];
   });

@@ -7,35 +7,41 @@ import {
   batchFigures,
   doubtBars,
   figure,
+  figureInShownUnit,
   handChart,
+  inShownUnit,
   type Log,
   notebook,
   printFigure,
   printNumber,
   type Section,
+  type ShownUnits,
+  shownUnits,
   squeezeTable,
   type TestName,
   type Text,
   trialCautions,
   trialData,
+  type UnitSystem,
 } from "../lib/index.ts";
 
 export default notebook(
   "Home rigs",
   (log) => {
     const { figures: rows, pooled, issues } = batchFigures(log);
+    const units = shownUnits(log);
     return {
       title: log.title ? `Home rigs: ${log.title}` : "Home rigs",
       question: "What do the readings come to in the trade's numbers, and how well do the rigs repeat?",
-      answer: answer(rows),
+      answer: answer(rows, units),
       sections: [
         {
           role: "cautions",
           title: "Before you test",
           blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
         },
-        trialData(rows),
-        result(rows, pooled, log),
+        trialData(rows, units),
+        result(rows, pooled, log, units),
         {
           role: "next",
           title: "What to do next",
@@ -63,12 +69,12 @@ const plain = ({ spread, value, unit, missing }: BatchFigure) => {
   return { value, low, high, unit, atLeast: missing.length > 0 };
 };
 
-function answer(rows: readonly BatchFigures[]): Text[] {
+function answer(rows: readonly BatchFigures[], units: ShownUnits): Text[] {
   if (rows.length === 0) return ["No batch of this log has a test: the cards say how to make one."];
   const told = rows.slice(0, 3).map(({ batch, tests }): Text => {
     const figures = Object.values(tests)
       .filter(({ test }) => test !== "squeeze")
-      .map((one) => `${one.test} ${textOf(one)}`);
+      .map((one) => `${one.test} ${textOf(one, units)}`);
     return [
       { strong: `${batch.name}: ` },
       figures.length > 0 ? `${figures.join(", ")}.` : "nothing that gives a figure.",
@@ -77,22 +83,32 @@ function answer(rows: readonly BatchFigures[]): Text[] {
   return rows.length > 3 ? [...told, `${rows.length - 3} more stand in the table.`] : told;
 }
 
-function textOf({ spread, value, unit, missing }: BatchFigure): string {
+/** The figure in its unit; a strength in the other system's as well, in brackets. */
+function textOf({ test, spread, value, unit, missing }: BatchFigure, units: ShownUnits): string {
   const { low, high } = figure(spread);
-  if (low === high) return `${Number(value.toPrecision(4))}${unit ? ` ${unit}` : ""} (± not known)`;
-  return printFigure({
-    value,
-    low: Math.min(low, value),
-    high: Math.max(high, value),
-    atLeast: missing.length > 0,
-    ...(unit ? { unit } : {}),
-  }).text;
+  const system = units.of(test);
+  const told = (as: UnitSystem): string => {
+    const shown = figureInShownUnit({ value, low, high }, unit, as);
+    const after = shown.unit ? { unit: shown.unit } : {};
+    if (low === high)
+      return `${Number(shown.value.toPrecision(4))}${unit ? ` ${shown.unit}` : ""} (± not known)`;
+    return printFigure({
+      value: shown.value,
+      low: Math.min(shown.low, shown.value),
+      high: Math.max(shown.high, shown.value),
+      atLeast: missing.length > 0,
+      ...after,
+    }).text;
+  };
+  if (unit !== "kPa") return told(system);
+  const other = figureInShownUnit({ value, low, high }, unit, system === "US" ? "metric" : "US");
+  return `${told(system)} (${Number(other.value.toPrecision(3))} ${other.unit})`;
 }
 
 type Pooled = ReturnType<typeof batchFigures>["pooled"];
 
-function result(rows: readonly BatchFigures[], pooled: Pooled, log: Log): Section {
-  const blocks: Block[] = [repeatability(pooled, rows)];
+function result(rows: readonly BatchFigures[], pooled: Pooled, log: Log, units: ShownUnits): Section {
+  const blocks: Block[] = [repeatability(pooled, rows, units)];
   const aim = log.aims.find(({ test }) => test === "compactability");
   const hand = handChart(rows, aim);
   if (hand) blocks.push({ kind: "chart", chart: hand }, { kind: "prose", text: handWords(rows) });
@@ -117,7 +133,7 @@ function result(rows: readonly BatchFigures[], pooled: Pooled, log: Log): Sectio
   return { role: "result", title: "How well the rigs repeat, and what the doubt comes from", blocks };
 }
 
-function repeatability(pooled: Pooled, rows: readonly BatchFigures[]): Block {
+function repeatability(pooled: Pooled, rows: readonly BatchFigures[], shown: ShownUnits): Block {
   const units = new Map(
     rows.flatMap(({ tests }) => Object.values(tests).map(({ test, unit }) => [test, unit])),
   );
@@ -139,12 +155,15 @@ function repeatability(pooled: Pooled, rows: readonly BatchFigures[]): Block {
       { head: "Standard deviation of one reading", align: "number" },
       { head: "Degrees of freedom", align: "number" },
     ],
-    rows: learnt.map(([test, { sd, degreesOfFreedom }]) => [
-      test,
-      units.get(test) || "bare number",
-      { text: String(Number(sd.toPrecision(2))), number: sd },
-      printNumber(degreesOfFreedom, 0),
-    ]),
+    rows: learnt.map(([test, { sd, degreesOfFreedom }]) => {
+      const as = inShownUnit(sd, units.get(test) ?? "", shown.of(test));
+      return [
+        test,
+        as.unit || "bare number",
+        { text: String(Number(as.value.toPrecision(2))), number: as.value },
+        printNumber(degreesOfFreedom, 0),
+      ];
+    }),
   };
 }
 

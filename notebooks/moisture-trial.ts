@@ -7,6 +7,7 @@ import {
   permeabilityByMoistureChart,
   randomOrder,
   type Section,
+  shownUnits,
   type Text,
   type TrialReport,
   trialCautions,
@@ -22,6 +23,7 @@ export default notebook(
   (log) => {
     const report = trialReport(log, log.axis === "clay" ? { axis: "moisture" } : {});
     const findings = trialFindings(report);
+    const units = shownUnits(log);
     return {
       title: log.title ? `Moisture trial: ${log.title}` : "Moisture trial",
       question: "At which water are the aims met, how sure is that, and which batch comes next?",
@@ -32,8 +34,8 @@ export default notebook(
           title: "Before you mix and test",
           blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
         },
-        trialData(report.rows),
-        withTypical(report, trialResult(report)),
+        trialData(report.rows, units),
+        withTypical(report, trialResult(report, units)),
         {
           role: "findings",
           title: "What the figures say",

@@ -21,4 +21,6 @@ export interface Chart {
    */
   spec(width: number): VegaLiteSpec;
   readonly table: ChartTable;
+  /** The same table in metric units, for files, where the chart is drawn in others. */
+  readonly data?: ChartTable;
 }

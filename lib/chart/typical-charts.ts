@@ -1,5 +1,7 @@
 // The typical curves of the trade as charts: what is drawn comes from lib/sand, the founder's batches on top.
 
+import { unitNamed } from "../quantity/read-unit.ts";
+import { convert } from "../quantity/unit.ts";
 import type { Bond } from "../sand/metals.ts";
 import {
   permeabilityModel,
@@ -19,7 +21,7 @@ import type { TypicalOrigin, TypicalValue } from "../sand/typical-value.ts";
 import type { Chart } from "./chart.ts";
 import { figure } from "./text.ts";
 import { typicalCurveChart } from "./typical-curve-chart.ts";
-import type { TypicalBatch, TypicalCurve, TypicalPublished } from "./typical-input.ts";
+import type { TypicalBatch, TypicalCurve, TypicalCurveInput, TypicalPublished } from "./typical-input.ts";
 
 interface Own {
   readonly name: string;
@@ -45,9 +47,12 @@ export function strengthByClayChart({
   name,
   batches,
   bond,
+  strengthUnit = "kPa",
   ...at
 }: Own & {
   readonly bond: Bond;
+  /** What the strengths are drawn in; the batches are given in kPa either way. */
+  readonly strengthUnit?: "kPa" | "psi";
   readonly moistureOfDampPercent: number;
   readonly compactabilityPercent: number;
   readonly mullingEfficiencyPercent?: number;
@@ -61,7 +66,7 @@ export function strengthByClayChart({
   );
   const mulling = mulled === undefined ? "mulling not stated" : `mulling efficiency ${figure(mulled)} %`;
   const bentonite = bond === "bentonite";
-  return typicalCurveChart({
+  const input: TypicalCurveInput = {
     name,
     axis: clayAxis(bond),
     property: strength,
@@ -73,7 +78,28 @@ export function strengthByClayChart({
           conditions: `at ${figure(moisture)} % water of damp mass, compactability ${figure(compactabilityPercent)} %, ${mulling}`,
         }
       : {}),
-  });
+  };
+  if (strengthUnit === "kPa") return typicalCurveChart(input);
+  return { ...typicalCurveChart(inPsi(input)), data: typicalCurveChart(input).table };
+}
+
+/** The same drawing with its strengths in psi. */
+function inPsi(input: TypicalCurveInput): TypicalCurveInput {
+  const [kPa, psi] = [unitNamed("kPa")!, unitNamed("psi")!];
+  const turned = <T extends object>(of: T, names: readonly (keyof T)[]): T => {
+    const known = names.filter((name) => of[name] !== undefined);
+    return { ...of, ...Object.fromEntries(known.map((name) => [name, convert(Number(of[name]), kPa, psi)])) };
+  };
+  return {
+    ...input,
+    property: { ...input.property, unit: psi.text },
+    curves: input.curves.map((curve) => ({
+      ...curve,
+      points: curve.points.map((at) => turned(at, ["value", "low", "high"])),
+    })),
+    published: input.published.map((point) => turned(point, ["y", "low", "high"])),
+    batches: input.batches.map((batch) => turned(batch, ["y", "yLow", "yHigh"])),
+  };
 }
 
 /**

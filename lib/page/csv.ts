@@ -21,7 +21,7 @@ export function writeCsv(page: Page): { [fileName: string]: string } {
     if (block.kind === "table") {
       files[`${block.stem}.csv`] = csv(block.columns, [...block.rows, ...(block.foot ?? [])], laid.invented);
     } else if (block.kind === "chart") {
-      const { columns, rows } = chartTableData(block.chart.table);
+      const { columns, rows } = chartTableData(block.chart.data ?? block.chart.table);
       files[`${block.stem}-data.csv`] = csv(columns, rows, laid.invented);
     }
   }
@@ -35,7 +35,8 @@ interface FileColumn {
 
 function csv(columns: readonly TableColumn[], rows: readonly TableRow[], invented: boolean): string {
   const written = columns.flatMap((column, c): FileColumn[] => {
-    const head = column.unit === undefined ? column.head : `${column.head} (${column.unit})`;
+    const unit = column.dataUnit ?? column.unit;
+    const head = unit === undefined ? column.head : `${column.head} (${unit})`;
     const own = { head, cell: (row: TableRow) => cellText(row, c, column.align === "number") };
     const bound = (row: TableRow) => (isLowerBound(cellOf(row[c]).text) ? "at least" : "");
     return rows.some((row) => bound(row) !== "")

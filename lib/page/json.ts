@@ -1,7 +1,7 @@
 // A page as JSON, for a founder's own script.
 
 import { invariant } from "../issue.ts";
-import type { Page, TableCell } from "./blocks.ts";
+import type { Page, TableCell, TableColumn } from "./blocks.ts";
 import { everyBlock, layOut } from "./lay-out.ts";
 import { cellOf, tenDigits } from "./table-parts.ts";
 import { plainText, visible } from "./visible.ts";
@@ -30,12 +30,21 @@ export function writeJson(page: Page): string {
       if (block.kind !== "table") return [];
       const { stem, number, caption, columns, rows, foot = [] } = block;
       const cells = (row: readonly (string | TableCell)[]) => row.map((cell) => jsonCell(cellOf(cell)));
-      return [{ name: stem, number, caption, columns, rows: rows.map(cells), foot: foot.map(cells) }];
+      return [
+        {
+          name: stem,
+          number,
+          caption,
+          columns: columns.map(dataColumn),
+          rows: rows.map(cells),
+          foot: foot.map(cells),
+        },
+      ];
     }),
     charts: blocks.flatMap((block) => {
       if (block.kind !== "chart") return [];
-      const { caption, alt, table } = block.chart;
-      return [{ name: block.stem, number: block.number, caption, alt, ...table }];
+      const { caption, alt, table, data = table } = block.chart;
+      return [{ name: block.stem, number: block.number, caption, alt, ...data }];
     }),
     issues: laid.issues,
     sources: laid.sources,
@@ -50,6 +59,11 @@ function printable(value: unknown): unknown {
   if (typeof value === "string") return visible(value);
   if (typeof value === "number") return Number.isFinite(value) ? tenDigits(value) : null;
   return value;
+}
+
+/** A column of numbers with the unit that they are in, whatever the page prints. */
+function dataColumn({ dataUnit, ...column }: TableColumn): TableColumn {
+  return dataUnit === undefined ? column : { ...column, unit: dataUnit };
 }
 
 /** The number where there is one, else the text; an object where there is a fault to tell. */

@@ -14,6 +14,7 @@ import { squeezeSteps } from "../sand/squeeze.ts";
 import { gridOver } from "../trial/aim.ts";
 import type { TrialProperty } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
+import { inShownUnit, metric, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 
 const axes: { readonly [axis in TrialAxis]: AxisName } = {
   moisture: { title: "moisture", unit: "%", basis: "damp mass" },
@@ -31,22 +32,31 @@ const names: { readonly [test in TestName]?: Omit<AxisName, "title"> & { readonl
   density: { property: "specimen density", unit: "g/cm³" },
 };
 
-/** Response curves with the aim, the chance of meeting the aims, and where the next batch would help. */
-export function trialCharts(report: TrialReport): readonly Chart[] {
+/**
+ * Response curves with the aim, the chance of meeting the aims, and where the next batch would help.
+ * units: as the readings were typed unless given.
+ */
+export function trialCharts(
+  report: TrialReport,
+  units: ShownUnits = shownUnits({ batches: report.rows.map(({ batch }) => batch) }),
+): readonly Chart[] {
   const { properties, result, next, rows } = report;
   const axis = axes[report.axis];
   const drawn: Chart[] = [];
-  const panels = properties
-    .filter(({ test }) => test !== "density")
-    .map((property) => panelOf(report, property));
+  const drawnIn = (system: ShownUnits) =>
+    properties.filter(({ test }) => test !== "density").map((property) => panelOf(report, property, system));
+  const panels = drawnIn(units);
   const aimed = result?.window
     ? {
         window: { ...result.window, label: report.axis === "clay" ? "window" : "temper window" },
         aimAt: result.aim,
       }
     : {};
-  if (rows.length > 0 && panels.length > 0)
-    drawn.push(responsePanels({ name: "response", axis, panels, ...aimed }));
+  if (rows.length > 0 && panels.length > 0) {
+    const draw = (shown: typeof panels) =>
+      responsePanels({ name: "response", axis, panels: shown, ...aimed });
+    drawn.push(withMetricData(draw(panels), () => draw(drawnIn(metric)), properties, units));
+  }
   if (result) {
     const chances = result.chances.filter((_, k) => k % 2 === 0);
     const tested = properties.filter(({ test, wanted, curve }) => {
@@ -74,12 +84,29 @@ export function trialCharts(report: TrialReport): readonly Chart[] {
 function panelOf(
   { x, rows }: TrialReport,
   { test, figures, leftOut, curve, optimum, wanted }: TrialProperty,
+  units: ShownUnits,
 ): ResponsePanel {
-  const named = names[test] ?? { property: test, unit: "" };
+  const own = names[test] ?? { property: test, unit: "" };
+  const system = units.of(test);
+  const named = { ...own, unit: shownUnit(own.unit, system) };
+  const y = (value: number): number =>
+    Number.isFinite(value) ? inShownUnit(value, own.unit, system).value : value;
   const fitted =
     curve.form === "points only"
       ? {}
-      : { curve: gridOver(curve.from, curve.to, 30).map((at) => ({ x: at, ...curve.at(at)! })) };
+      : {
+          curve: gridOver(curve.from, curve.to, 30).map((at) => {
+            const { mean, low, high, newLow, newHigh } = curve.at(at)!;
+            return {
+              x: at,
+              mean: y(mean),
+              low: y(low),
+              high: y(high),
+              newLow: y(newLow),
+              newHigh: y(newHigh),
+            };
+          }),
+        };
   return {
     ...named,
     points: rows.flatMap(({ batch }, i) => {
@@ -90,28 +117,47 @@ function panelOf(
       return [
         {
           x: at.value,
-          y: one.value,
+          y: y(one.value),
           xLow: Math.min(at.low, at.value),
           xHigh: Math.max(at.high, at.value),
-          yLow: Math.min(low, one.value),
-          yHigh: Math.max(high, one.value),
+          yLow: y(Math.min(low, one.value)),
+          yHigh: y(Math.max(high, one.value)),
           label: batch.name,
           ...(leftOut[i] ? { leftOut: true } : {}),
         },
       ];
     }),
     ...fitted,
-    ...wantedOf(test, wanted),
+    ...wantedOf(test, wanted, y),
     ...(optimum && optimum.x >= curve.from && optimum.x <= curve.to && optimum.kind === "maximum"
       ? { optimum: { x: optimum.x, low: optimum.low, high: optimum.high, bounded: optimum.bounded } }
       : {}),
   };
 }
 
+/** Files keep metric units whatever is drawn. */
+function withMetricData(
+  chart: Chart,
+  inMetric: () => Chart,
+  properties: readonly TrialProperty[],
+  units: ShownUnits,
+): Chart {
+  const converted = properties.some(({ test }) => {
+    const unit = names[test]?.unit ?? "";
+    return shownUnit(unit, units.of(test)) !== unit;
+  });
+  return converted ? { ...chart, data: inMetric().table } : chart;
+}
+
 /** The founder's own aim as edges; a usual range as a quiet band. Moisture is not aimed at on another axis. */
-function wantedOf(test: TestName, wanted: TrialProperty["wanted"]): Pick<ResponsePanel, "aim" | "band"> {
+function wantedOf(
+  test: TestName,
+  wanted: TrialProperty["wanted"],
+  y: (value: number) => number,
+): Pick<ResponsePanel, "aim" | "band"> {
   if (!wanted || test === "moisture") return {};
-  const { low, high, own, says } = wanted;
+  const { own, says } = wanted;
+  const [low, high] = [y(wanted.low), y(wanted.high)];
   return own
     ? { aim: { low, high } }
     : { band: { low, high, label: "usual range", tag: says.includes("our own") ? "our own" : "read" } };

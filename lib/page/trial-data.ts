@@ -6,6 +6,14 @@ import { figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
+import {
+  figureInShownUnit,
+  inShownUnit,
+  type ShownUnits,
+  shownUnit,
+  shownUnits,
+  type UnitSystem,
+} from "./shown-units.ts";
 
 const tests: readonly TestName[] = [
   "moisture",
@@ -19,24 +27,31 @@ const tests: readonly TestName[] = [
   "clay by wash",
 ];
 
-/** The batches with what went in, the rigs in a sentence each, and every figure with its ±. */
-export function trialData(rows: readonly BatchFigures[]): Section {
+/**
+ * The batches with what went in, the rigs in a sentence each, and every figure with its ±.
+ * units: as the readings of these batches were typed unless given (shownUnits of a log heeds what the log asks for).
+ */
+export function trialData(
+  rows: readonly BatchFigures[],
+  units: ShownUnits = shownUnits({ batches: rows.map(({ batch }) => batch) }),
+): Section {
   const used = tests.filter((test) => rows.some((row) => row.tests[test]));
   const words = [...new Set(rows.flatMap((row) => used.flatMap((test) => row.tests[test]?.rigWords ?? [])))];
-  const blocks: Block[] = [made(rows)];
+  const blocks: Block[] = [made(rows, units)];
   if (words.length > 0) blocks.push({ kind: "list", items: words });
   if (used.length > 0) {
     blocks.push({
       kind: "table",
       name: "tests",
       caption: "What was tested; ± as far as it is known, the mean of repeats where there are any",
-      columns: [{ head: "Batch", align: "text" }, ...used.map((test) => testColumn(test, rows))],
-      rows: rows.map((row) => [row.batch.name, ...used.map((test) => testCell(row.tests[test]))]),
+      columns: [{ head: "Batch", align: "text" }, ...used.map((test) => testColumn(test, rows, units))],
+      rows: rows.map((row) => [row.batch.name, ...used.map((test) => testCell(row.tests[test], units))]),
     });
   }
   const apart = rows.flatMap(({ batch, apart: others }) =>
     others.map(
-      (other) => `${batch.name}: ${other.test} by ${other.method ?? "another method"}, ${textOf(other)}`,
+      (other) =>
+        `${batch.name}: ${other.test} by ${other.method ?? "another method"}, ${textOf(other, units)}${unitAfter(other, units)}`,
     ),
   );
   if (apart.length > 0) {
@@ -48,19 +63,35 @@ export function trialData(rows: readonly BatchFigures[]): Section {
   return { role: "data", title: "What was made and tested", blocks };
 }
 
-function testColumn(test: TestName, rows: readonly BatchFigures[]): TableColumn {
+function testColumn(test: TestName, rows: readonly BatchFigures[], units: ShownUnits): TableColumn {
   const unit = rows.find((row) => row.tests[test])!.tests[test]!.unit;
-  return { head: test.charAt(0).toUpperCase() + test.slice(1), ...(unit ? { unit } : {}), align: "number" };
+  const head = test.charAt(0).toUpperCase() + test.slice(1);
+  return { head, ...(unit ? unitOf(unit, units.of(test)) : {}), align: "number" };
 }
 
-function testCell(one: BatchFigure | undefined): TableCell {
+/** The unit that is printed; files keep the metric one. */
+function unitOf(unit: string, system: UnitSystem): Pick<TableColumn, "unit" | "dataUnit"> {
+  const shown = shownUnit(unit, system);
+  return shown === unit ? { unit } : { unit: shown, dataUnit: unit };
+}
+
+function testCell(one: BatchFigure | undefined, units: ShownUnits): TableCell {
   if (!one) return { text: "" };
-  return { text: textOf(one), number: one.value };
+  return { text: textOf(one, units), number: one.value };
 }
 
-function textOf({ spread, value, missing, test }: BatchFigure): string {
-  if (test === "squeeze") return String(value);
-  const { low, high } = figure(spread);
+function unitAfter({ test, unit }: BatchFigure, units: ShownUnits): string {
+  return unit ? ` ${shownUnit(unit, units.of(test))}` : "";
+}
+
+function textOf({ spread, value: metric, missing, test, unit }: BatchFigure, units: ShownUnits): string {
+  if (test === "squeeze") return String(metric);
+  const { low: least, high: most } = figure(spread);
+  const { value, low, high } = figureInShownUnit(
+    { value: metric, low: least, high: most },
+    unit,
+    units.of(test),
+  );
   if (low === high) return `${Number(value.toPrecision(4))} (± not known)`;
   return printFigure({
     value,
@@ -70,9 +101,9 @@ function textOf({ spread, value, missing, test }: BatchFigure): string {
   }).text;
 }
 
-function made(rows: readonly BatchFigures[]): Block {
-  const mass = (value: number | undefined): TableCell | string =>
-    value === undefined ? "" : { text: printNumber(value, 2), number: value };
+function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Block {
+  const mass = (kg: number | undefined): TableCell | string =>
+    kg === undefined ? "" : { text: printNumber(inShownUnit(kg, "kg", system).value, 2), number: kg };
   return {
     kind: "table",
     name: "batches",
@@ -81,9 +112,9 @@ function made(rows: readonly BatchFigures[]): Block {
       { head: "Batch", align: "text" },
       { head: "Date", align: "text" },
       { head: "Order", align: "number" },
-      { head: "Sand", unit: "kg", align: "number" },
-      { head: "Clay", unit: "kg", align: "number" },
-      { head: "Water", unit: "kg", align: "number" },
+      { head: "Sand", ...unitOf("kg", system), align: "number" },
+      { head: "Clay", ...unitOf("kg", system), align: "number" },
+      { head: "Water", ...unitOf("kg", system), align: "number" },
       { head: "Clay", unit: "% of dry mix", align: "number" },
       { head: "Mulled", unit: "min", align: "number" },
       { head: "Stood", unit: "min", align: "number" },

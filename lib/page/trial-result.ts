@@ -7,17 +7,21 @@ import { spread } from "../quantity/spread-of.ts";
 import { type FirstDose, firstDoseKg } from "../sand/first-dose.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import type { Block, KeyFigure, Section, TableRow } from "./blocks.ts";
+import { type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 import { handChart, trialCharts } from "./trial-charts.ts";
 
 /** Key figures, curves, chances; what to add to a heap; the hand against compactability. */
-export function trialResult(report: TrialReport): Section {
+export function trialResult(
+  report: TrialReport,
+  units: ShownUnits = shownUnits({ batches: report.rows.map(({ batch }) => batch) }),
+): Section {
   const figures = keyFigures(report);
   const blocks: Block[] = figures.length > 0 ? [{ kind: "figures", figures }] : [];
-  blocks.push(...trialCharts(report).map((chart): Block => ({ kind: "chart", chart })));
+  blocks.push(...trialCharts(report, units).map((chart): Block => ({ kind: "chart", chart })));
   const wanted = report.properties.find(({ test }) => test === "compactability")?.wanted;
   const hand = handChart(report.rows, wanted);
   if (hand) blocks.push({ kind: "chart", chart: hand });
-  const dose = doseTable(report);
+  const dose = doseTable(report, units);
   if (dose) blocks.push(...dose);
   return { role: "result", title: "Curves, aim and window", blocks };
 }
@@ -50,10 +54,13 @@ function keyFigures(report: TrialReport): KeyFigure[] {
 }
 
 /**
- * First doses for 100 kg of heap, from several moistures about the aim, each as well known as this trial's moistures; the
+ * First doses for 100 kg (or lb) of heap, from several moistures about the aim, each as well known as this trial's moistures; the
  * aim's own interval is in them. None where the moistures have no known ±, or the aim is open.
  */
-function doseTable({ axis, result, x }: TrialReport): Block[] | undefined {
+function doseTable({ axis, result, x }: TrialReport, { recipe: system }: ShownUnits): Block[] | undefined {
+  const unit = shownUnit("kg", system);
+  // What 100 kg of heap need in kg, 100 lb need in lb.
+  const dosed = unit === "kg" ? { unit } : { unit, dataUnit: "kg for 100 kg" };
   if (axis !== "moisture" || !result?.window || result.aim.open.low || result.aim.open.high) return undefined;
   const half =
     [...x.map(({ low, high }) => (high - low) / 2)].sort((a, b) => a - b)[Math.floor(x.length / 2)] ?? 0;
@@ -84,11 +91,11 @@ function doseTable({ axis, result, x }: TrialReport): Block[] | undefined {
     {
       kind: "table",
       name: "first-dose",
-      caption: `Water for 100 kg of damp heap, with moisture known to ± ${printNumber(half, 2)} points`,
+      caption: `Water for 100 ${unit} of damp heap, with moisture known to ± ${printNumber(half, 2)} points`,
       columns: [
         { head: "Tested now", unit: "% of damp mass", align: "number" },
-        { head: "Add now", unit: "kg", align: "text" },
-        { head: "In all", unit: "kg", align: "text" },
+        { head: "Add now", ...dosed, align: "text" },
+        { head: "In all", ...dosed, align: "text" },
       ],
       rows,
     },
