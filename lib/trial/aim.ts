@@ -2,7 +2,7 @@
 
 import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
-import { type CurveToDraw, type DrawnCurve, drawCurves } from "./curve-draws.ts";
+import { type CurveDraws, type CurveToDraw, curveDraws } from "./curve-draws.ts";
 
 /** One property with the range that the founder wants. */
 export interface AimedCurve extends CurveToDraw {
@@ -61,22 +61,20 @@ export function gridOver(from: number, to: number, steps = gridSteps): readonly 
  * Chance of meeting the founder's own aims at each place between the first batch and the last, and the aim: the
  * place x where min over the properties of (distance of the mean to the nearer edge)/(scatter of a batch) is
  * largest. Its 95 % interval comes from the same place worked out for every draw of the curves.
- * It is never the chance of a sound casting. curves: fitted, each with low < high; none throws.
+ * It is never the chance of a sound casting. curves: fitted, each with low < high; none throws. draws: how many, or those
+ * made of these curves already (their ranges may differ).
  * Method: our own; draws of curves as in curve-draws.ts.
  */
-export function aimFor(curves: readonly AimedCurve[], draws = 4096): AimResult {
-  invariant(curves.length > 0, "an aim needs a property with a range");
-  const from = Math.max(...curves.map(({ curve }) => curve.from));
-  const to = Math.min(...curves.map(({ curve }) => curve.to));
-  const grid = gridOver(from, to);
-  const drawn = drawCurves(curves, draws, knownForChance);
-  const chances = grid.map((x) => chanceAt(curves, drawn, x, draws));
-  const places = aimDraws(curves, drawCurves(curves, draws, knownForAim), grid, draws);
+export function aimFor(curves: readonly AimedCurve[], draws: number | CurveDraws = 4096): AimResult {
+  const { grid, from, to } = placesOf(curves);
+  const drawn = typeof draws === "number" ? curveDraws(curves, draws) : draws;
+  const chances = chancesAt(curves, drawn, grid);
+  const places = bestPlaces(curves, drawn.with(knownForAim), grid);
   const share = (edge: number): number =>
-    places.reduce((all, place) => all + (place === edge ? 1 : 0), 0) / draws;
+    places.reduce((all, place) => all + (place === edge ? 1 : 0), 0) / drawn.count;
   const open = { low: share(grid[0]!) > mostAtEdge, high: share(grid.at(-1)!) > mostAtEdge };
   const [low, high] = quantilesInPlace(places, [0.025, 0.975]) as [number, number];
-  const x = bestPlace(curves, grid, (k, row) => curves[k]!.curve.at(grid[row]!)!.mean);
+  const x = bestPlaceOf(curves, grid);
   const at = grid.indexOf(x);
   const windows = runs(chances);
   const window = windows.find((run) => run.low <= x && x <= run.high) ?? null;
@@ -91,6 +89,24 @@ export function aimFor(curves: readonly AimedCurve[], draws = 4096): AimResult {
       right: window && window.high < to ? limitAt(curves, chances, window.high, 1) : null,
     },
   };
+}
+
+/** The aim alone, without its interval, and the chance there. */
+export function aimPlace(curves: readonly AimedCurve[], drawn: CurveDraws): { x: number; chance: number } {
+  const x = bestPlaceOf(curves, placesOf(curves).grid);
+  return { x, chance: chancesAt(curves, drawn, [x])[0]!.all };
+}
+
+/** Where all of the curves were tried. */
+function placesOf(curves: readonly AimedCurve[]): { from: number; to: number; grid: readonly number[] } {
+  invariant(curves.length > 0, "an aim needs a property with a range");
+  const from = Math.max(...curves.map(({ curve }) => curve.from));
+  const to = Math.min(...curves.map(({ curve }) => curve.to));
+  return { from, to, grid: gridOver(from, to) };
+}
+
+function bestPlaceOf(curves: readonly AimedCurve[], grid: readonly number[]): number {
+  return bestPlace(curves, grid, (k, row) => curves[k]!.curve.at(grid[row]!)!.mean);
 }
 
 /** With more of the draws at an end of what was tried, the best place may lie beyond it. */
@@ -108,38 +124,67 @@ function runs(chances: readonly ChanceAt[]): { low: number; high: number }[] {
   return found;
 }
 
-function chanceAt(
+function chancesAt(
   curves: readonly AimedCurve[],
-  drawn: readonly DrawnCurve[],
-  x: number,
-  draws: number,
-): ChanceAt {
-  const rows = curves.map(({ curve }) => curve.row(x));
-  const met = curves.map(() => 0);
-  let all = 0;
-  for (let i = 0; i < draws; i++) {
-    let together = true;
-    for (let k = 0; k < curves.length; k++) {
-      const y = drawn[k]!.mean(rows[k]!, i) + drawn[k]!.batch(i);
-      if (y >= curves[k]!.low && y <= curves[k]!.high) met[k]!++;
-      else together = false;
-    }
-    if (together) all++;
-  }
-  return { x, each: met.map((count) => count / draws), all: all / draws };
+  { count, with: drawnWith }: CurveDraws,
+  grid: readonly number[],
+): readonly ChanceAt[] {
+  const drawn = drawnWith(knownForChance);
+  return grid.map((x) => {
+    const missed = new Uint8Array(count);
+    const each = curves.map(({ curve, low, high }, k) => {
+      const { coefficients, batch } = drawn[k]!;
+      const row = curve.row(x);
+      let met = 0;
+      for (let i = 0; i < count; i++) {
+        let y = batch[i]!;
+        for (let j = 0; j < row.length; j++) y += row[j]! * coefficients[j]![i]!;
+        if (y >= low && y <= high) met++;
+        else missed[i] = 1;
+      }
+      return met / count;
+    });
+    let all = count;
+    for (let i = 0; i < count; i++) all -= missed[i]!;
+    return { x, each, all: all / count };
+  });
 }
 
-/** The best place for every draw of the mean curves. */
-function aimDraws(
+/** The best place for every draw of the mean curves. coefficients: columns for the powers 1, u and, if curved, u². */
+export function bestPlaces(
   curves: readonly AimedCurve[],
-  drawn: readonly DrawnCurve[],
+  drawn: readonly { readonly coefficients: readonly Float64Array[] }[],
   grid: readonly number[],
-  draws: number,
 ): Float64Array {
-  const rows = curves.map(({ curve }) => grid.map((x) => curve.row(x)));
-  return Float64Array.from({ length: draws }, (_, i) =>
-    bestPlace(curves, grid, (k, row) => drawn[k]!.mean(rows[k]![row]!, i)),
-  );
+  const count = drawn[0]!.coefficients[0]!.length;
+  const parts = curves.map(({ curve, low, high }, k) => {
+    const [b0, b1, b2 = new Float64Array(count)] = drawn[k]!.coefficients as readonly Float64Array[];
+    const u = Float64Array.from(grid, (x) => curve.row(x)[1]!);
+    return { low, high, b0: b0!, b1: b1!, b2, u, scale: 1 / marginUnit({ curve, low, high }) };
+  });
+  const margins = new Float64Array(grid.length);
+  const best = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    margins.fill(Number.POSITIVE_INFINITY);
+    for (const { low, high, b0, b1, b2, u, scale } of parts) {
+      const [c0, c1, c2] = [b0[i]!, b1[i]!, b2[i]!];
+      for (let row = 0; row < margins.length; row++) {
+        const at = u[row]!;
+        const y = c0 + at * (c1 + at * c2);
+        const spare = Math.min(y - low, high - y) * scale;
+        if (spare < margins[row]!) margins[row] = spare;
+      }
+    }
+    let top = 0;
+    for (let row = 1; row < margins.length; row++) if (margins[row]! > margins[top]!) top = row;
+    best[i] = grid[top]!;
+  }
+  return best;
+}
+
+/** What margins are counted in: the scatter of a batch, or the range where there is none. */
+function marginUnit({ curve, low, high }: Pick<AimedCurve, "curve" | "low" | "high">): number {
+  return curve.fit!.residualSd || high - low;
 }
 
 /** The middle of the places that do best; the margin of a property is counted in the scatter of its batches. */
@@ -153,9 +198,9 @@ export function bestPlace(
   for (let row = 0; row < grid.length; row++) {
     let margin = Number.POSITIVE_INFINITY;
     for (let k = 0; k < curves.length; k++) {
-      const { low, high, curve } = curves[k]!;
+      const { low, high } = curves[k]!;
       const y = mean(k, row);
-      const spare = Math.min(y - low, high - y) / (curve.fit!.residualSd || high - low);
+      const spare = Math.min(y - low, high - y) / marginUnit(curves[k]!);
       if (spare < margin) margin = spare;
     }
     if (margin > best) {

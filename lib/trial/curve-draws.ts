@@ -1,5 +1,6 @@
 // Draws of fitted curves: coefficients from the fit's multivariate t, new batches jointly over the properties.
 
+import { invariant } from "../issue.ts";
 import { lowerTriangle } from "../numbers/cholesky.ts";
 import { drawing, drawsOf } from "../quantity/drawing.ts";
 import type { Source } from "../quantity/source.ts";
@@ -7,11 +8,21 @@ import type { Spread } from "../quantity/spread.ts";
 import { shifted } from "../quantity/spread-of.ts";
 import type { ResponseCurve } from "./response-curve.ts";
 
+/** Draws of one curve, in columns that may be run through fast. */
 export interface DrawnCurve {
-  /** Draw i of the mean at a row of powers, with the rig's bias if there is one. */
+  /** A column for each power of the axis: 1, u, u². The rig's bias, if there is one, is in the first. */
+  readonly coefficients: readonly Float64Array[];
+  /** What one new batch adds to the mean. */
+  readonly batch: Float64Array;
+  /** Draw i of the mean at a row of powers. */
   mean(row: readonly number[], i: number): number;
-  /** Draw i of what one new batch adds to the mean. */
-  batch(i: number): number;
+}
+
+/** Scores of curves, drawn once; how well the scatter was known before the trial is chosen afterwards. */
+export interface CurveDraws {
+  readonly count: number;
+  /** known: further degrees of freedom that the scatter is taken to be known with; 0 is Student's t. */
+  with(known: number): readonly DrawnCurve[];
 }
 
 export interface CurveToDraw {
@@ -31,42 +42,65 @@ const normal = { kind: "normal" } as const;
  * it; 0 is Student's t. Deviations of one batch are drawn together, with the correlation of the residuals drawn
  * towards none where there are few: ρ·df/(df + 4). Curves must be fitted; points only throws.
  */
+export function curveDraws(curves: readonly CurveToDraw[], count: number): CurveDraws {
+  const deviations = jointDeviations(curves, count);
+  const drawn = curves.map(({ name, curve, bias }, k) => {
+    const fit = curve.fit;
+    invariant(fit, `${name} has no fitted curve to draw`);
+    const size = curve.row(curve.from).length;
+    const chiSquare = new Float64Array(count);
+    for (const column of scoreColumns(`${name}, scatter`, fit.degreesOfFreedom, count)) {
+      for (let i = 0; i < count; i++) chiSquare[i]! += column[i]! ** 2;
+    }
+    return {
+      fit,
+      steps: coefficientSteps(fit.covariance, scoreColumns(`${name}, coefficient`, size, count)),
+      chiSquare,
+      deviation: deviations[k]!,
+      bias: bias ? drawsOf(bias, drawing(bias.sources, { count })) : undefined,
+    };
+  });
+  return {
+    count,
+    with: (known) =>
+      drawn.map(({ fit, steps, chiSquare, deviation, bias }) => {
+        const df = fit.degreesOfFreedom;
+        const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
+        const coefficients = steps.map((step, j) =>
+          step.map((value, i) => fit.coefficients[j]! + value * widen[i]! + (j === 0 && bias ? bias[i]! : 0)),
+        );
+        return {
+          coefficients,
+          batch: deviation.map((value, i) => value * fit.residualSd * widen[i]!),
+          mean: (row, i) => row.reduce((all, value, j) => all + value * coefficients[j]![i]!, 0),
+        };
+      }),
+  };
+}
+
+/** The draws of curves whose scatter is taken to be known with so many further degrees of freedom. */
 export function drawCurves(
   curves: readonly CurveToDraw[],
   count: number,
   known: number,
 ): readonly DrawnCurve[] {
-  const deviations = jointDeviations(curves, count);
-  return curves.map(({ name, curve, bias }, k) => {
-    const fit = curve.fit!;
-    const size = curve.row(curve.from).length;
-    const { degreesOfFreedom: df, coefficients } = fit;
-    const lower = lowerTriangle(fit.covariance.slice(0, size).map((line) => line.slice(0, size)));
-    const scores = scoreColumns(`${name}, coefficient`, size, count);
-    const widen = new Float64Array(count);
-    for (const column of scoreColumns(`${name}, scatter`, df, count)) {
-      for (let i = 0; i < count; i++) widen[i]! += column[i]! ** 2;
+  return curveDraws(curves, count).with(known);
+}
+
+/** L·z for the first coefficients of a covariance L·Lᵀ, as many as there are columns of scores z. */
+export function coefficientSteps(
+  covariance: readonly (readonly number[])[],
+  scores: readonly Float64Array[],
+): readonly Float64Array[] {
+  const size = scores.length;
+  const lower = lowerTriangle(covariance.slice(0, size).map((line) => line.slice(0, size)));
+  return lower.map((line, j) => {
+    const column = new Float64Array(scores[0]!.length);
+    for (let m = 0; m <= j; m++) {
+      const [scale, score] = [line[m]!, scores[m]!];
+      for (let i = 0; i < column.length; i++) column[i]! += scale * score[i]!;
     }
-    for (let i = 0; i < count; i++) widen[i] = Math.sqrt((df + known) / (widen[i]! + known));
-    const drawn = coefficients.slice(0, size).map((b, j) => {
-      const column = new Float64Array(count);
-      for (let i = 0; i < count; i++) {
-        let step = 0;
-        for (let m = 0; m <= j; m++) step += lower[j]![m]! * scores[m]![i]!;
-        column[i] = b + step * widen[i]!;
-      }
-      return column;
-    });
-    const shift = bias ? drawsOf(bias, drawing(bias.sources, { count })) : undefined;
-    const deviation = deviations[k]!;
-    return {
-      mean(row, i) {
-        let value = shift ? shift[i]! : 0;
-        for (let j = 0; j < row.length; j++) value += row[j]! * drawn[j]![i]!;
-        return value;
-      },
-      batch: (i) => deviation[i]! * fit.residualSd * widen[i]!,
-    };
+    return column;
   });
 }
 

@@ -1,10 +1,9 @@
 // Which batch to make next: the one that would narrow the aim most.
 
-import { lowerTriangle } from "../numbers/cholesky.ts";
 import { studentTQuantile } from "../numbers/distributions.ts";
 import { sum } from "../numbers/sum.ts";
-import { type AimedCurve, bestPlace, gridOver } from "./aim.ts";
-import { scoreColumns } from "./curve-draws.ts";
+import { type AimedCurve, bestPlaces, gridOver } from "./aim.ts";
+import { coefficientSteps, scoreColumns } from "./curve-draws.ts";
 
 export interface NextBatch {
   readonly x: number;
@@ -22,6 +21,8 @@ export interface NextTrial {
 
 const candidateCount = 12;
 const normal95 = 1.959964;
+/** Fewer than a page's figures take, enough to rank. */
+const drawsToRank = 512;
 
 /**
  * For each place between the first and the last batch, the width that the aim's interval would have with one more
@@ -38,51 +39,43 @@ export function nextTrial(
   const from = Math.max(...curves.map(({ curve }) => curve.from));
   const to = Math.min(...curves.map(({ curve }) => curve.to));
   const grid = gridOver(from, to, 64);
-  const plain = widthWith(curves, grid, undefined);
+  const scores = curves.map(({ name, curve }) =>
+    scoreColumns(`${name}, next`, curve.row(curve.from).length, drawsToRank),
+  );
+  const widthAt = (extra?: number): number => widthWith(curves, scores, grid, extra);
+  const plain = widthAt();
   const scale = options.width !== undefined && plain > 0 ? options.width / plain : 1;
   const widthNow = scale * plain;
   const candidates = gridOver(from, to, candidateCount)
-    .map((x) => ({ x, width: scale * widthWith(curves, grid, x) }))
+    .map((x) => ({ x, width: scale * widthAt(x) }))
     .sort((a, b) => a.width - b.width);
   const [best] = candidates;
   const enough = best === undefined || best.width > 0.9 * widthNow || widthNow <= 2 * (options.hit ?? 0);
   return { candidates, widthNow, enough };
 }
 
-/** Width of the aim's interval with one more batch at extra; fewer draws than a page's figures, enough to rank. */
+/** Width of the aim's interval with one more batch at extra. */
 function widthWith(
   curves: readonly AimedCurve[],
+  scores: readonly (readonly Float64Array[])[],
   grid: readonly number[],
   extra: number | undefined,
 ): number {
-  const count = 512;
-  const means = curves.map(({ name, curve }) => {
+  const drawn = curves.map(({ curve }, k) => {
     const fit = curve.fit!;
-    const size = curve.row(curve.from).length;
+    const size = scores[k]!.length;
     const own = fit.covariance.slice(0, size).map((line) => line.slice(0, size));
     const covariance = extra === undefined ? own : withRow(own, curve.row(extra), fit.residualSd ** 2);
     const df = fit.degreesOfFreedom + (extra === undefined ? 0 : 1);
     // The t's own width, without drawing its χ²: enough to compare places.
     const widen = studentTQuantile(0.975, df) / normal95;
-    const lower = lowerTriangle(covariance);
-    const scores = scoreColumns(`${name}, next`, size, count);
-    const rows = grid.map((x) => curve.row(x));
-    return (row: number, i: number): number => {
-      let value = 0;
-      for (let j = 0; j < size; j++) {
-        let step = 0;
-        for (let m = 0; m <= j; m++) step += lower[j]![m]! * scores[m]![i]!;
-        value += rows[row]![j]! * (fit.coefficients[j]! + step * widen);
-      }
-      return value;
-    };
+    const steps = coefficientSteps(covariance, scores[k]!);
+    return { coefficients: steps.map((step, j) => step.map((one) => fit.coefficients[j]! + one * widen)) };
   });
-  const places = Float64Array.from({ length: count }, (_, i) =>
-    bestPlace(curves, grid, (k, row) => means[k]!(row, i)),
-  );
+  const places = bestPlaces(curves, drawn, grid);
   // From the scatter of the places: quantiles of so few draws would step.
-  const middle = sum(places) / count;
-  return (2 * normal95 * Math.sqrt(sum(places.map((place) => (place - middle) ** 2)))) / Math.sqrt(count);
+  const middle = sum(places) / places.length;
+  return 2 * normal95 * Math.sqrt(sum(places.map((place) => (place - middle) ** 2)) / places.length);
 }
 
 /** Covariance after one more observation at row: V − V r rᵀ V / (s² + rᵀ V r), Sherman and Morrison. */

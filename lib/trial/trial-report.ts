@@ -8,8 +8,9 @@ import { figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { aimsFromBands } from "../sand/aims-from-bands.ts";
 import { type Bond, metalNamed } from "../sand/metals.ts";
-import { type AimedCurve, type AimResult, aimFor, bestPlace, gridOver } from "./aim.ts";
+import { type AimedCurve, type AimResult, aimFor, aimPlace, bestPlace, gridOver } from "./aim.ts";
 import { type Confounded, confounding } from "./confounding.ts";
+import { type CurveDraws, curveDraws } from "./curve-draws.ts";
 import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
 import type { ApartAims, Unreachable } from "./reach.ts";
@@ -113,7 +114,8 @@ export function trialReport(
   const levels = levelCount(places);
   const aimed = found.flatMap(aimedCurve);
   const why = whyNone(rows.length, levels, found, aimed);
-  const result = why ? undefined : aimFor(aimed);
+  const drawn = why ? undefined : curveDraws(aimed, 4096);
+  const result = drawn && aimFor(aimed, drawn);
   const axisTest = axisTests[axis];
   return {
     axis,
@@ -125,7 +127,7 @@ export function trialReport(
     axisWanted: axisTest ? wantedOf(axisTest) : undefined,
     result,
     why,
-    moved: result ? { narrower: withEdges(aimed, -0.1), wider: withEdges(aimed, 0.1) } : undefined,
+    moved: drawn && { narrower: withEdges(aimed, drawn, -0.1), wider: withEdges(aimed, drawn, 0.1) },
     next: result?.window
       ? nextTrial(aimed, { hit: hitOf(x), width: result.aim.high - result.aim.low })
       : undefined,
@@ -208,13 +210,12 @@ function whyNone(
 }
 
 /** The aim and its chance with every edge moved out by a share of its range, or in for a share below 0. */
-function withEdges(aimed: readonly AimedCurve[], share: number): MovedAim {
+function withEdges(aimed: readonly AimedCurve[], drawn: CurveDraws, share: number): MovedAim {
   const moved = aimed.map((one) => {
     const by = share * (one.high - one.low);
     return { ...one, low: one.low - by, high: one.high + by };
   });
-  const { aim, chanceAtAim } = aimFor(moved, 1024);
-  return { x: aim.x, chance: chanceAtAim };
+  return aimPlace(moved, drawn);
 }
 
 /** How closely a place on the axis can be hit: the middle half-width of the figures there. */
