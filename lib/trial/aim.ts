@@ -2,7 +2,7 @@
 
 import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
-import { type CurveDraws, type CurveToDraw, curveDraws } from "./curve-draws.ts";
+import { type CurveDraws, type CurveToDraw, drawCurves } from "./curve-draws.ts";
 
 /** One property with the range that the founder wants. */
 export interface AimedCurve extends CurveToDraw {
@@ -67,7 +67,7 @@ export function gridOver(from: number, to: number, steps = gridSteps): readonly 
  */
 export function aimFor(curves: readonly AimedCurve[], draws: number | CurveDraws = 4096): AimResult {
   const { grid, from, to } = placesOf(curves);
-  const drawn = typeof draws === "number" ? curveDraws(curves, draws) : draws;
+  const drawn = typeof draws === "number" ? drawCurves(curves, draws) : draws;
   const chances = chancesAt(curves, drawn, grid);
   const places = bestPlaces(curves, drawn.with(knownForAim), grid);
   const share = (edge: number): number =>

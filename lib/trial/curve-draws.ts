@@ -42,7 +42,7 @@ const normal = { kind: "normal" } as const;
  * it; 0 is Student's t. Deviations of one batch are drawn together, with the correlation of the residuals drawn
  * towards none where there are few: ρ·df/(df + 4). Curves must be fitted; points only throws.
  */
-export function curveDraws(curves: readonly CurveToDraw[], count: number): CurveDraws {
+export function drawCurves(curves: readonly CurveToDraw[], count: number): CurveDraws {
   const deviations = jointDeviations(curves, count);
   const drawn = curves.map(({ name, curve, bias }, k) => {
     const fit = curve.fit;
@@ -76,15 +76,6 @@ export function curveDraws(curves: readonly CurveToDraw[], count: number): Curve
         };
       }),
   };
-}
-
-/** The draws of curves whose scatter is taken to be known with so many further degrees of freedom. */
-export function drawCurves(
-  curves: readonly CurveToDraw[],
-  count: number,
-  known: number,
-): readonly DrawnCurve[] {
-  return curveDraws(curves, count).with(known);
 }
 
 /** L·z for the first coefficients of a covariance L·Lᵀ, as many as there are columns of scores z. */

@@ -10,7 +10,7 @@ import { aimsFromBands } from "../sand/aims-from-bands.ts";
 import { type Bond, metalNamed } from "../sand/metals.ts";
 import { type AimedCurve, type AimResult, aimFor, aimPlace, bestPlace, gridOver } from "./aim.ts";
 import { type Confounded, confounding } from "./confounding.ts";
-import { type CurveDraws, curveDraws } from "./curve-draws.ts";
+import { type CurveDraws, drawCurves } from "./curve-draws.ts";
 import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
 import type { ApartAims, Unreachable } from "./reach.ts";
@@ -114,7 +114,7 @@ export function trialReport(
   const levels = levelCount(places);
   const aimed = found.flatMap(aimedCurve);
   const why = whyNone(rows.length, levels, found, aimed);
-  const drawn = why ? undefined : curveDraws(aimed, 4096);
+  const drawn = why ? undefined : drawCurves(aimed, 4096);
   const result = drawn && aimFor(aimed, drawn);
   const axisTest = axisTests[axis];
   return {
