@@ -117,7 +117,7 @@ function standing(batch: BatchFigure, together: readonly Band[]): Finding {
   return say.outOfRange(held, side.interval, decides(first), meaning);
 }
 
-type Side = {
+export type Side = {
   /** Where the value itself lies. */
   readonly where: "inside" | "above" | "below";
 } & (
@@ -134,7 +134,12 @@ type Side = {
     }
 );
 
-function sideOf({ value, low, high }: BatchFigure, from: number, to: number): Side {
+/** On which side of a range a figure lies, by its interval where it has one, with the chances of each side. */
+export function sideOf(
+  { value, low, high }: Pick<BatchFigure, "value" | "low" | "high">,
+  from: number,
+  to: number,
+): Side {
   const where = value > to ? "above" : value < from ? "below" : "inside";
   if (low === undefined || high === undefined || !Number.isFinite(low) || !Number.isFinite(high))
     return { where, interval: undefined };
