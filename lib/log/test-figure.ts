@@ -8,6 +8,7 @@ import { constant, linear, spreadOfQuantity } from "../quantity/spread-of.ts";
 import type { Batch, TestName, TestReading } from "./batch.ts";
 import { emptyReading, figureUnsteady } from "./complaints-test.ts";
 import { methodDoubt } from "./drying-doubt.ts";
+import type { Measured } from "./figure-types.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { type DoubtfulInput, doubtfulInput } from "./input-doubt.ts";
 import { readingInputs } from "./reading-inputs.ts";
@@ -108,8 +109,10 @@ function readingId(reading: TestReading, batch: Batch): string {
 }
 
 function figuresOf({ test, method, raw, worked }: TestReading): string {
-  const parts = Object.entries(raw).map(([name, { value }]) => `${name}=${value}`);
-  return [test, method ?? "", worked?.value ?? "", ...parts].join(";");
+  // The same figure typed in another unit comes back with other last digits.
+  const digits = ({ value }: Measured) => String(Number(value.toPrecision(9)));
+  const parts = Object.entries(raw).map(([name, one]) => `${name}=${digits(one)}`);
+  return [test, method ?? "", worked ? digits(worked) : "", ...parts].join(";");
 }
 
 type Terms = readonly { readonly scale: number; readonly source: Source }[];
