@@ -61,20 +61,6 @@ export const unknownChoice = (what: string, text: string, near: string, known: s
   remedy: near === "" ? `Write one of: ${known}.` : `Did you mean "${near}"? Known: ${known}.`,
 });
 
-export const badDate = (text: string, readings: string, example: string): Issue => ({
-  code: "log/bad-date",
-  severity: "warning",
-  message: `"${text}" is not a date as year-month-day${readings === "" ? "" : `; it could be ${readings}`}.`,
-  remedy: `Write the day as ${example}.`,
-});
-
-export const impossibleDate = (text: string, why: string): Issue => ({
-  code: "log/impossible-date",
-  severity: "warning",
-  message: `There is no day ${text}: ${why}.`,
-  remedy: "Write the right day as year-month-day.",
-});
-
 export const decimalComma = (text: string, better: string): Issue => ({
   code: "log/decimal-comma",
   severity: "error",

@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
+import { readDate } from "../quantity/read-date.ts";
 import {
   dashBeforeName,
   emptyValue,
@@ -12,7 +13,6 @@ import {
   unknownChoice,
   unknownKey,
 } from "./complaints-field.ts";
-import { readDate } from "./date.ts";
 import { sectionLines } from "./log-keys.ts";
 import { lostColon } from "./no-colon.ts";
 import {

@@ -1,7 +1,7 @@
 // A day as year-month-day (ISO 8601), and what another spelling could mean.
 
 import type { Issue } from "../issue.ts";
-import { badDate, impossibleDate } from "./complaints-field.ts";
+import { badDate, impossibleDate } from "./date-messages.ts";
 
 const months = [
   "January",

@@ -2,7 +2,7 @@
 
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { readDate } from "../../lib/log/date.ts";
+import { readDate } from "../../lib/quantity/read-date.ts";
 
 const complaint = (text: string) => {
   const read = readDate(text);
