@@ -77,7 +77,7 @@ export const newerFormat = (text: string): Issue => ({
 export const noSands = (): Issue => ({
   code: "log/no-sands",
   severity: "error",
-  message: "The log names no sand and no batch.",
+  message: "The log names no sand, no batch and no sheet.",
   remedy:
-    "Write `sands:` and under it, indented, the name of a sand with its sievings; or `batches:` with what was tested.",
+    "Write `sands:` and under it, indented, the name of a sand with its sievings; `batches:` with what was tested, or `sheets:` with columns and rows of your own.",
 });

@@ -9,7 +9,7 @@ import { sandBlocks } from "./sand-blocks.ts";
 import { sourceOf } from "./source.ts";
 
 /**
- * Names of the CSV files that the log's sands and batches refer to, each once; only names that stand beside
+ * Names of the CSV files that the log's sands, batches and sheets refer to, each once; only names that stand beside
  * the log (no folder in them). A text that is no log names none. What is wrong is left to readLog to say.
  *
  *     filesNamedIn("sands:\n  Silver sand:\n    sievings file: sievings.csv\n")   // ["sievings.csv"]
@@ -31,7 +31,10 @@ function namesIn(root: LogNode): string[] {
   const ofSands = valuesOf(root, "sands").flatMap((sands) =>
     sands.kind === "map" ? sands.entries.flatMap((sand) => valuesOf(sand.value, "sievings file")) : [],
   );
-  const names = [...ofSands, ...valuesOf(root, "batches file")];
+  const ofSheets = valuesOf(root, "sheets").flatMap((sheets) =>
+    sheets.kind === "map" ? sheets.entries.flatMap((sheet) => valuesOf(sheet.value, "rows")) : [],
+  );
+  const names = [...ofSands, ...valuesOf(root, "batches file"), ...ofSheets];
   const texts = names.flatMap((name) => (name.kind === "text" ? [name.text.trim()] : []));
   return [...new Set(texts)].filter(isFileName);
 }

@@ -18,6 +18,7 @@ export const logKeys = [
   "heap",
   "batches",
   "batches file",
+  "sheets",
 ] as const;
 
 /** How a section is written, for a remedy; the others are a name and a value on one line. */
@@ -29,6 +30,7 @@ export const sectionLines: { readonly [key: string]: string } = {
   batches: "batches:",
   aims: "aims: { compactability: 42 to 48 % }",
   trial: "trial: { axis: moisture }",
+  sheets: "sheets:",
   heap: "heap: { mass: 120 kg ± 5 kg }",
 };
 

@@ -1,6 +1,7 @@
 // From a log's text to nodes, with what is wrong in its writing.
 
 import { curlyQuotes, hashRow } from "./complaints-yaml.ts";
+import { keepFlowCommas } from "./flow-commas.ts";
 import { lineList } from "./line-list.ts";
 import type { LogNode, PlacedComplaint } from "./node.ts";
 import { parseRecovering } from "./recover.ts";
@@ -56,7 +57,7 @@ function evenSigns(source: Source, complaints: PlacedComplaint[]): string {
     const lines = [...new Set(curly.map((offset) => lineIndex(source, offset) + 1))];
     complaints.push({ complaint: curlyQuotes(lineList(lines)), place: placeIn(source, first, 1) });
   }
-  return text;
+  return keepFlowCommas(text);
 }
 
 /** A whole name or value in curly quotes: where one could begin, up to where one could end. */

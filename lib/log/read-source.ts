@@ -13,6 +13,7 @@ import { parseLog } from "./parse-log.ts";
 import { checkFormat, readHead } from "./read-head.ts";
 import { readScales, readSieveSets } from "./read-rig.ts";
 import { readSand } from "./read-sand.ts";
+import { readSheets } from "./read-sheets.ts";
 import { readTrial } from "./read-trial.ts";
 import { blockAt, sandBlocks } from "./sand-blocks.ts";
 import { holds, lineText, placeIn, type Source } from "./source.ts";
@@ -80,6 +81,15 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     report: aboutFile,
     reportAbout,
   });
+  const sheets = readSheets(fields.get("sheets"), {
+    source,
+    files,
+    scales,
+    scaleSection: fields.section("scales"),
+    spoiled: ({ keyPlace }) => blockSpoiled(keyPlace),
+    report: aboutFile,
+    reportAbout,
+  });
 
   return {
     format: 1,
@@ -89,15 +99,15 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     sets,
     sands,
     ...trial,
+    sheets,
     fingerprint: fingerprint(typed.text, ...filesUsed(root, files)),
   };
 }
 
-/** Neither sands nor batches: not even under a misspelt name, or on lines that could not be read. */
+/** Neither sands nor batches nor sheets: not even under a misspelt name, or on lines that could not be read. */
 function saysNothing(root: MapNode, fields: Fields): boolean {
-  const sections = ["sands", "batches", "batches file"];
-  if (isHoled(root) || fields.get("batches") !== undefined || fields.get("batches file") !== undefined)
-    return false;
+  const sections = ["sands", "batches", "batches file", "sheets"];
+  if (isHoled(root) || sections.slice(1).some((section) => fields.get(section) !== undefined)) return false;
   const sands = fields.get("sands");
   if (sands) return sands.kind === "map" && !isHoled(sands);
   return !root.entries.some(({ key }) => nearKey(key, sections) !== undefined);

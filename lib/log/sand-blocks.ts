@@ -1,4 +1,4 @@
-// Which lines belong to which sand or batch, told from indentation alone, so that a fault can be kept to it.
+// Which lines belong to which sand, batch or sheet, told from indentation alone, so that a fault can be kept to it.
 
 import { logKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
@@ -10,7 +10,7 @@ export interface SandBlock {
   readonly end: number;
 }
 
-/** The blocks under `sands:` and `batches:`; none where the log is written in another way (brackets, say). */
+/** The blocks under `sands:`, `batches:` and `sheets:`; none where the log is written in another way (brackets, say). */
 export function sandBlocks(source: Source): SandBlock[] {
   const blocks: SandBlock[] = [];
   let inside = false;
@@ -31,7 +31,7 @@ export function sandBlocks(source: Source): SandBlock[] {
     const top = depth < (indent ?? 1) ? plainName(/^([^:]*):/.exec(line)?.[1] ?? "") : undefined;
     if (logKeys.some((key) => key === top) || /^(---|\.\.\.)/.test(line)) {
       close(start);
-      inside = /^\s*(sands|batches)\s*:\s*(#.*)?$/i.test(line);
+      inside = /^\s*(sands|batches|sheets)\s*:\s*(#.*)?$/i.test(line);
       indent = undefined;
     } else if (inside && depth > 0) {
       indent ??= depth;

@@ -5,6 +5,7 @@ import type { Sieve } from "../sand/sieve.ts";
 import type { Aim, Batch, Rig, TrialAxis } from "./batch.ts";
 import type { Measured, Scale } from "./figure-types.ts";
 import type { HeapKg } from "./heap.ts";
+import type { LoggedSheet } from "./logged-sheet.ts";
 
 /** Grams, millimetres, kilopascals; or ounces, inches, pounds per square inch, in US measures. */
 export type UnitSystem = "metric" | "US";
@@ -90,6 +91,8 @@ export interface Log {
   readonly heapKg?: HeapKg;
   /** In the log's order, those of a CSV file after the others. */
   readonly batches: readonly Batch[];
+  /** The founder's own sheets as typed; logSheets() works them out. */
+  readonly sheets: readonly LoggedSheet[];
   /** Eight hex digits of the log's text, so that page and data can be matched. */
   readonly fingerprint: string;
 }

@@ -11,6 +11,7 @@ import {
   parseDocument,
   visit,
 } from "yaml";
+import { withFlowCommas } from "./flow-commas.ts";
 import type { Entry, LogNode } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
 
@@ -126,7 +127,7 @@ function plainNodes(
     let size = 1;
     if (node && isScalar(node)) {
       const quoted = node.type === "QUOTE_DOUBLE" || node.type === "QUOTE_SINGLE";
-      const typed = node.source ?? "";
+      const typed = withFlowCommas(node.source ?? "");
       const empty = !quoted && node.value === null;
       if (!empty) result = { kind: "text", text: typed, place };
     } else if (node && isMap(node)) {
@@ -144,7 +145,7 @@ function plainNodes(
         const value = convert(pair.value as Node | null, keyEnd);
         size += sizes.get(value) ?? 1;
         if (!joinDecimalComma(entries, key.source ?? "", keyPlace.offset!, keyEnd, value)) {
-          entries.push({ key: key.source ?? "", keyPlace, value });
+          entries.push({ key: withFlowCommas(key.source ?? ""), keyPlace, value });
         }
       }
       const from = node === contents ? 0 : start;

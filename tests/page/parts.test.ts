@@ -108,6 +108,7 @@ describe("a notebook", () => {
     rigs: [],
     aims: [],
     batches: [],
+    sheets: [],
     fingerprint: "00",
   } as Log;
   const spec: PageSpec = { question: "How fine?", answer: ["Fine."], sections: [] };
