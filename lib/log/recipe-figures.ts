@@ -13,6 +13,8 @@ export interface RecipeFigures {
   readonly clayOfSandPercent: Spread;
   readonly clayOfDampPercent: Spread;
   readonly moistureOfDampPercent: Spread;
+  /** Undefined without additive. */
+  readonly additiveOfDryMixPercent?: Spread;
   /** Undefined without clay. */
   readonly waterPerClay?: Spread;
   readonly missing: readonly string[];
@@ -47,6 +49,9 @@ export function recipeFigures(batch: Batch): RecipeFigures | undefined {
     clayOfSandPercent: shares((mix) => mix.clayOfSandPercent),
     clayOfDampPercent: shares((mix) => mix.clayOfDampPercent),
     moistureOfDampPercent: shares((mix) => mix.moistureOfDampPercent),
+    ...(recipe.additiveKg && recipe.additiveKg.value > 0
+      ? { additiveOfDryMixPercent: shares((mix) => mix.additiveOfDryMixPercent) }
+      : {}),
     ...(recipe.clayKg && recipe.clayKg.value > 0
       ? { waterPerClay: shares((mix) => mix.waterPerClay ?? 0) }
       : {}),
