@@ -2,12 +2,13 @@
 
 import { invariant } from "../issue.ts";
 import { type Figure, figure } from "./figure.ts";
+import { recordOf } from "./named-row.ts";
 import type { Source } from "./source.ts";
 import { isSpread, type Spread } from "./spread.ts";
 
 export type Input = Spread | number;
 
-/** Inputs by name, or in a list: a list is about four times as fast, for functions of many inputs. */
+/** Inputs by name, or in a list. */
 export type Inputs = { readonly [name: string]: Input } | readonly Input[];
 
 /** What one call of the lifted function receives, for one draw. Read it, don't keep it: it is used again. */
@@ -79,16 +80,18 @@ const workList: Work = (fn, _names, middle, moving, columns, out) => {
   }
 };
 
-/** The record's members read a row of numbers: writing them by name for every draw takes several times as long. */
 const workRecord: Work = (fn, names, middle, moving, columns, out) => {
-  const row = Float64Array.from(middle);
-  const values = {};
-  names.forEach((name, k) => {
-    Object.defineProperty(values, name, { enumerable: true, get: () => row[k]! });
-  });
-  for (let j = 0; j < out.length; j++) {
-    for (let k = 0; k < columns.length; k++) row[moving[k]!] = columns[k]![j]!;
-    out[j] = fn(values);
+  const record = recordOf(names);
+  const { row } = record;
+  record.free = false;
+  row.set(middle);
+  try {
+    for (let j = 0; j < out.length; j++) {
+      for (let k = 0; k < columns.length; k++) row[moving[k]!] = columns[k]![j]!;
+      out[j] = fn(record.values);
+    }
+  } finally {
+    record.free = true;
   }
 };
 

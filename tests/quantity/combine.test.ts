@@ -131,3 +131,30 @@ test("a lifted spread can stand inside another", () => {
   });
   expect(whole.sd).toBe(0);
 });
+
+test("functions of the same names don't disturb one another: one in another, one after another, one that throws", () => {
+  const a = spread("10 ± 1");
+  const b = spread("4 ± 1");
+  const inner = ({ a, b }: { readonly a: number; readonly b: number }) => a - b;
+  const alone = combine(inner, { a, b }).sd;
+  const nested = combine(
+    ({ a, b }) => {
+      const within = combine(inner, { a: 100, b: 1 });
+      expect(within.value).toBe(99);
+      return a - b;
+    },
+    { a, b },
+    { draws: 16 },
+  );
+  expect(nested.sd).toBeCloseTo(combine(inner, { a, b }, { draws: 16 }).sd, 12);
+  expect(() =>
+    combine(
+      ({ a, b }): number => {
+        throw new Error(`${a} ${b}`);
+      },
+      { a, b },
+    ),
+  ).toThrow("10 4");
+  expect(combine(inner, { a, b }).sd).toBe(alone);
+  expect(combine(({ b, a }) => b - a, { b: 1, a: 3 }).value).toBe(-2);
+});
