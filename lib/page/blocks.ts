@@ -15,11 +15,19 @@ export interface TableColumn {
   readonly dataUnit?: string;
   /** number: aligned at the decimal mark. */
   readonly align: "text" | "number";
+  /** How the column is worked out, in plain signs; told on demand under the table. */
+  readonly formula?: string;
+  /** Where the formula is from. */
+  readonly source?: string;
 }
 export interface TableCell {
   readonly text: string;
   /** The plain number for CSV and JSON, where the cell shows a rounded one. */
   readonly number?: number;
+  /** True: a reading, of which the CSV file keeps ten digits. */
+  readonly whole?: boolean;
+  /** The ± as it was typed with the reading, in the column's unit, for a column of its own in the CSV file: "0.1 (sd)". */
+  readonly plusMinus?: string;
   /** A fault in words, shown at the cell. */
   readonly fault?: string;
 }
@@ -33,6 +41,17 @@ export interface TableBlock {
   readonly columns: readonly TableColumn[];
   readonly rows: readonly TableRow[];
   readonly foot?: readonly TableRow[];
+  /** Rows after so many are shown on demand, on the screen; the foot stands under those before. */
+  readonly foldAfter?: number;
+  /** How figures of the foot are worked out, told with the columns' formulas. */
+  readonly footFormulas?: readonly WorkedOut[];
+}
+/** A column or a figure of the foot, and how it comes about. */
+export interface WorkedOut {
+  readonly head: string;
+  readonly unit?: string;
+  readonly formula: string;
+  readonly source?: string;
 }
 export interface ChartBlock {
   readonly kind: "chart";

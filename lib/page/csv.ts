@@ -10,8 +10,9 @@ import { visible } from "./visible.ts";
  * Each table of the page as a file, named for the table; the table of a chart is "<chart>-data.csv". Lines end in
  * CR LF (RFC 4180). The files begin with a byte order mark: without it common spreadsheet programs read ± and µ
  * as two letters each. A cell with a plain number carries that number to six significant digits; a column of numbers
- * is empty where there is none. Where the ± of a figure is a lower bound, a column after it says "at least". A cell
- * that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not. Faults
+ * is empty where there is none; a reading keeps ten digits, and the ± that was typed with it stands in a column of its
+ * own. Where the ± of a figure is a lower bound, a column after it says "at least". A table's foot is a file of its own,
+ * "<table>-foot.csv". A cell that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not. Faults
  * stand in a last column of their own; so does it that the data are invented.
  */
 export function writeCsv(page: Page): { [fileName: string]: string } {
@@ -19,7 +20,10 @@ export function writeCsv(page: Page): { [fileName: string]: string } {
   const laid = layOut(page);
   for (const block of laid.sections.flatMap((section) => everyBlock(section.blocks))) {
     if (block.kind === "table") {
-      files[`${block.stem}.csv`] = csv(block.columns, [...block.rows, ...(block.foot ?? [])], laid.invented);
+      // The foot apart, so that the rows can be read again as rows.
+      const { columns, rows, foot = [] } = block;
+      if (rows.length > 0) files[`${block.stem}.csv`] = csv(columns, rows, laid.invented);
+      if (foot.length > 0) files[`${block.stem}-foot.csv`] = csv(columns, foot, laid.invented);
     } else if (block.kind === "chart") {
       const { columns, rows } = chartTableData(block.chart.data ?? block.chart.table);
       files[`${block.stem}-data.csv`] = csv(columns, rows, laid.invented);
@@ -39,9 +43,12 @@ function csv(columns: readonly TableColumn[], rows: readonly TableRow[], invente
     const head = unit === undefined ? column.head : `${column.head} (${unit})`;
     const own = { head, cell: (row: TableRow) => cellText(row, c, column.align === "number") };
     const bound = (row: TableRow) => (isLowerBound(cellOf(row[c]).text) ? "at least" : "");
-    return rows.some((row) => bound(row) !== "")
-      ? [own, { head: `${column.head}: its ± is`, cell: bound }]
-      : [own];
+    const typed = (row: TableRow) => cellOf(row[c]).plusMinus ?? "";
+    const beside: FileColumn[] = [
+      { head: `${column.head} ±${unit === undefined ? "" : ` (${unit})`}`, cell: typed },
+      { head: `${column.head}: its ± is`, cell: bound },
+    ];
+    return [own, ...beside.filter(({ cell }) => rows.some((row) => cell(row) !== ""))];
   });
   const faults = (row: TableRow): string =>
     columns
@@ -57,8 +64,9 @@ function csv(columns: readonly TableColumn[], rows: readonly TableRow[], invente
 }
 
 function cellText(row: TableRow, c: number, numbers: boolean): string {
-  const { text, number } = cellOf(row[c]);
-  if (number !== undefined && Number.isFinite(number)) return String(Number(number.toPrecision(6)) + 0);
+  const { text, number, whole } = cellOf(row[c]);
+  if (number !== undefined && Number.isFinite(number))
+    return String(Number(number.toPrecision(whole ? 10 : 6)) + 0);
   return numbers && /^[–—-]$/.test(text) ? "" : text;
 }
 

@@ -1,12 +1,15 @@
 // Blocks as HTML.
 
+import { capital } from "../chart/axis-words.ts";
 import { chartTableParts } from "./chart-table.ts";
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
 import { htmlTable, htmlTables } from "./html-table.ts";
 import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
-import type { LaidBlock, LaidChart } from "./lay-out.ts";
+import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
+import { WORKED_OUT } from "./words.ts";
+import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
 /** Blocks one after the other; drawings holds every chart among them. */
 export function htmlBlocks(blocks: readonly LaidBlock[], drawings: ReadonlyMap<LaidChart, Drawings>): string {
@@ -28,13 +31,35 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>)
     case "issues":
       return htmlIssues(block.issues);
     case "table":
-      return htmlTables({ ...block, label: `Table ${block.number}` });
+      return htmlTableBlock(block);
     case "chart":
       return htmlChart(block, drawings.get(block)!);
     case "fold":
-      return `<details class="fold"><summary>${escapeHtml(block.summary)}</summary>\n${htmlBlocks(block.blocks, drawings)}\n</details>`;
+      return fold(block.summary, htmlBlocks(block.blocks, drawings));
   }
 }
+
+/** The table, its rows beyond the first screens and its formulas on demand. */
+function htmlTableBlock(block: LaidTable): string {
+  const { head, rest } = foldedRows(block);
+  const label = `Table ${block.number}`;
+  const more =
+    rest && htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}` });
+  const formulas = workedOut(block).map((one) => {
+    const source = one.source === undefined ? "" : ` <small>(${flowHtml(one.source)})</small>`;
+    return `${flowHtml(workedOutName(one))} = <code>${escapeHtml(one.formula)}</code>${source}`;
+  });
+  return [
+    htmlTables({ ...head, label }),
+    rest ? fold(capital(rest.says), more!) : "",
+    formulas.length > 0 ? fold(WORKED_OUT, htmlList(formulas)) : "",
+  ]
+    .filter((part) => part !== "")
+    .join("\n");
+}
+
+const fold = (summary: string, inside: string): string =>
+  `<details class="fold"><summary>${escapeHtml(summary)}</summary>\n${inside}\n</details>`;
 
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
 function htmlChart({ chart, number }: LaidChart, { wide, narrow }: Drawings): string {

@@ -4,10 +4,11 @@ import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, placeText } from "../issue.ts";
 import type { KeyFigure, Text } from "./blocks.ts";
 import { chartTableParts } from "./chart-table.ts";
-import type { LaidBlock, LaidChart } from "./lay-out.ts";
+import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { markdownTable } from "./markdown-table.ts";
 import { escapeMarkdown, markdownCode, markdownText, markdownWithCode } from "./markdown-text.ts";
-import { SEVERITIES, TONES, WEAK } from "./words.ts";
+import { SEVERITIES, TONES, WEAK, WORKED_OUT } from "./words.ts";
+import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
 /** Blocks one after the other with a blank line between. */
 export function markdownBlocks(blocks: readonly LaidBlock[]): string {
@@ -29,12 +30,29 @@ function markdownBlock(block: LaidBlock): string {
     case "issues":
       return markdownIssues(block.issues);
     case "table":
-      return markdownTable({ ...block, label: `Table ${block.number}` });
+      return tableBlock(block);
     case "chart":
       return chartBlock(block);
     case "fold":
       return `**${escapeMarkdown(block.summary)}**\n\n${markdownBlocks(block.blocks)}`;
   }
+}
+
+/** The table; its rows beyond the first screens as a second one; its formulas in one line. */
+function tableBlock(block: LaidTable): string {
+  const { head, rest } = foldedRows(block);
+  const label = `Table ${block.number}`;
+  const formulas = workedOut(block).map((one) => {
+    const source = one.source === undefined ? "" : ` (${escapeMarkdown(one.source)})`;
+    return `${escapeMarkdown(workedOutName(one))} = ${markdownCode(one.formula)}${source}`;
+  });
+  return [
+    markdownTable({ ...head, label }),
+    ...(rest
+      ? [markdownTable({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}` })]
+      : []),
+    ...(formulas.length > 0 ? [`${WORKED_OUT}: ${formulas.join("; ")}.`] : []),
+  ].join("\n\n");
 }
 
 export function markdownList(items: readonly Text[], bullet: (n: number) => string = () => "-"): string {

@@ -17,6 +17,9 @@ export const SEVERITIES: { readonly [severity in Severity]: string } = {
   note: "Note",
 };
 
+/** Over the formulas of a table. */
+export const WORKED_OUT = "How each column is worked out";
+
 export const RESTS_ON = "What it rests on";
 export const SOURCES = "Sources";
 /** Said at a key figure that must not be relied on. */

@@ -1,0 +1,41 @@
+// What a table tells on demand: how its columns come about, and its rows beyond the first screens.
+
+import type { TableBlock, TableRow, WorkedOut } from "./blocks.ts";
+
+/** The columns with a formula in their order, then what is told of the foot. */
+export function workedOut({ columns, footFormulas = [] }: TableBlock): readonly WorkedOut[] {
+  const ofColumns = columns.flatMap(({ head, unit, formula, source }): WorkedOut[] =>
+    formula === undefined
+      ? []
+      : [
+          {
+            head,
+            formula,
+            ...(unit === undefined ? {} : { unit }),
+            ...(source === undefined ? {} : { source }),
+          },
+        ],
+  );
+  return [...ofColumns, ...footFormulas];
+}
+
+/** "moisture, % of damp mass" */
+export function workedOutName({ head, unit }: WorkedOut): string {
+  return unit === undefined ? head : `${head}, ${unit}`;
+}
+
+export interface FoldedRows<Block extends TableBlock> {
+  /** With the first rows and the foot. */
+  readonly head: Block;
+  readonly rest?: { readonly rows: readonly TableRow[] /** "rows 41 to 200" */; readonly says: string };
+}
+
+export function foldedRows<Block extends TableBlock>(block: Block): FoldedRows<Block> {
+  const { rows, foldAfter = Number.POSITIVE_INFINITY } = block;
+  // A fold for a row or two costs more than the rows.
+  if (rows.length <= foldAfter + 2) return { head: block };
+  return {
+    head: { ...block, rows: rows.slice(0, foldAfter) },
+    rest: { rows: rows.slice(foldAfter), says: `rows ${foldAfter + 1} to ${rows.length}` },
+  };
+}
