@@ -23,6 +23,7 @@ const order = [
 /** Outside packages and the one file that may import each. */
 const doors: { readonly [name: string]: string } = {
   yaml: "lib/log/yaml-document.ts",
+  "mathjs/lib/esm/expression/parse.js": "lib/sheet/formula-parser.ts",
   vega: "lib/chart/svg.ts",
   "vega-lite": "lib/chart/svg.ts",
   "@stdlib/stats-base-dists-normal-cdf": "lib/numbers/normal.ts",
@@ -63,7 +64,10 @@ function importsOf(file: string): Import[] {
 }
 
 const libFiles = filesIn("lib");
-const all = libFiles.flatMap(importsOf);
+/** A single file of a package, named by its path, is from outside all the same. */
+const all = libFiles
+  .flatMap(importsOf)
+  .map((one) => ({ ...one, target: one.target.replace(/^(?:\.\.\/)+node_modules\//, "") }));
 const inside = all.filter(({ target }) => target.startsWith("."));
 const outside = all.filter(({ target }) => !target.startsWith("."));
 const resolved = (one: Import): string => relative(root, join(root, dirname(one.file), one.target));
