@@ -50,7 +50,7 @@ export const gridSteps = 80;
  * so that a promised 70 % comes true in 70 of 100 and the aim's interval covers 95 %: our own, see tests/trial.
  */
 const knownForChance = 3;
-const knownForAim = 0.5;
+const knownForAim = 0.2;
 
 /** Places on the axis, from the first batch to the last. */
 export function gridOver(from: number, to: number, steps = gridSteps): readonly number[] {
