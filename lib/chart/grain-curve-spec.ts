@@ -1,5 +1,6 @@
 // The drawing of a grain curve at one width.
 
+import { sameSieve } from "../sand/same-sieve.ts";
 import type { Chart, VegaLiteSpec } from "./chart.ts";
 import { ends, nothing, within } from "./data.ts";
 import {
@@ -160,13 +161,10 @@ function sieveLayers(sieves: ReturnType<typeof sieveLabels>, box: Box): (Layer |
 }
 
 function uniqueSieves(sands: readonly GrainCurveSand[]): { openingMm: number; label: string }[] {
-  const byOpening = new Map<string, { openingMm: number; label: string }>();
-  for (const { points } of sands)
-    for (const { openingMm, label } of points) {
-      const opening = openingMm.toPrecision(3);
-      if (!byOpening.has(opening)) byOpening.set(opening, { openingMm, label });
-    }
-  return [...byOpening.values()];
+  const unique: { openingMm: number; label: string }[] = [];
+  for (const { openingMm, label } of sands.flatMap(({ points }) => points))
+    if (!unique.some((one) => sameSieve(one.openingMm, openingMm))) unique.push({ openingMm, label });
+  return unique;
 }
 
 /** From the finest to the coarsest opening that is drawn, with some air; 0.05 to 2 mm when there is none. */

@@ -1,5 +1,6 @@
 // The table of a grain curve: what passes each sieve, and where the curve may run between two of them.
 
+import { sameSieve } from "../sand/same-sieve.ts";
 import type { ChartTable } from "./chart.ts";
 import { cell } from "./data.ts";
 import type { GrainCurveSand } from "./grain-input.ts";
@@ -46,7 +47,7 @@ function betweenSieves({ points, interval = [] }: GrainCurveSand): Between[] {
   const ends = interval
     .filter(({ low, high }) => !(low === high))
     .map((at) => {
-      const sieve = points.find(({ openingMm }) => Math.abs(openingMm / at.openingMm - 1) < 0.002);
+      const sieve = points.find(({ openingMm }) => sameSieve(openingMm, at.openingMm));
       return { ...at, openingMm: sieve?.openingMm ?? at.openingMm };
     });
   return ends.filter(

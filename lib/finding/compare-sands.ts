@@ -4,6 +4,7 @@ import { combine } from "../quantity/combine.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { type PrintedFigure, printFigure } from "../quantity/print.ts";
 import type { MissingDoubt } from "../sand/fineness-figure.ts";
+import { sameSieve } from "../sand/same-sieve.ts";
 import * as say from "./compare-messages.ts";
 import type { Finding } from "./finding.ts";
 import type { SandReport } from "./sand-report.ts";
@@ -68,7 +69,7 @@ function withCurves(finding: Finding, widest: SandComparison["widest"]): Finding
 function widestApart({ curve: a }: SandReport, { curve: b }: SandReport): SandComparison["widest"] {
   let found: SandComparison["widest"];
   for (const point of a.points) {
-    const twin = b.points.find(({ openingMm }) => Math.abs(openingMm / point.openingMm - 1) < 0.002);
+    const twin = b.points.find(({ openingMm }) => sameSieve(openingMm, point.openingMm));
     if (!twin) continue;
     const gap = Math.abs(point.passingPercent - twin.passingPercent);
     if (found && Math.abs(found.firstPercent - found.secondPercent) >= gap) continue;

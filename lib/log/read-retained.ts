@@ -1,5 +1,6 @@
 // The rows of one sieving: a label and a mass each, sorted coarse to fine.
 
+import { sameSieve } from "../sand/same-sieve.ts";
 import { readSieveLabel } from "../sand/sieve-label.ts";
 import { emptyMass, misplacedSieve, mixedUnits, repeatedSieve } from "./complaints-sieving.ts";
 import { inUnit, quantityOf } from "./measured.ts";
@@ -69,12 +70,12 @@ function withoutUnit<T extends { readonly unit?: unknown }>(quantity: T): Omit<T
 
 const openingOf = (entry: RetainedEntry): number => entry.sieve?.openingMm ?? 0;
 
-/** Openings within 1 % of each other are one sieve under two names. */
+/** Openings closer than sameSieveWithin are one sieve under two names. */
 function unrepeated(entries: readonly RetainedEntry[], report: Report): RetainedEntry[] {
   const kept: RetainedEntry[] = [];
   for (const entry of entries) {
     const opening = openingOf(entry);
-    const before = kept.find((other) => Math.abs(openingOf(other) - opening) <= 0.01 * opening);
+    const before = kept.find((other) => sameSieve(openingOf(other), opening));
     if (before) report(repeatedSieve(entry.label, before.label, String(before.place.line)), entry.place);
     else kept.push(entry);
   }

@@ -3,6 +3,7 @@
 import type { Issue } from "../issue.ts";
 import { type Curve, passingAtPercent } from "./curve.ts";
 import { finesBetweenSieves, noPan } from "./grain-issues.ts";
+import { sameSieve } from "./same-sieve.ts";
 
 export interface Fines {
   /** % of the sand finer than 0.106 mm; undefined where the stack only bounds it. */
@@ -17,8 +18,6 @@ export interface Fines {
 
 /** Opening of No. 140, mm. */
 const FINES_MM = 0.106;
-/** Older tables print 0.105 mm for the same sieve. */
-const SAME_SIEVE_MM = 0.0015;
 
 /**
  * Fines, % of the sand retained: what passes No. 140, that is No. 200 + No. 270 + pan of the AFS stack.
@@ -30,7 +29,7 @@ const SAME_SIEVE_MM = 0.0015;
  */
 export function fines(curve: Curve): Fines {
   const unpanned = curve.panPercent === undefined ? [noPan("the figure for fines")] : [];
-  const exact = curve.points.find((point) => Math.abs(point.openingMm - FINES_MM) <= SAME_SIEVE_MM);
+  const exact = curve.points.find((point) => sameSieve(point.openingMm, FINES_MM));
   if (exact)
     return {
       percent: exact.passingPercent,

@@ -2,6 +2,7 @@
 
 import type { Fraction, Grading } from "./grading.ts";
 import { afsClasses } from "./multipliers.ts";
+import { sameSieve } from "./same-sieve.ts";
 
 /** One fraction, between the sieve that held it and the one above. */
 export interface Gap {
@@ -19,9 +20,6 @@ export interface Gap {
   readonly multipliers: readonly number[];
 }
 
-/** Openings closer than this are one opening: labels round to three digits. */
-const sameOpening = 0.002;
-
 /** Each fraction of a grading as a gap; one without missing sieves inside has a single multiplier. */
 export function gapsOf(grading: Grading): readonly Gap[] {
   const { fractions, total } = grading;
@@ -31,7 +29,7 @@ export function gapsOf(grading: Grading): readonly Gap[] {
     const lowerMm = fraction.openingMm;
     const cutsMm = afsClasses
       .map(({ openingMm }) => openingMm)
-      .filter((mm) => mm > lowerMm * (1 + sameOpening) && mm < upperMm * (1 - sameOpening));
+      .filter((mm) => mm > lowerMm && mm < upperMm && !sameSieve(mm, lowerMm) && !sameSieve(mm, upperMm));
     return {
       fraction,
       share: fraction.mass / total,
@@ -47,7 +45,7 @@ export function gapsOf(grading: Grading): readonly Gap[] {
 /** The multiplier of each piece, by the finer end of the piece: that of the finest class that begins at or above it. */
 function multipliersBetween(lowerEnds: readonly number[]): readonly number[] {
   return lowerEnds.map((lowerMm) => {
-    const own = afsClasses.find(({ openingMm }) => openingMm <= lowerMm * (1 + sameOpening));
+    const own = afsClasses.find(({ openingMm }) => openingMm <= lowerMm || sameSieve(openingMm, lowerMm));
     return (own ?? afsClasses.at(-1)!).multiplier;
   });
 }

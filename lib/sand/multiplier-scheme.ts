@@ -4,6 +4,7 @@ import type { Checked } from "../issue.ts";
 import { sum } from "../numbers/sum.ts";
 import type { Fraction, Grading } from "./grading.ts";
 import { noMultiplier, schemeSievesMissing } from "./grading-issues.ts";
+import { sameSieve } from "./same-sieve.ts";
 
 export interface MultiplierClass {
   /** The sieve that holds the class, or "pan". */
@@ -21,15 +22,12 @@ export interface MultiplierScheme {
   readonly classes: readonly MultiplierClass[];
 }
 
-/** A sieve is the scheme's own when its opening is within this share of it: 1.68 mm stands for 1.70 mm. */
-const ownWithin = 0.015;
-
 const isOwn = (fraction: Fraction, { openingMm }: MultiplierClass) =>
-  fraction.sieve?.series !== "cloth" && Math.abs(fraction.openingMm - openingMm) <= ownWithin * openingMm;
+  fraction.sieve?.series !== "cloth" && sameSieve(fraction.openingMm, openingMm);
 
 /** The class that grains held at this opening belong to: the next one of the scheme at or below it. */
 function classOf(openingMm: number, classes: readonly MultiplierClass[]): number {
-  return classes.findIndex((c) => c.openingMm <= openingMm * (1 + ownWithin));
+  return classes.findIndex((c) => c.openingMm <= openingMm || sameSieve(c.openingMm, openingMm));
 }
 
 /**

@@ -2,6 +2,7 @@
 
 import { type Issue, invariant } from "../issue.ts";
 import { misplacedSieve, panMissing, panNotLast, repeatedSieve } from "./grading-issues.ts";
+import { sameSieve } from "./same-sieve.ts";
 import type { Sieve } from "./sieve.ts";
 import { readSieveLabel } from "./sieve-label.ts";
 
@@ -20,21 +21,13 @@ interface Listed {
   readonly sieve: Sieve | "pan";
 }
 
-/** Openings that differ by less than this share cannot part grains: they are one sieve listed twice. */
-const sameWithin = 0.01;
-
 const openingMm = ({ sieve }: Listed) => (sieve === "pan" ? 0 : sieve.openingMm);
-
-function alike(a: Listed, b: Listed): boolean {
-  const [wide, narrow] = [Math.max(openingMm(a), openingMm(b)), Math.min(openingMm(a), openingMm(b))];
-  return wide - narrow <= sameWithin * wide;
-}
 
 /**
  * Reads the labels of a stack of sieves and sorts them coarse to fine.
  *
  * labels: as readSieveLabel takes them, in any order. Issues: a label that cannot be read and a sieve listed
- * twice (openings within 1 %; the first is kept) are errors; two sieves that stand fine above coarse, a pan
+ * twice (openings within 1.5 %; the first is kept) are errors; two sieves that stand fine above coarse, a pan
  * that is not last and a missing pan are warnings, and the stack is sorted all the same.
  * A list that is not an array of text throws.
  *
@@ -49,7 +42,7 @@ export function sieveStack(labels: readonly string[]): SieveStack {
     issues.push(...read.issues);
     if (read.value === undefined) return;
     const listed = { index, label: label.trim(), sieve: read.value };
-    const twin = kept.find((other) => alike(other, listed));
+    const twin = kept.find((other) => sameSieve(openingMm(other), openingMm(listed)));
     if (twin) issues.push(repeatedSieve(listed.label, twin.label));
     else kept.push(listed);
   });

@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
+import { sameSieve } from "../../lib/sand/same-sieve.ts";
 import { sieveStack } from "../../lib/sand/sieve-stack.ts";
+import { astmSieves } from "../../lib/sand/sieve-table-astm.ts";
+import { isoOpeningsMm } from "../../lib/sand/sieve-table-iso.ts";
 
 const codes = (labels: readonly string[]) => sieveStack(labels).issues.map(({ code }) => code);
 
@@ -28,7 +31,25 @@ test("one opening under two names is listed twice: the first stays", () => {
   expect(codes(["No. 60", "pan", "tray"])).toEqual(["sand/sieve-repeated"]);
 });
 
-test("openings within 1 % are one sieve, 2 % apart are two", () => {
+// ASTM E11 tables before 1995 print 1.68, 0.84 and 0.105 mm where today's print 1.70, 0.850 and 0.106 mm (from memory).
+test("older and newer openings of one sieve are one, neighbours of any standard series two", () => {
+  for (const [older, newer] of [
+    [1.68, 1.7],
+    [0.84, 0.85],
+    [0.105, 0.106],
+    [0, 0],
+  ] as const)
+    expect(sameSieve(older, newer)).toBe(true);
+  expect(sameSieve(0.425, Number.POSITIVE_INFINITY)).toBe(false);
+  expect(sameSieve(0, 0.02)).toBe(false);
+  const standard = [...isoOpeningsMm, ...astmSieves.map(({ openingMm }) => openingMm)].sort((a, b) => a - b);
+  for (const [i, mm] of standard.entries()) {
+    const next = standard[i + 1];
+    if (next !== undefined && next > mm * 1.02) expect(sameSieve(mm, next)).toBe(false);
+  }
+});
+
+test("openings within 1.5 % are one sieve, 2 % apart are two", () => {
   expect(codes(["0.400 ± 0.001 mm", "0.397 ± 0.001 mm", "pan"])).toEqual(["sand/sieve-repeated"]);
   expect(codes(["0.400 ± 0.001 mm", "0.392 ± 0.001 mm", "pan"])).toEqual([]);
 });
