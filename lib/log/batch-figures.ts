@@ -64,11 +64,12 @@ export function batchFigures(log: Pick<Log, "batches">): LogFigures {
   const issues: Issue[] = [];
   const usable = log.batches.filter((batch) => batch.usable);
   const main = mainKinds(usable);
-  const groups = usable.flatMap((batch) => groupsOf(batch, main, issues));
+  const groupsBy = new Map(usable.map((batch) => [batch, groupsOf(batch, main, issues)]));
+  const groups = [...groupsBy.values()].flat();
   const byTest = scatterBy(groups, ({ test }) => test);
   const byRig = scatterBy(groups, rigKey);
   const figures = usable.map((batch): BatchFigures => {
-    const own = groups.filter((group) => group.batch === batch);
+    const own = groupsBy.get(batch)!;
     const worked = (group: Group) => batchFigure(group, byRig.get(rigKey(group)) ?? byTest.get(group.test));
     const usual = ({ test, kind }: Group) => kind === main.get(test);
     const recipe = recipeFigures(batch);
@@ -112,7 +113,9 @@ function scatterBy<Key>(groups: readonly Group[], keyOf: (group: Group) => Key):
   for (const group of groups) {
     if (group.test === "squeeze") continue;
     const key = keyOf(group);
-    values.set(key, [...(values.get(key) ?? []), group.figures.map(({ value }) => value)]);
+    const sets = values.get(key) ?? [];
+    sets.push(group.figures.map(({ value }) => value));
+    values.set(key, sets);
   }
   const pooled = [...values].flatMap(([key, sets]): [Key, Scatter][] => {
     const scatter = pooledRepeatScatter(sets);

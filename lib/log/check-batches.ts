@@ -6,8 +6,8 @@ import type { Batch, TestName, TrialAxis } from "./batch.ts";
 import { allAtOne, methodsMixed, missingTest, recipeAgainstMoisture, sameAxis } from "./complaints-batch.ts";
 import { kindOf, mainKinds } from "./main-methods.ts";
 import type { Report } from "./node.ts";
+import { plainNumber } from "./plain-number.ts";
 import { recipeFigures } from "./recipe-figures.ts";
-import { testFigure } from "./test-figure.ts";
 import { testNames } from "./test-forms.ts";
 
 type ReportAbout = (name: string) => Report;
@@ -100,6 +100,6 @@ function axisOf(batch: Batch, axis: TrialAxis): number | undefined {
 function numberOf(batch: Batch, test: TestName): number | undefined {
   const readings = batch.readings.filter((reading) => reading.test === test);
   const alike = readings.filter(({ method }) => method === readings[0]?.method);
-  const values = alike.flatMap((reading) => testFigure(reading, batch).value?.value ?? []);
+  const values = alike.flatMap((reading) => plainNumber(reading) ?? []);
   return values.length === 0 ? undefined : mean(values);
 }

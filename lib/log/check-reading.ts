@@ -10,6 +10,7 @@ import { densityIssues, specimenDensityGCm3 } from "../sand/specimen.ts";
 import { clayByWashIssues } from "../sand/wash.ts";
 import type { TestReading } from "./batch.ts";
 import { densityImpossible, dishAboveDry, levelNotFalling } from "./complaints-test.ts";
+import { plainNumber } from "./plain-number.ts";
 import { readingInputs } from "./reading-inputs.ts";
 
 type Values = { readonly [name: string]: number | undefined };
@@ -20,7 +21,7 @@ export function checkReading(reading: TestReading): readonly Issue[] {
   const values = valuesOf(reading);
   const issues = [...readingsAlone(reading, values), ...specimenIssues(values)];
   if (hasError(issues)) return issues;
-  const number = worked?.value ?? computed(reading);
+  const number = plainNumber(reading);
   if (number === undefined) return issues;
   if (test === "compactability") issues.push(...compactabilityIssues(number));
   if (test === "density" && worked) issues.push(...densityOf(number, "as written"));
@@ -81,24 +82,6 @@ function densityOf(density: number, from: string): readonly Issue[] {
     return [densityImpossible(printNumber(density, density < 10 ? 2 : 0), from)];
   }
   return densityIssues([density]);
-}
-
-function computed(reading: TestReading): number | undefined {
-  const found = readingInputs(reading);
-  if (!found || found.inputs.some(({ measured, role }) => !measured && role !== "air" && role !== "blank")) {
-    return undefined;
-  }
-  const { formula, inputs } = found;
-  try {
-    return formula.number(
-      Object.fromEntries(
-        inputs.map(({ name, role, measured }) => [name, measured?.value ?? (role === "air" ? 20 : 0)]),
-      ),
-    );
-  } catch (error) {
-    if (error instanceof RangeError) return undefined;
-    throw error;
-  }
 }
 
 function plain(value: number): string {

@@ -48,5 +48,13 @@ export function sandBlocks(source: Source): SandBlock[] {
 
 export function blockAt(blocks: readonly SandBlock[], offset: number | undefined): SandBlock | undefined {
   if (offset === undefined) return undefined;
-  return blocks.find((block) => offset >= block.start && offset < block.end);
+  // They stand in the log's order and don't overlap; a long log asks this of every batch.
+  let [low, high] = [0, blocks.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (blocks[middle]!.start <= offset) low = middle + 1;
+    else high = middle;
+  }
+  const last = blocks[low - 1];
+  return last && offset < last.end ? last : undefined;
 }

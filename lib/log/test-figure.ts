@@ -50,6 +50,18 @@ export interface TestFigure {
  * Example: moisture { damp: 152.4 g, dry: 147.3 g } on a scale of 0.1 g: 3.35 ± 0.08 % of damp mass.
  */
 export function testFigure(reading: TestReading, batch: Batch): Checked<TestFigure> {
+  // A page asks for each figure several times, and a log that was read never changes.
+  if (!Object.isFrozen(reading) || !Object.isFrozen(batch)) return workedOut(reading, batch);
+  const before = known.get(reading);
+  if (before?.batch === batch) return before.checked;
+  const checked = workedOut(reading, batch);
+  known.set(reading, { batch, checked });
+  return checked;
+}
+
+const known = new WeakMap<TestReading, { readonly batch: Batch; readonly checked: Checked<TestFigure> }>();
+
+function workedOut(reading: TestReading, batch: Batch): Checked<TestFigure> {
   const { test, worked, method, rig, place } = reading;
   const id = readingId(reading, batch);
   const common = {
@@ -78,10 +90,13 @@ export function testFigure(reading: TestReading, batch: Batch): Checked<TestFigu
   const found = readingInputs(reading);
   if (!found) return refused({ ...emptyReading(test, "its readings"), place });
   const inputs = found.inputs.map((input) => doubtfulInput(input, { reading, batch, id }));
-  const names = found.inputs.map(({ name }) => name);
-  if (unsteady(found.formula, names, inputs)) return refused({ ...figureUnsteady(test), place });
-  const spread = lifted(found.formula, names, inputs);
-  const shared = lifted(found.formula, names, inputs.map(sharedAlone));
+  const at = numberAt(
+    found.formula,
+    found.inputs.map(({ name }) => name),
+  );
+  if (unsteady(at, inputs)) return refused({ ...figureUnsteady(test), place });
+  const spread = lifted(at, inputs);
+  const shared = lifted(at, inputs.map(sharedAlone));
   const told = (part: "missing" | "assumed") => inputs.flatMap((input) => input[part] ?? []);
   return {
     value: {
@@ -103,7 +118,8 @@ function refused(issue: Issue): Checked<TestFigure> {
 /** By name, date and figures; of readings that are alike in every figure, by which of them it is. */
 function readingId(reading: TestReading, batch: Batch): string {
   const figures = figuresOf(reading);
-  const alike = batch.readings.filter((other) => figuresOf(other) === figures);
+  const { test } = reading;
+  const alike = batch.readings.filter((other) => other.test === test && figuresOf(other) === figures);
   const which = Math.max(0, alike.indexOf(reading));
   return `${batch.id} / ${reading.test} ${fingerprint(figures)}${which === 0 ? "" : ` again ${which}`}`;
 }
@@ -125,14 +141,10 @@ function withMethod(spread: Spread, shared: Spread, terms: Terms): { spread: Spr
 }
 
 /** Draws that a formula refuses are rare, since corners were tried: they count as the middle. */
-function lifted(formula: TestFormula, names: readonly string[], inputs: readonly DoubtfulInput[]): Spread {
-  const middle = numberAt(
-    formula,
-    names,
-    inputs.map(({ spread }) => spread.value),
-  )!;
+function lifted(at: NumberAt, inputs: readonly DoubtfulInput[]): Spread {
+  const middle = at(inputs.map(({ spread }) => spread.value))!;
   return lift(
-    (values) => numberAt(formula, names, values) ?? middle,
+    (values) => at(values) ?? middle,
     inputs.map(({ spread }) => spread),
   );
 }
@@ -157,33 +169,33 @@ function sharedAlone(input: DoubtfulInput): DoubtfulInput {
   return { ...input, spread: kept.length === 0 ? constant(spread.value) : alone };
 }
 
-function numberAt(
-  { number }: TestFormula,
-  names: readonly string[],
-  values: ArrayLike<number>,
-): number | undefined {
+type NumberAt = (values: ArrayLike<number>) => number | undefined;
+
+/** The formula as a function of a list; one record serves all calls, since a formula keeps nothing. */
+function numberAt({ number }: TestFormula, names: readonly string[]): NumberAt {
   const named: Record<string, number> = {};
-  names.forEach((name, i) => {
-    named[name] = values[i]!;
-  });
-  try {
-    const result = number(named);
-    return Number.isFinite(result) ? result : undefined;
-  } catch (error) {
-    if (error instanceof RangeError) return undefined;
-    throw error;
-  }
+  return (values) => {
+    for (let i = 0; i < names.length; i++) named[names[i]!] = values[i]!;
+    try {
+      const result = number(named);
+      return Number.isFinite(result) ? result : undefined;
+    } catch (error) {
+      if (error instanceof RangeError) return undefined;
+      throw error;
+    }
+  };
 }
 
 /** True where the formula breaks at some corner of what the readings may be. */
-function unsteady(formula: TestFormula, names: readonly string[], inputs: readonly DoubtfulInput[]): boolean {
+function unsteady(at: NumberAt, inputs: readonly DoubtfulInput[]): boolean {
   const moving = inputs.flatMap(({ reach }, i) => (reach > 0 ? [i] : []));
+  const values = inputs.map(({ spread }) => spread.value);
   for (let corner = 0; corner < 2 ** moving.length; corner++) {
-    const values = inputs.map(({ spread }) => spread.value);
     moving.forEach((i, bit) => {
-      values[i]! += corner & (2 ** bit) ? inputs[i]!.reach : -inputs[i]!.reach;
+      const { spread, reach } = inputs[i]!;
+      values[i] = spread.value + (corner & (2 ** bit) ? reach : -reach);
     });
-    if (numberAt(formula, names, values) === undefined) return true;
+    if (at(values) === undefined) return true;
   }
   return false;
 }

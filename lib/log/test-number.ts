@@ -66,14 +66,21 @@ const fallInputs = {
   blankS: "blank",
 } as const;
 
-const steadyHead = of(headInputs, "V H / (p A t), at 20 °C", ({ airC, blankMm, ...run }) =>
-  permeabilityAt20({
-    permeability: permeabilityNumber({
-      ...run,
-      waterMm: specimenWaterMm({ waterMm: run.waterMm, blankWaterMm: blankMm }),
+// Fields are named one by one: a rest of the record costs more than the formula, and it is worked out for every draw.
+const steadyHead = of(
+  headInputs,
+  "V H / (p A t), at 20 °C",
+  ({ airMl, waterMm, seconds, heightMm, diameterMm, airC, blankMm }) =>
+    permeabilityAt20({
+      permeability: permeabilityNumber({
+        airMl,
+        waterMm: specimenWaterMm({ waterMm, blankWaterMm: blankMm }),
+        seconds,
+        heightMm,
+        diameterMm,
+      }),
+      celsius: airC,
     }),
-    celsius: airC,
-  }),
 );
 
 const formulas: { readonly [form: string]: TestFormula } = {
@@ -106,12 +113,15 @@ const formulas: { readonly [form: string]: TestFormula } = {
   "permeability, falling column": of(
     { columnMm: "bore", ...fallInputs },
     "a H ln(h₁/h₂) / (A t), at 20 °C",
-    ({ columnMm, airC, blankS, ...run }) =>
+    ({ columnMm, fromMm, toMm, seconds, heightMm, diameterMm, airC, blankS }) =>
       permeabilityAt20({
         permeability: fallingColumnPermeability({
-          ...run,
           columnCm2: faceAreaCm2(columnMm),
-          seconds: specimenSeconds({ seconds: run.seconds, blankSeconds: blankS }),
+          fromMm,
+          toMm,
+          heightMm,
+          diameterMm,
+          seconds: specimenSeconds({ seconds, blankSeconds: blankS }),
         }),
         celsius: airC,
       }),
@@ -119,11 +129,15 @@ const formulas: { readonly [form: string]: TestFormula } = {
   "permeability, bleeding vessel": of(
     { vesselMl: "rig volume", ...fallInputs },
     "V H ln(p₁/p₂) / (A t P), at 20 °C",
-    ({ airC, blankS, ...run }) =>
+    ({ vesselMl, fromMm, toMm, seconds, heightMm, diameterMm, airC, blankS }) =>
       permeabilityAt20({
         permeability: bleedingVesselPermeability({
-          ...run,
-          seconds: specimenSeconds({ seconds: run.seconds, blankSeconds: blankS }),
+          vesselMl,
+          fromMm,
+          toMm,
+          heightMm,
+          diameterMm,
+          seconds: specimenSeconds({ seconds, blankSeconds: blankS }),
         }),
         celsius: airC,
       }),
