@@ -29,6 +29,7 @@ export {
   temperChart,
 } from "./chart/typical-charts.ts";
 export { typicalCurveChart } from "./chart/typical-curve-chart.ts";
+export { type BondFigures, bondFigures } from "./finding/bond-figures.ts";
 export { dryingHeat, silicaDust } from "./finding/cautions.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
 // Findings: what the numbers say
@@ -36,11 +37,17 @@ export { blockFinding, comparisonFinding } from "./finding/comparison-findings.t
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
+export { mulledAgainstReference } from "./finding/mulled-reference.ts";
+export { type NextRecipe, nextRecipe } from "./finding/next-recipe.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
+export { batchStandings, type Standing, type Standings } from "./finding/standings.ts";
+export { axisName, axisUnit } from "./finding/trial-axis.ts";
 export { trialCautions } from "./finding/trial-cautions.ts";
-export { axisName, axisUnit, trialFindings } from "./finding/trial-findings.ts";
+export { trialFindings } from "./finding/trial-findings.ts";
+export { rigFindings } from "./finding/trial-rig-findings.ts";
 export { bandStandings, typicalStanding } from "./finding/typical-findings.ts";
+export { type WaterNow, waterNow } from "./finding/water-now.ts";
 // What can be wrong, and where
 export {
   type Checked,
@@ -106,9 +113,15 @@ export {
   shownUnits,
   type UnitSystem,
 } from "./page/shown-units.ts";
+export { findingBlocks } from "./page/trial-blocks.ts";
+export { trialBond } from "./page/trial-bond.ts";
 export { handChart, trialCharts } from "./page/trial-charts.ts";
 export { trialData } from "./page/trial-data.ts";
+export { printTestIn } from "./page/trial-print.ts";
 export { trialResult } from "./page/trial-result.ts";
+export { recipeShares } from "./page/trial-shares.ts";
+export { trialStanding } from "./page/trial-standing.ts";
+export { nextBatchWords, waterFindings } from "./page/trial-water.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
 export { type Figure, figure, type Share } from "./quantity/figure.ts";

@@ -1,50 +1,64 @@
 // At which water are the founder's aims met, how sure is that, how much to add, and which batch to make next?
 
 import {
+  type BatchFigures,
   type Block,
+  batchFigures,
   type Finding,
+  findingBlocks,
+  nextBatchWords,
   notebook,
   permeabilityByMoistureChart,
+  printTestIn,
   randomOrder,
+  recipeShares,
   type Section,
   shownUnits,
   type Text,
   type TrialReport,
+  trialBond,
   trialCautions,
   trialData,
   trialFindings,
   trialReport,
   trialResult,
+  trialStanding,
   typicalPermeability,
+  waterFindings,
 } from "../lib/index.ts";
 
 export default notebook(
   "Moisture trial",
   (log) => {
     const report = trialReport(log, log.axis === "clay" ? { axis: "moisture" } : {});
-    const findings = trialFindings(report);
+    const { figures: rows } = batchFigures(log);
     const units = shownUnits(log);
+    const found = trialFindings(report, printTestIn(units));
+    const water = waterFindings(report, log, units);
+    const standing = trialStanding(rows, log, { units, varied: report.axis, gfn: report.gfn });
+    const findings = [...found.slice(0, 1), ...water, ...found.slice(1), ...standing.findings];
     return {
       title: log.title ? `Moisture trial: ${log.title}` : "Moisture trial",
       question: "At which water are the aims met, how sure is that, and which batch comes next?",
-      answer: answer(report, findings),
+      answer: answer(report, found, water),
       sections: [
         {
           role: "cautions",
           title: "Before you mix and test",
-          blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
+          blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
         },
-        trialData(report.rows, units),
+        withShares(trialData(rows, units), rows),
         withTypical(report, trialResult(report, units)),
+        trialBond(rows, log),
         {
           role: "findings",
           title: "What the figures say",
-          blocks: findings.map((finding): Block => ({ kind: "finding", finding })),
+          blocks: [...findingBlocks(findings), ...standing.blocks],
         },
         {
           role: "next",
           title: "What to do next",
-          blocks: [{ kind: "list", items: nextSteps(report, findings) }],
+          blocks: [{ kind: "list", items: nextSteps(report, findings, nextBatchWords(report, units)) }],
         },
       ],
       sources: [...new Set(findings.flatMap(({ source }) => (source ? [source] : [])))],
@@ -64,11 +78,21 @@ export default notebook(
   { question: "At which water are the aims met, how much to add now, and which batch comes next?" },
 );
 
-function answer({ rows, offAxis }: TrialReport, findings: readonly Finding[]): Text[] {
+function answer(
+  { rows, offAxis }: TrialReport,
+  found: readonly Finding[],
+  water: readonly Finding[],
+): Text[] {
   if (rows.length === 0) return ["No batch of this log has a moisture: test some, and the curves follow."];
-  const told = findings.slice(0, 2).map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text));
+  const told = [...found.slice(0, 2), ...water].map(
+    ({ text }, k): Text => (k === 0 ? [{ strong: text }] : text),
+  );
   const left = offAxis.length > 0 ? [`Without a moisture, and so left out: ${offAxis.join(", ")}.`] : [];
   return [...told, ...left];
+}
+
+function withShares(data: Section, rows: readonly BatchFigures[]): Section {
+  return { ...data, blocks: [...data.blocks, ...recipeShares(rows)] };
 }
 
 /** The published course of permeability over water, with the founder's batches on it. */
@@ -91,6 +115,7 @@ function withTypical({ axis, rows, x }: TrialReport, result: Section): Section {
 function nextSteps(
   { rows, next, result, confounded, levels }: TrialReport,
   findings: readonly Finding[],
+  nextBatch: string | undefined,
 ): Text[] {
   const steps: Text[] = [];
   const has = (code: string): boolean => findings.some((finding) => finding.code === code);
@@ -103,22 +128,9 @@ function nextSteps(
         : "Make batches until there are five, the new ones where the gaps between the waters are widest.",
     );
   }
-  if (result?.window && next && !next.enough && next.candidates[0]) {
-    steps.push(
-      `Make the next batch at ${next.candidates[0].x.toFixed(2)}, mulled and rested like the others.`,
-    );
-  }
-  const open = result?.aim.open;
-  if (result?.window && (open?.low || open?.high)) {
-    steps.push(
-      open.high
-        ? "Bench only, never poured on: one batch a small step wetter than the wettest."
-        : "One batch a small step drier than the driest.",
-    );
-  }
-  if (next?.enough && result?.window) {
+  if (nextBatch) steps.push(`${nextBatch} Mull and rest it like the others.`);
+  else if (result?.window && next?.enough)
     steps.push("Make the batch at the aim once more, and test it twice, to confirm it.");
-  }
   if (confounded.some(({ companion }) => companion !== "density")) {
     const order = randomOrder(
       rows.map(({ batch }) => batch.name),

@@ -3,9 +3,14 @@
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { BeforeAfter } from "../trial/before-after.ts";
 import type { BlockDifference } from "../trial/block-difference.ts";
+import type { ConditionDifference } from "../trial/like-conditions.ts";
 import type { Finding } from "./finding.ts";
 
-/** What can be said of two groups of figures of one test; first and second are the groups' names. */
+/**
+ * What can be said of two groups of figures of one test; first and second are the groups' names. Where the groups were
+ * tested at unlike clay, moisture or compactability the difference is not called one of the change, and strengths and
+ * permeabilities at unlike compactability are not compared at all.
+ */
 export function comparisonFinding(
   test: string,
   unit: string,
@@ -13,16 +18,38 @@ export function comparisonFinding(
   second: string,
   found: BeforeAfter,
 ): Finding {
-  const { difference, low, high, p, df, drift, autocorrelation } = found;
+  const { difference, low, high, p, df, drift, unlike } = found;
   const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
+  const others = unlike.filter(({ condition }) => condition !== test);
   const drifted = [drift.before ? first : "", drift.after ? second : ""].filter((name) => name !== "");
   const because = [
     `p ${chanceOf(p)} with ${printNumber(df, 1)} degrees of freedom, for no difference at all.`,
+    ...others.map((one) => conditionApart(one, first, second)),
     ...(drifted.length > 0 ? [`${drifted.join(" and ")} drifted by itself while it was taken.`] : []),
-    ...(autocorrelation > 0.5 ? ["Neighbouring figures go together, so the interval is too narrow."] : []),
+    ...neighbours(found),
     "Whatever else changed between the two is in the difference.",
   ];
   const basis = { formula: "t = difference / √(s₁²/n₁ + s₂²/n₂)", source: "Welch 1947" };
+  const compactability = others.find(({ condition }) => condition === "compactability");
+  if (compactability && boundToCompactability.includes(test)) {
+    return {
+      code: "comparison/not-comparable",
+      tone: "doubt",
+      text: `${pointsOf(compactability)}: so far apart in compactability were ${first} and ${second}. Their ${test} is not compared, for it follows compactability.`,
+      because: [...because, "Temper both to one compactability, and test again."],
+      ...basis,
+    };
+  }
+  if (others.length > 0) {
+    const names = others.map(({ condition }) => condition).join(" and ");
+    return {
+      code: "comparison/unlike",
+      tone: "doubt",
+      text: `${size}: ${second} differs from ${first} in ${test} by this much, but they differ in ${names} as well, so the change cannot be told from it.`,
+      because: [...because, `Two or three batches of each at like ${names} would part them.`],
+      ...basis,
+    };
+  }
   if (drifted.length > 0) {
     return {
       code: "comparison/drift",
@@ -42,6 +69,32 @@ export function comparisonFinding(
     because,
     ...basis,
   };
+}
+
+/** Tests whose figures say nothing of a change when the compactability changed with it. Common practice. */
+const boundToCompactability: readonly string[] = [
+  "green compression",
+  "green shear",
+  "splitting",
+  "permeability",
+];
+
+function conditionApart(one: ConditionDifference, first: string, second: string): string {
+  return `${capital(one.condition)}: ${second} had ${pointsOf(one)} ${one.difference > 0 ? "more" : "less"} than ${first}.`;
+}
+
+/** "7.0 ± 2.3 points", without a sign. */
+function pointsOf({ difference, low, high }: ConditionDifference): string {
+  const [from, to] = difference < 0 ? [-high, -low] : [low, high];
+  return printFigure({ value: Math.abs(difference), low: from, high: to, unit: "points" }).text;
+}
+
+function neighbours({ widened, effective, autocorrelation }: BeforeAfter): string[] {
+  if (!widened) return [];
+  const of = (count: number): string => printNumber(count, 1);
+  return [
+    `Neighbouring figures go together (lag-one autocorrelation ${printNumber(autocorrelation, 2)}), so they count as ${of(effective.before)} and ${of(effective.after)} independent ones, and the interval is that much wider.`,
+  ];
 }
 
 /** What can be said of two blocks that were fitted with one curve, one above the other. */
@@ -73,4 +126,8 @@ export function blockFinding(
 
 function chanceOf(p: number): string {
   return p < 0.001 ? "below 0.001" : printNumber(p, 3);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -38,12 +38,20 @@ export const moreWindows = (windows: string, axis: string): Finding => ({
   ],
 });
 
-export const chanceAtAim = (chance: string, narrower: string, wider: string): Finding => ({
+export const chanceAtAim = (
+  chance: string,
+  narrower: string,
+  wider: string,
+  knownInPart: boolean,
+): Finding => ({
   code: "trial/chance",
   tone: "note",
   text: `${chance} in 100 new batches made there, on days like these, would be expected to meet all of the ranges at once.`,
   because: [
     `With every range a tenth narrower it is ${narrower}, a tenth wider ${wider}.`,
+    ...(knownInPart
+      ? ["A part of the rigs' own doubt is not known (see the ± that say at least): the chance may be lower."]
+      : []),
     "It is the chance of meeting the ranges, and says nothing of a sound casting.",
   ],
   source: "Our own; on simulated founders with parabolas for truth, 70 % comes true in 65 to 75 %",

@@ -7,6 +7,7 @@ import { nextTrialChart } from "../chart/next-trial-chart.ts";
 import type { ResponsePanel } from "../chart/response-input.ts";
 import { responsePanels } from "../chart/response-panels.ts";
 import { squeezeChart } from "../chart/squeeze-chart.ts";
+import { listed } from "../finding/batch-names.ts";
 import type { TestName, TrialAxis } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
 import { figure } from "../quantity/figure.ts";
@@ -59,18 +60,16 @@ export function trialCharts(
   }
   if (result) {
     const chances = result.chances.filter((_, k) => k % 2 === 0);
-    const tested = properties.filter(({ test, wanted, curve }) => {
-      return wanted && curve.form !== "points only" && test !== "density" && test !== "moisture";
-    });
     drawn.push(
       chancePanel({
         name: "chance",
         axis,
-        each: tested.map(({ test }, k) => ({
-          property: names[test]!.property,
+        each: report.aimed.map((test, k) => ({
+          property: names[test]?.property ?? test,
           points: chances.map(({ x, each }) => ({ x, chance: 100 * each[k]! })),
         })),
         all: chances.map(({ x, all }) => ({ x, chance: 100 * all })),
+        whose: whoseRanges(report),
         ...aimed,
       }),
     );
@@ -79,6 +78,17 @@ export function trialCharts(
     drawn.push(nextTrialChart({ name: "next-batch", axis, candidates: next.candidates, now: next.widthNow }));
   }
   return drawn;
+}
+
+/** Whose ranges the aims are: the founder's own, usual ones, or both, each named. */
+function whoseRanges({ properties, aimed }: TrialReport): string {
+  const isOwn = (test: TestName): boolean =>
+    properties.find((property) => property.test === test)?.wanted?.own ?? false;
+  const own = aimed.filter(isOwn);
+  const usual = aimed.filter((test) => !isOwn(test));
+  if (usual.length === 0) return "your own aims";
+  if (own.length === 0) return "usual ranges";
+  return `your own aims for ${listed(own)} and usual ranges for ${listed(usual)}`;
 }
 
 function panelOf(

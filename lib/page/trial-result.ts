@@ -1,6 +1,7 @@
 // The aim, the window and the curves, as a section of a page.
 
-import { axisUnit, chanceText, placeText } from "../finding/trial-findings.ts";
+import { chanceText } from "../finding/trial-aim-findings.ts";
+import { axisPlaces, axisUnit, placeText, spanText } from "../finding/trial-axis.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { spread } from "../quantity/spread-of.ts";
@@ -22,7 +23,7 @@ export function trialResult(
   const hand = handChart(report.rows, wanted);
   if (hand) blocks.push({ kind: "chart", chart: hand });
   const dose = doseTable(report, units);
-  if (dose) blocks.push(...dose);
+  if (dose) blocks.push(dose);
   return { role: "result", title: "Curves, aim and window", blocks };
 }
 
@@ -34,15 +35,15 @@ function keyFigures(report: TrialReport): KeyFigure[] {
   return [
     {
       label: `Aim, ${unit}`,
-      figure: open ? `about ${printNumber(result.aim.x, 2)}` : placeText(result.aim),
+      figure: open ? `about ${printNumber(result.aim.x, axisPlaces(report))}` : placeText(result.aim, report),
       weak: open,
       under: open
         ? "At the end of what was tried: the best place may lie beyond."
-        : "95 % interval of the place where the ranges are met with the most to spare.",
+        : "Where the ranges are met with the most to spare.",
     },
     {
       label: `${report.axis === "clay" ? "Window" : "Temper window"}, ${unit}`,
-      figure: `${printNumber(result.window.low, 2)} to ${printNumber(result.window.high, 2)}`,
+      figure: spanText(result.window, report),
       under: "The chance of meeting all of the ranges is a half or better.",
     },
     {
@@ -57,7 +58,8 @@ function keyFigures(report: TrialReport): KeyFigure[] {
  * First doses for 100 kg (or lb) of heap, from several moistures about the aim, each as well known as this trial's moistures; the
  * aim's own interval is in them. None where the moistures have no known ±, or the aim is open.
  */
-function doseTable({ axis, result, x }: TrialReport, { recipe: system }: ShownUnits): Block[] | undefined {
+function doseTable(report: TrialReport, { recipe: system }: ShownUnits): Block | undefined {
+  const { axis, result, x } = report;
   const unit = shownUnit("kg", system);
   // What 100 kg of heap need in kg, 100 lb need in lb.
   const dosed = unit === "kg" ? { unit } : { unit, dataUnit: "kg for 100 kg" };
@@ -83,23 +85,28 @@ function doseTable({ axis, result, x }: TrialReport, { recipe: system }: ShownUn
     });
     return [doseRow(from, firstDoseKg({ heapKg: 100, fromOfDampPercent: known, toOfDampPercent: to }))];
   });
-  return [
-    {
-      kind: "prose",
-      text: `To bring a heap to the aim of about ${printNumber(aim.x, 2)} % of damp mass: add the water of the second column, mull, test again, and expect to need the third in all. The first dose is too much once in ten. A heap that is too wet gets no water: spread it, turn it and let it dry, or mull in dry sand with its share of clay; never pour on it as it is.`,
-    },
-    {
-      kind: "table",
-      name: "first-dose",
-      caption: `Water for 100 ${unit} of damp heap, with moisture known to ± ${printNumber(half, 2)} points`,
-      columns: [
-        { head: "Tested now", unit: "% of damp mass", align: "number" },
-        { head: "Add now", ...dosed, align: "text" },
-        { head: "In all", ...dosed, align: "text" },
-      ],
-      rows,
-    },
-  ];
+  const aimText = printNumber(aim.x, axisPlaces(report));
+  return {
+    kind: "fold",
+    summary: "Water for a heap at other moistures",
+    blocks: [
+      {
+        kind: "prose",
+        text: `To bring a heap to the aim of ${aimText} % of damp mass: add the water of the second column, mull, test again, and expect to need the third in all. A heap that is too wet gets no water: spread it, turn it and let it dry; never pour on it as it is.`,
+      },
+      {
+        kind: "table",
+        name: "first-dose",
+        caption: `Water for 100 ${unit} of damp heap, with moisture known to ± ${printNumber(half, 2)} points`,
+        columns: [
+          { head: "Tested now", unit: "% of damp mass", align: "number" },
+          { head: "Add now", ...dosed, align: "text" },
+          { head: "In all", ...dosed, align: "text" },
+        ],
+        rows,
+      },
+    ],
+  };
 }
 
 function doseRow(from: number, dose: FirstDose): TableRow {

@@ -1,0 +1,39 @@
+// The sentences of rigs and methods: plain strings in.
+
+import type { Finding } from "./finding.ts";
+
+export const wallLeak = (): Finding => ({
+  code: "rig/wall-leak",
+  tone: "note",
+  text: "A leak between specimen and tube is in no ± of permeability: it lets air past the sand, and the number reads high.",
+  because: [
+    "To see it, run the rig once on a sealed plug of wax or wood, as high and as wide as the specimen and greased like it: what that reads is the leak, and comes off every number.",
+    "A ring of grease at the wall keeps it small (common practice).",
+  ],
+  formula: "permeability = measured − that of the plug; flows side by side add",
+});
+
+export const otherMethod = (
+  test: string,
+  method: string,
+  usual: string,
+  batches: string,
+  differences: string,
+): Finding => ({
+  code: "rig/other-method",
+  tone: "note",
+  text: `${batches}: ${test} by ${method}, kept apart from ${usual} and off its curve.`,
+  because: [
+    ...(differences === "" ? [] : [`By ${method} less by ${usual}: ${differences}.`]),
+    differences === ""
+      ? "Test one batch both ways, and the difference is known."
+      : "Where the two differ by more than their ±, one of them is off: oven at 105 °C is the one to go by for moisture (common practice).",
+  ],
+});
+
+export const unchecked = (what: string): Finding => ({
+  code: "trial/unchecked",
+  tone: "note",
+  text: `Whether ${what} went along with what was varied could not be checked: the log does not say it for enough batches.`,
+  because: ["Write order, mulled and stood at each batch: what goes along cannot be told apart afterwards."],
+});

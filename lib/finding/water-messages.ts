@@ -1,0 +1,70 @@
+// The sentences of water to add and of the next batch, figure first: plain strings in.
+
+import type { Finding } from "./finding.ts";
+
+/** What a dose is told with; amounts carry their units. */
+export interface DoseWords {
+  readonly batch: string;
+  /** "3.01 ± 0.08 % of damp mass". */
+  readonly from: string;
+  readonly to: string;
+  readonly toIs: string;
+  /** "10 kg", "10 lb". */
+  readonly per: string;
+  readonly because: readonly string[];
+}
+
+const formula = "water = heap (to − from)/(100 − to); first dose: the 10 % quantile of its draws";
+const source = "Mass balance; the 10 % quantile is our own";
+const likeIt = (batch: string): string =>
+  `For a heap like ${batch}; test the heap itself before you pour water on it.`;
+
+export const addNow = (words: DoseWords, now: string, inAll: string, heap: string): Finding => ({
+  code: "water/first-dose",
+  tone: "note",
+  text: `${now} of water for each ${words.per} of sand like ${words.batch}: add that now, mull, test again; about ${inAll} in all would bring it from ${words.from} to ${words.to}, ${words.toIs}.${heap}`,
+  because: ["The first dose is too much once in ten.", ...words.because, likeIt(words.batch)],
+  formula,
+  source,
+});
+
+export const waitFirst = (words: DoseWords, inAll: string): Finding => ({
+  code: "water/hold",
+  tone: "note",
+  text: `No water yet for sand like ${words.batch}, at ${words.from}: it cannot be told from ${words.to}, ${words.toIs}. Mull and test again; the need is ${inAll} for each ${words.per}.`,
+  because: [...words.because, likeIt(words.batch)],
+  formula,
+  source,
+});
+
+export const tooWet = (words: DoseWords, lose: string, dryMix: string, ways: readonly string[]): Finding => ({
+  code: "water/too-wet",
+  tone: "doubt",
+  text: `No water for sand like ${words.batch}: at ${words.from} it is wetter than ${words.to}, ${words.toIs}, and about ${lose} must dry off each ${words.per}. Spread it, turn it, let it dry; never pour on it as it is.`,
+  because: [
+    ...ways,
+    `In place of drying: about ${dryMix} of dry sand with its share of dry clay to each ${words.per}.`,
+    ...words.because,
+    likeIt(words.batch),
+  ],
+  formula,
+  source,
+});
+
+export const surerBy = (by: string, half: string, other: string, otherHalf: string, per: string): string =>
+  `By ${by} the need is known to ± ${half} for each ${per}, by ${other} to ± ${otherHalf}: ${by} carries the decision.`;
+
+export const throughSlope = (sensitivity: string): string =>
+  `Through your own curve: ${sensitivity} points of moisture move compactability by 10.`;
+export const doseAtLeast = "A part of the doubt is not known, so the need may lie further off.";
+
+/** "Make the next batch at 3.45 % …: with 5.00 kg of this sand and 445 g of bentonite that is 152 ± 6 g of water." */
+export const nextBatchInGrams = (
+  at: string,
+  why: string,
+  sand: string,
+  clay: string,
+  additive: string,
+  water: string,
+): string =>
+  `Make ${why} at ${at}: ${[sand, clay, additive].filter((part) => part !== "").join(", ")}, and ${water}.`;

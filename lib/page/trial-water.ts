@@ -1,0 +1,144 @@
+// How much water now, and the next batch in what to weigh: the findings and lines of a page.
+
+import type { Finding } from "../finding/finding.ts";
+import { type NextRecipe, nextRecipe } from "../finding/next-recipe.ts";
+import { axisPlaces, axisUnit } from "../finding/trial-axis.ts";
+import * as say from "../finding/water-messages.ts";
+import { type WaterNow, waterNow, widthOf } from "../finding/water-now.ts";
+import type { Log } from "../log/types.ts";
+import type { Figure } from "../quantity/figure.ts";
+import { printFigure, printNumber } from "../quantity/print.ts";
+import type { FirstDose } from "../sand/first-dose.ts";
+import type { TrialReport } from "../trial/trial-report.ts";
+import { inShownUnit, type ShownUnits, shownUnit, shownUnits, type UnitSystem } from "./shown-units.ts";
+import { massFigureText, massHalfText, massText } from "./trial-print.ts";
+
+/**
+ * The first dose for sand like the last batch, by the surest of the founder's instruments; none where nothing is aimed
+ * at or nothing was tested. For 10 kg of heap (or 10 lb), and for the log's heap where its mass is known.
+ */
+export function waterFindings(
+  report: TrialReport,
+  log: Log,
+  units: ShownUnits = shownUnits(log),
+): readonly Finding[] {
+  const [first, second] = waterNow(report, log);
+  if (!first) return [];
+  const { recipe: system } = units;
+  const per = `10 ${shownUnit("kg", system)}`;
+  const because = [
+    ...(second ? [say.surerBy(first.by, half(first, system), second.by, half(second, system), per)] : []),
+    ...(first.sensitivityPercent ? [say.throughSlope(range(first.sensitivityPercent))] : []),
+    ...(first.atLeast ? [say.doseAtLeast] : []),
+  ];
+  const unit = { moisture: "% of damp mass", compactability: "% compactability" }[first.by];
+  const words: say.DoseWords = {
+    batch: first.batch,
+    from: range(first.from, unit),
+    to: range(first.to, unit),
+    toIs: first.toIs,
+    per,
+    because,
+  };
+  return [told(first.per10, words, first, system)];
+}
+
+function told(
+  dose: FirstDose,
+  words: say.DoseWords,
+  { heap, atLeast }: WaterNow,
+  system: UnitSystem,
+): Finding {
+  const small = (one: Figure): string => massFigureText(perTen(one, system), system, atLeast);
+  if (dose.verdict === "add") {
+    return say.addNow(
+      words,
+      massText(tenth(dose.nowKg, system), system),
+      small(dose.inAllKg),
+      heap ? forHeap(heap, atLeast, system) : "",
+    );
+  }
+  if (dose.verdict === "hold") {
+    const { low, high } = perTen(dose.inAllKg, system);
+    const need = `${massText(Math.max(0, low), system)} to ${massText(Math.max(0, high), system)}`;
+    return say.waitFirst(words, need);
+  }
+  return say.tooWet(words, small(dose.loseKg), massText(tenth(dose.dryMixKg, system), system), dose.ways);
+}
+
+function forHeap(
+  { massKg, dose }: NonNullable<WaterNow["heap"]>,
+  atLeast: boolean,
+  system: UnitSystem,
+): string {
+  const mass = massFigureText(massKg, system);
+  if (dose.verdict !== "add") return "";
+  return ` For the heap of ${mass}: ${massText(dose.nowKg, system)} now, about ${massFigureText(dose.inAllKg, system, atLeast)} in all.`;
+}
+
+/** Doses are worked out for 10 kg: for 10 lb they are as many times less as a pound is than a kilogram. */
+function tenth(kg: number, system: UnitSystem): number {
+  return shownUnit("kg", system) === "kg" ? kg : kg / inShownUnit(1, "kg", system).value;
+}
+function perTen({ value, low, high }: Figure, system: UnitSystem) {
+  return { value: tenth(value, system), low: tenth(low, system), high: tenth(high, system) };
+}
+const half = (one: WaterNow, system: UnitSystem): string => massHalfText(tenth(widthOf(one), system), system);
+const range = ({ value, low, high }: Figure, unit?: string): string =>
+  printFigure({
+    value,
+    low: Math.min(low, value),
+    high: Math.max(high, value),
+    ...(unit === undefined ? {} : { unit }),
+  }).text;
+
+/** The next batch in what to weigh, a sentence; undefined where nothing is wanted or no recipe is known. */
+export function nextBatchWords(
+  report: TrialReport,
+  units: ShownUnits = shownUnits({ batches: report.rows.map(({ batch }) => batch) }),
+): string | undefined {
+  const next = nextRecipe(report);
+  if (!next) return undefined;
+  const { recipe: system } = units;
+  const clay = next.clayKg > 0 ? `${massText(next.clayKg, system)} of clay from the bag` : "";
+  const additive = next.additiveKg > 0 ? `${massText(next.additiveKg, system)} of additive` : "";
+  const sentence = say.nextBatchInGrams(
+    `${printNumber(next.at, axisPlaces(report))} ${axisUnit(report)}`,
+    which[next.why],
+    `${massText(next.sandKg, system)} of this sand`,
+    clay,
+    additive,
+    pour(next, report, system),
+  );
+  return [sentence, ...notes(next, system)].join(" ");
+}
+
+const which: { readonly [why in NextRecipe["why"]]: string } = {
+  "narrows the aim": "the next batch",
+  "confirms the aim": "the batch at the aim once more, to confirm it,",
+  "fills a gap": "the next batch",
+  "wetter end": "one batch a small step wetter, for the bench only and never poured on,",
+  "drier end": "one batch a small step drier",
+};
+
+function pour({ waterKg }: NextRecipe, { axis }: TrialReport, system: UnitSystem): string {
+  if (!waterKg) return "water until it tempers like the others";
+  if (waterKg.value <= 0) return "no water, for sand and clay bring more than that: dry the sand first";
+  const amount = massFigureText(waterKg, system);
+  return axis === "clay"
+    ? `about ${amount} of water, then temper it to the compactability of the others`
+    : `${amount} of water`;
+}
+
+function notes({ broughtKg, testedAbovePoints, waterKg }: NextRecipe, system: UnitSystem): string[] {
+  if (!waterKg) return [];
+  const counted = [
+    ...(broughtKg > 0 ? [`the ${massText(broughtKg, system)} that sand and clay bring`] : []),
+    ...(testedAbovePoints !== undefined && Math.abs(testedAbovePoints) >= 0.05
+      ? [
+          `that your batches are tested ${printNumber(Math.abs(testedAbovePoints), 2)} points ${testedAbovePoints > 0 ? "wetter" : "drier"} than they were weighed`,
+        ]
+      : []),
+  ];
+  return counted.length === 0 ? [] : [`Counted in: ${counted.join(", and ")}.`];
+}
