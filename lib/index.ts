@@ -70,6 +70,7 @@ export { type ReadLogOptions, readLog } from "./log/read-log.ts";
 export { sievedPortion, sievingBalance } from "./log/sieved-portion.ts";
 export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";
 // Plain numbers: fits and comparisons
+export { effectiveCount, lagOneAutocorrelation } from "./numbers/autocorrelation.ts";
 export { fitCurve } from "./numbers/curve-fit.ts";
 // Plain numbers
 export { linearAt, logLinearAt } from "./numbers/interpolate.ts";
@@ -84,7 +85,7 @@ export { spearman } from "./numbers/spearman.ts";
 export { stationaryPoint } from "./numbers/stationary-point.ts";
 export { sum, weightedMean } from "./numbers/sum.ts";
 export { mean, median, pooledStandardDeviation, sampleStandardDeviation } from "./numbers/summary.ts";
-export { welch } from "./numbers/welch.ts";
+export { welch, welchOf } from "./numbers/welch.ts";
 // Pages and notebooks
 export type {
   Block,
@@ -239,6 +240,12 @@ export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter } from "./trial/before-after.ts";
 export { blockDifference } from "./trial/block-difference.ts";
 export { confounding, randomOrder } from "./trial/confounding.ts";
+export {
+  type ConditionDifference,
+  type Conditions,
+  unknownConditions,
+  unlikeConditions,
+} from "./trial/like-conditions.ts";
 export { nextTrial } from "./trial/next-trial.ts";
 export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";
 export type { TrialProperty } from "./trial/trial-property.ts";

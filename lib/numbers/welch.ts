@@ -23,11 +23,27 @@ export interface WelchResult {
  * @example welch([1, 2, 3], [4, 5, 6]).t // -3.674...
  */
 export function welch(a: readonly number[], b: readonly number[], level = 0.95): WelchResult {
+  return welchOf(summaryOf(a), summaryOf(b), level);
+}
+
+/** One group by its figures: mean, standard deviation of a sample (n − 1), and how many independent values tell of the mean. */
+export interface GroupSummary {
+  readonly mean: number;
+  readonly sd: number;
+  readonly count: number;
+}
+
+/**
+ * The same from means, standard deviations and counts. count: above 1, fractions allowed: fewer than there are values
+ * where neighbours go together (effectiveCount).
+ * @example welchOf({ mean: 5, sd: 1, count: 3 }, { mean: 2, sd: 1, count: 3 }).t // 3.674...
+ */
+export function welchOf(a: GroupSummary, b: GroupSummary, level = 0.95): WelchResult {
   if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, as 0.95, not ${level}`);
-  const difference = mean(a) - mean(b);
-  const va = sampleStandardDeviation(a) ** 2 / a.length;
-  const vb = sampleStandardDeviation(b) ** 2 / b.length;
-  const df = (va + vb) ** 2 / (va ** 2 / (a.length - 1) + vb ** 2 / (b.length - 1));
+  const difference = a.mean - b.mean;
+  const va = a.sd ** 2 / a.count;
+  const vb = b.sd ** 2 / b.count;
+  const df = (va + vb) ** 2 / (va ** 2 / (a.count - 1) + vb ** 2 / (b.count - 1));
   const se = df > 0 ? Math.sqrt(va + vb) : Number.NaN;
   const t = difference / se;
   const reach = studentTQuantile((1 + level) / 2, df) * se;
@@ -39,4 +55,8 @@ export function welch(a: readonly number[], b: readonly number[], level = 0.95):
     low: difference - reach,
     high: difference + reach,
   };
+}
+
+function summaryOf(values: readonly number[]): GroupSummary {
+  return { mean: mean(values), sd: sampleStandardDeviation(values), count: values.length };
 }
