@@ -18,6 +18,8 @@ export { nextTrialChart } from "./chart/next-trial-chart.ts";
 export { numberStrip } from "./chart/number-strip.ts";
 export { responsePanels } from "./chart/response-panels.ts";
 export { type RetainedBarsInput, retainedBars } from "./chart/retained-bars.ts";
+export { sheetNames } from "./chart/sheet-names.ts";
+export { sheetPlot } from "./chart/sheet-plot.ts";
 export { squeezeChart } from "./chart/squeeze-chart.ts";
 export type { NumberStripInput } from "./chart/strip-input.ts";
 export { chartSvg } from "./chart/svg.ts";
@@ -41,6 +43,9 @@ export { mulledAgainstReference } from "./finding/mulled-reference.ts";
 export { type NextRecipe, nextRecipe } from "./finding/next-recipe.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
+export { ownSheets } from "./finding/sheet-cautions.ts";
+export { sheetFindings } from "./finding/sheet-findings.ts";
+export { type SheetFit, sheetFit } from "./finding/sheet-fit.ts";
 export { batchStandings, type Standing, type Standings } from "./finding/standings.ts";
 export { axisName, axisUnit } from "./finding/trial-axis.ts";
 export { trialCautions } from "./finding/trial-cautions.ts";
@@ -106,6 +111,9 @@ export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
 export { type Notebook, notebook } from "./page/notebook.ts";
+export { sheetCharts } from "./page/sheet-charts.ts";
+export { sheetSection } from "./page/sheet-section.ts";
+export { footText, sheetTable } from "./page/sheet-table.ts";
 export {
   figureInShownUnit,
   inShownUnit,

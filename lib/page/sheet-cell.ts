@@ -1,0 +1,78 @@
+// A cell of a founder's own sheet as a page shows it.
+
+import type { NamedText } from "../log/logged-sheet.ts";
+import { printFigure } from "../quantity/print.ts";
+import { readQuantity } from "../quantity/read-quantity.ts";
+import { convertDifference, sameDifference, type Unit } from "../quantity/unit.ts";
+import type { Cell, CellFault } from "../sheet/sheet.ts";
+import type { TableCell } from "./blocks.ts";
+
+/**
+ * The figure rounded to its ±. Without a ± a reading stands as it was given, a worked-out figure with four digits: more
+ * would claim what nobody measured.
+ */
+export function sheetFigure(cell: Extract<Cell, { kind: "figure" }>, worked: boolean): string {
+  const { value, figure, atLeast = false } = cell;
+  if (figure.sources.length === 0 && !atLeast) {
+    const shown = worked ? Number(value.toPrecision(4)) : value;
+    return printFigure({ value: shown, low: shown, high: shown }).text;
+  }
+  return printFigure({
+    value,
+    low: Math.min(figure.low, value),
+    high: Math.max(figure.high, value),
+    atLeast,
+  }).text;
+}
+
+/** Says a fault in whole once, then that it is the same; a cell that only needs a faulty one says which. */
+export function faultTeller(): (fault: CellFault, column: string, row?: number) => string {
+  const told = new Set<string>();
+  return (fault, column, row) => {
+    const { raisedIn, message, remedy } = fault;
+    const own = raisedIn.column === column && (raisedIn.row === undefined || raisedIn.row === row);
+    if (!own) {
+      const where = raisedIn.row === undefined ? "" : `, row ${raisedIn.row + 1}`;
+      return `needs ${raisedIn.column}${where}`;
+    }
+    const key = `${column}\n${message}`;
+    if (told.has(key)) return "as above";
+    told.add(key);
+    return remedy === undefined ? message : `${message} ${remedy}`;
+  };
+}
+
+export function sheetCell(
+  cell: Cell,
+  worked: boolean,
+  tell: (fault: CellFault) => string,
+  typed?: Pick<NamedText, "text">,
+): TableCell {
+  switch (cell.kind) {
+    case "figure": {
+      const plusMinus = typed && typedPlusMinus(typed.text, cell.unit);
+      return {
+        text: sheetFigure(cell, worked),
+        number: cell.value,
+        ...(worked ? {} : { whole: true }),
+        ...(plusMinus === undefined ? {} : { plusMinus }),
+      };
+    }
+    case "fault":
+      return { text: "–", fault: tell(cell.fault) };
+    case "empty":
+      return { text: "" };
+    default:
+      return { text: cell.text };
+  }
+}
+
+/** The ± that was typed with a reading, in the column's unit: "0.1", "0.1 (sd)". */
+function typedPlusMinus(text: string, unit: Unit | undefined): string | undefined {
+  const read = readQuantity(text).value;
+  if (!read?.plusMinus) return undefined;
+  const { size, meaning } = read.plusMinus;
+  const turned =
+    read.unit && unit && sameDifference(read.unit, unit) ? convertDifference(size, read.unit, unit) : size;
+  return `${Number(turned.toPrecision(10))}${meaning === "surely" ? "" : ` (${meaning})`}`;
+}
