@@ -110,6 +110,7 @@ function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Se
         ...at,
         compactabilityPercent: compactability,
         batches: strength,
+        takenAsLive: true,
         strengthUnit: units.of("green compression") === "US" ? "psi" : "kPa",
       });
       blocks.push({ kind: "chart", chart });
@@ -117,7 +118,12 @@ function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Se
     if (permeability.length > 0) {
       blocks.push({
         kind: "chart",
-        chart: permeabilityByClayChart({ name: "typical-permeability", ...at, batches: permeability }),
+        chart: permeabilityByClayChart({
+          name: "typical-permeability",
+          ...at,
+          takenAsLive: true,
+          batches: permeability,
+        }),
       });
     }
     if (wet.length > 0)
@@ -127,6 +133,7 @@ function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Se
           name: "temper",
           clayKind: "not known",
           compactabilityPercent: compactability,
+          takenAsLive: true,
           batches: wet,
         }),
       });

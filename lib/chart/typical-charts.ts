@@ -1,7 +1,5 @@
 // The typical curves of the trade as charts: what is drawn comes from lib/sand, the founder's batches on top.
 
-import { unitNamed } from "../quantity/read-unit.ts";
-import { convert } from "../quantity/unit.ts";
 import type { Bond } from "../sand/metals.ts";
 import {
   permeabilityModel,
@@ -21,6 +19,7 @@ import type { TypicalOrigin, TypicalValue } from "../sand/typical-value.ts";
 import type { Chart } from "./chart.ts";
 import { figure } from "./text.ts";
 import { typicalCurveChart } from "./typical-curve-chart.ts";
+import { inPsi } from "./typical-in-psi.ts";
 import type { TypicalBatch, TypicalCurve, TypicalCurveInput, TypicalPublished } from "./typical-input.ts";
 
 interface Own {
@@ -30,10 +29,21 @@ interface Own {
 const steps = 40;
 const strength = { title: "green compression strength", unit: "kPa" } as const;
 const permeability = { title: "permeability number", unit: "" } as const;
-const clayAxis = (bond: Bond) =>
+const clayAxis = (bond: Bond, takenAsLive = false) =>
   bond === "bentonite"
-    ? ({ title: "bentonite", unit: "%", basis: "dry sand and clay" } as const)
+    ? ({
+        title: takenAsLive ? "bentonite, taken as live" : "bentonite",
+        unit: "%",
+        basis: "dry sand and clay",
+      } as const)
     : ({ title: "clay by wash", unit: "%", basis: "dry sand" } as const);
+
+/** Clay added is not live clay: where it has to stand in for it, axis, caption and text say so. */
+interface ClayStated {
+  /** True where the batches' clay is what was added, which these relations take as live. */
+  readonly takenAsLive?: boolean;
+}
+const stated = (takenAsLive = false): string => (takenAsLive ? ", the clay added taken as live" : "");
 
 /**
  * Green compression strength against clay, at a stated moisture and compactability. Bentonite: the bond relations'
@@ -48,15 +58,17 @@ export function strengthByClayChart({
   batches,
   bond,
   strengthUnit = "kPa",
+  takenAsLive,
   ...at
-}: Own & {
-  readonly bond: Bond;
-  /** What the strengths are drawn in; the batches are given in kPa either way. */
-  readonly strengthUnit?: "kPa" | "psi";
-  readonly moistureOfDampPercent: number;
-  readonly compactabilityPercent: number;
-  readonly mullingEfficiencyPercent?: number;
-}): Chart {
+}: Own &
+  ClayStated & {
+    readonly bond: Bond;
+    /** What the strengths are drawn in; the batches are given in kPa either way. */
+    readonly strengthUnit?: "kPa" | "psi";
+    readonly moistureOfDampPercent: number;
+    readonly compactabilityPercent: number;
+    readonly mullingEfficiencyPercent?: number;
+  }): Chart {
   const { moistureOfDampPercent: moisture, compactabilityPercent, mullingEfficiencyPercent: mulled } = at;
   const curve = curveOf(
     "bond relation",
@@ -68,38 +80,19 @@ export function strengthByClayChart({
   const bentonite = bond === "bentonite";
   const input: TypicalCurveInput = {
     name,
-    axis: clayAxis(bond),
+    axis: clayAxis(bond, takenAsLive),
     property: strength,
     curves: bentonite ? [curve] : [],
     published: published(bond, "clayPercent", "strengthKPa"),
     batches,
     ...(bentonite
       ? {
-          conditions: `at ${figure(moisture)} % water of damp mass, compactability ${figure(compactabilityPercent)} %, ${mulling}`,
+          conditions: `at ${figure(moisture)} % water of damp mass, compactability ${figure(compactabilityPercent)} %, ${mulling}${stated(takenAsLive)}`,
         }
       : {}),
   };
   if (strengthUnit === "kPa") return typicalCurveChart(input);
   return { ...typicalCurveChart(inPsi(input)), data: typicalCurveChart(input).table };
-}
-
-/** The same drawing with its strengths in psi. */
-function inPsi(input: TypicalCurveInput): TypicalCurveInput {
-  const [kPa, psi] = [unitNamed("kPa")!, unitNamed("psi")!];
-  const turned = <T extends object>(of: T, names: readonly (keyof T)[]): T => {
-    const known = names.filter((name) => of[name] !== undefined);
-    return { ...of, ...Object.fromEntries(known.map((name) => [name, convert(Number(of[name]), kPa, psi)])) };
-  };
-  return {
-    ...input,
-    property: { ...input.property, unit: psi.text },
-    curves: input.curves.map((curve) => ({
-      ...curve,
-      points: curve.points.map((at) => turned(at, ["value", "low", "high"])),
-    })),
-    published: input.published.map((point) => turned(point, ["y", "low", "high"])),
-    batches: input.batches.map((batch) => turned(batch, ["y", "yLow", "yHigh"])),
-  };
 }
 
 /**
@@ -113,7 +106,8 @@ export function permeabilityByClayChart({
   batches,
   bond,
   moistureOfDampPercent,
-}: Own & { readonly bond: Bond; readonly moistureOfDampPercent: number }): Chart {
+  takenAsLive,
+}: Own & ClayStated & { readonly bond: Bond; readonly moistureOfDampPercent: number }): Chart {
   const { clayPercent } = typicalPermeabilityRange;
   const curve = curveOf("one published sand", typicalPermeabilityOrigin, clayPercent, (clay) =>
     typicalPermeability({ clayPercent: clay, moistureOfDampPercent }),
@@ -121,14 +115,16 @@ export function permeabilityByClayChart({
   const bentonite = bond === "bentonite";
   return typicalCurveChart({
     name,
-    axis: clayAxis(bond),
+    axis: clayAxis(bond, takenAsLive),
     property: permeability,
     curves: bentonite ? [curve] : [],
     published: published(bond, "clayPercent", "permeability", ({ label, moisturePercent }) =>
       bentonite ? `${figure(moisturePercent ?? Number.NaN)} % water` : label,
     ),
     batches,
-    ...(bentonite ? { conditions: `at ${figure(moistureOfDampPercent)} % water of damp mass` } : {}),
+    ...(bentonite
+      ? { conditions: `at ${figure(moistureOfDampPercent)} % water of damp mass${stated(takenAsLive)}` }
+      : {}),
   });
 }
 
@@ -168,7 +164,8 @@ export function temperChart({
   batches,
   clayKind,
   compactabilityPercent = 45,
-}: Own & { readonly clayKind: ClayKind; readonly compactabilityPercent?: number }): Chart {
+  takenAsLive,
+}: Own & ClayStated & { readonly clayKind: ClayKind; readonly compactabilityPercent?: number }): Chart {
   const curves = temperWayNames.map((way, i) =>
     curveOf(way, temperOrigins[way], { low: 4, high: 12 }, (clayPercent) => {
       return temperMoisture({ clayPercent, clayKind, compactabilityPercent }).ways[i]!;
@@ -176,12 +173,12 @@ export function temperChart({
   );
   return typicalCurveChart({
     name,
-    axis: clayAxis("bentonite"),
+    axis: clayAxis("bentonite", takenAsLive),
     property: { title: "moisture of temper", unit: "%", basis: "damp mass" },
     curves,
     published: [],
     batches,
-    conditions: `at compactability ${figure(compactabilityPercent)} %, ${clayKind === "not known" ? "kind of clay not known" : `${clayKind} bentonite`}`,
+    conditions: `at compactability ${figure(compactabilityPercent)} %, ${clayKind === "not known" ? "kind of clay not known" : `${clayKind} bentonite`}${stated(takenAsLive)}`,
   });
 }
 

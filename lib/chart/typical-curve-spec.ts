@@ -80,7 +80,7 @@ export function typicalCurveSpec(
   const empty = lines.every((line) => line.length < 2) && published.length + batches.length === 0;
   return frame(chart, box, [
     footAxis(xTitle, xDomain, xTicks),
-    ...curves.map((curve, i) => fillLayer(curve, `band-${i + 1}`, x, y)),
+    ...curves.flatMap((curve, i) => rangeLayers(curve, i, many, x, y)),
     ...plotFrame("y", plot, xTicks.map(x)),
     ...lines.map((line, i) => {
       const style = curveStyle(curves[i]!, i, many);
@@ -115,7 +115,7 @@ function keyEntries({ curves, published, batches }: TypicalCurveInput): KeyEntry
     ...(curves.length > 0
       ? [
           {
-            text: many ? "ranges of all ways" : "range of the curve",
+            text: many ? "range of each way, darker where they agree" : "range of the curve",
             sample: "band" as const,
             style: bandStyle,
           },
@@ -130,10 +130,23 @@ function keyEntries({ curves, published, batches }: TypicalCurveInput): KeyEntry
   ];
 }
 
-/** A way's own range, where it holds. */
-function fillLayer({ points }: TypicalCurve, name: string, x: Scale, y: Scale): Layer | undefined {
+/**
+ * A way's own range, where it holds. Ranges of several ways lie over one another: each is light, so that what they
+ * have in common is darker, and has edges in the dash of its way, so that it can be told which it is.
+ */
+function rangeLayers(
+  { points }: TypicalCurve,
+  place: number,
+  many: boolean,
+  x: Scale,
+  y: Scale,
+): (Layer | undefined)[] {
   const at = points.map((point) => ({ px: x(point.x), py: y(point.high), py2: y(point.low) }));
-  return pixelFill(name, at, { color: colours.band, opacity: 1 });
+  const fill = pixelFill(`band-${place + 1}`, at, { color: colours.band, opacity: many ? 0.5 : 1 });
+  if (!many) return [fill];
+  const edges = [at, at.map(({ px, py2 }) => ({ px, py: py2 }))];
+  const look = { color: colours.bandEdge, strokeWidth: 1, strokeDash: dashes[place % dashes.length]! };
+  return [fill, pixelLine(`edge-${place + 1}`, edges, look)];
 }
 
 function batchBars(

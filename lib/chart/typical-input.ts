@@ -43,7 +43,7 @@ export interface TypicalCurveInput {
   readonly name: string;
   readonly axis: AxisName;
   readonly property: AxisName;
-  /** None: only points are known, and no curve is made up. Several: ways that disagree, drawn in one fill. */
+  /** None: only points are known, and no curve is made up. Several: ways that disagree, each with its own light fill. */
   readonly curves: readonly TypicalCurve[];
   readonly published: readonly TypicalPublished[];
   readonly batches: readonly TypicalBatch[];

@@ -32,7 +32,7 @@ export function typicalCaption({
 }: TypicalCurveInput): string {
   const parts = [
     curves.length === 1 ? "; the fill is the curve's own range, no promise for another sand" : "",
-    curves.length > 1 ? "; the fill holds the ranges of all ways" : "",
+    curves.length > 1 ? "; the fills are the ranges of the ways, darker where they agree" : "",
     curves.length === 0 ? "; no curve is known here, only points" : "",
     published.length > 0 ? "; hollow marks are published" : "",
     batches.length > 0 ? "; filled marks are your batches" : "",

@@ -51,11 +51,21 @@ export function chartTableParts(table: ChartTable): Pick<TableParts, "columns" |
       row.map((value, c): TableCell => {
         if (typeof value === "string")
           return { text: noted[c] && value.length > LONGEST_TEXT ? `note ${numberOf(value)}` : value };
-        return isFigure(value) ? { text: value.toFixed(decimals[c]!), number: value } : { text: "" };
+        if (!isFigure(value)) return { text: "" };
+        return { text: rounded(value, decimals[c]!, columns[c]!.unit ?? ""), number: value };
       }),
     ),
     ...(notes.length === 0 ? {} : { notes: notes.map((text, i) => `Note ${i + 1}: ${text}`) }),
   };
+}
+
+/** A share that is nearly all or nearly none is not rounded to all or none: "> 99.9", "< 0.1". */
+function rounded(value: number, decimals: number, unit: string): string {
+  const text = value.toFixed(decimals);
+  const least = 10 ** -decimals;
+  if (!/^%/.test(unit)) return text;
+  if (value < 100 && Number(text) >= 100) return `> ${(100 - least).toFixed(decimals)}`;
+  return value > 0 && Number(text) === 0 ? `< ${least.toFixed(decimals)}` : text;
 }
 
 /** A column in which nothing stands tells nothing. */

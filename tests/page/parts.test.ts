@@ -4,6 +4,7 @@ import { colours } from "../../lib/chart/theme.ts";
 import { Misuse } from "../../lib/issue.ts";
 import type { Log } from "../../lib/log/types.ts";
 import type { PageSpec } from "../../lib/page/blocks.ts";
+import { chartTableParts } from "../../lib/page/chart-table.ts";
 import { cutAtDecimalMark, padAfterMark } from "../../lib/page/decimal-mark.ts";
 import { fileStem, stemGiver } from "../../lib/page/file-name.ts";
 import { promisesIn } from "../../lib/page/forbidden-words.ts";
@@ -185,4 +186,16 @@ test("words stand out from their ground by 4.5 : 1 on paper and in the dark, lin
       }
     }
   }
+});
+
+test("a share that is nearly all or none is not printed as all or none", () => {
+  const shown = (values: readonly number[], unit?: string) =>
+    chartTableParts({
+      columns: [{ name: "what" }, { name: "chance", ...(unit === undefined ? {} : { unit }) }],
+      rows: values.map((value) => ["x", value]),
+    }).rows.map((row) => (row[1] as { text: string }).text);
+  const nearly = [99.97, 100, 62.31, 0];
+  expect(shown(nearly, "% of new batches")).toEqual(["> 99.9", "100.0", "62.3", "0.0"]);
+  expect(shown(nearly)).toEqual(["100.0", "100.0", "62.3", "0.0"]);
+  expect(shown([4e-8, 0, 62.31], "% of new batches")).toEqual(["< 0.000001", "0.000000", "62.310000"]);
 });
