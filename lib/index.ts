@@ -247,7 +247,7 @@ export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";
 export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter } from "./trial/before-after.ts";
 export { blockDifference } from "./trial/block-difference.ts";
-export { confounding, randomOrder } from "./trial/confounding.ts";
+export { confounding, randomOrder, uncheckedCompanions } from "./trial/confounding.ts";
 export {
   type ConditionDifference,
   type Conditions,

@@ -41,9 +41,11 @@ function together(report: TrialReport): readonly Finding[] {
   const name = axisName(report);
   const stepped = report.confounded.some(({ companion }) => companion === "one heap wetted step by step");
   if (stepped) return [say.oneHeap(name)];
-  return report.confounded.map(({ companion, rho }) =>
-    say.goesTogether(capital(companion), name, Math.abs(rho) >= 0.95),
-  );
+  return report.confounded.map(({ companion, rho, block, batches }) => {
+    if (batches !== undefined) return say.partHeap(name, batches, report.rows.length);
+    if (block !== undefined) return say.dayAtOneEnd(block, name, Math.abs(rho) >= 1);
+    return say.goesTogether(capital(companion), name, Math.abs(rho) >= 0.95);
+  });
 }
 
 /** A property over two things at once: where it is highest, or why that cannot be told. */

@@ -145,11 +145,34 @@ export const goesTogether = (companion: string, axis: string, wholly: boolean): 
   tone: "doubt",
   text: `${companion} went along with ${axis}: what each did by itself can ${wholly ? "not" : "hardly"} be told from this trial.`,
   because: [
-    companion === "Density"
-      ? "At like blows density follows the water, so this may be no fault of the trial; strengths at unlike density are another matter."
-      : "Make the next round in the order that is printed below, each batch mulled and rested alike.",
+    companionSteps[companion] ??
+      "Make the next round in the order that is printed below, each batch mulled and rested alike.",
   ],
   source: "Spearman's ρ of 0.8 or more; threshold our own",
+});
+
+const companionSteps: { readonly [companion: string]: string } = {
+  Density:
+    "At like blows density follows the water, so this may be no fault of the trial; strengths at unlike density are another matter.",
+  Clay: "Weigh one share of clay into every batch of the next round.",
+  Compactability: "Temper every batch of the next round to one compactability.",
+  Moisture:
+    "More clay takes more water. Temper every batch to one compactability, and only the clay differs.",
+};
+
+export const dayAtOneEnd = (block: string, axis: string, wholly: boolean): Finding => ({
+  code: "trial/day-at-one-end",
+  tone: "doubt",
+  text: `${block}: ${wholly ? "all" : "nearly all"} of its batches lie at one end of what was tried, so what ${axis} did can ${wholly ? "not" : "hardly"} be told from what else was different then.`,
+  because: ["Spread the batches of a day, or of a bag, over the whole range in the next round."],
+  source: "Rank-biserial correlation of 0.8 or more; threshold our own",
+});
+
+export const partHeap = (axis: string, wetted: number, batches: number): Finding => ({
+  code: "trial/part-heap",
+  tone: "doubt",
+  text: `${wetted} of ${batches} batches: wetted from the one before, so they were mulled longer and stood longer than the fresh ones; that is in what ${axis} seems to do.`,
+  because: ["A fresh batch for each level, in shuffled order, parts them."],
 });
 
 export const oneHeap = (axis: string): Finding => ({

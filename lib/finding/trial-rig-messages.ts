@@ -35,5 +35,5 @@ export const unchecked = (what: string): Finding => ({
   code: "trial/unchecked",
   tone: "note",
   text: `Whether ${what} went along with what was varied could not be checked: the log does not say it for enough batches.`,
-  because: ["Write order, mulled and stood at each batch: what goes along cannot be told apart afterwards."],
+  because: ["Write it at each batch: what goes along cannot be told apart afterwards."],
 });

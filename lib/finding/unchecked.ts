@@ -1,21 +1,22 @@
-// What went along with the axis, for all that the log says.
+// What could not be looked at, for all that the log does not say.
 
+import type { Companion } from "../trial/confounding.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import { unchecked } from "./trial-rig-messages.ts";
 
-/** Fewer batches that say it, and ranks cannot be compared: as in confounding. */
-const least = 4;
+const words: { readonly [companion in Companion]?: string } = {
+  "trial order": "the order of the batches",
+  "minutes mulled": "the minutes mulled",
+  "minutes stood": "the minutes stood",
+  density: "the density of the specimens",
+  "day or block": "the day",
+};
 
-export function uncheckedFindings({ rows }: TrialReport): readonly Finding[] {
-  const said: readonly (readonly [string, (row: TrialReport["rows"][number]) => unknown])[] = [
-    ["the order of the batches", ({ batch }) => batch.order],
-    ["the minutes mulled", ({ batch }) => batch.mulledMin],
-    ["the minutes stood", ({ batch }) => batch.stoodMin],
-  ];
-  const lacking = said.filter(
-    ([, of]) => rows.length >= least && rows.filter((row) => of(row) !== undefined).length < least,
-  );
-  return lacking.length === 0 ? [] : [unchecked(listed(lacking.map(([what]) => what)))];
+export function uncheckedFindings({
+  unchecked: lacking,
+}: Pick<TrialReport, "unchecked">): readonly Finding[] {
+  if (lacking.length === 0) return [];
+  return [unchecked(listed(lacking.map(({ companion }) => words[companion] ?? companion)))];
 }

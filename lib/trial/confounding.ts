@@ -1,56 +1,153 @@
-// What went along with the axis and cannot be told apart from it.
+// What went along with the axis and cannot be told apart from it, and what the log does not let us look at.
 
 import { spearman } from "../numbers/spearman.ts";
 import { hashText } from "../quantity/permutation.ts";
 
-export type Companion =
+/** What stands as a number beside every batch. */
+export type NumberCompanion =
   | "trial order"
   | "minutes mulled"
   | "minutes stood"
   | "density"
-  | "one heap wetted step by step";
+  | "moisture"
+  | "clay"
+  | "compactability";
+
+export type Companion =
+  | NumberCompanion
+  | "day or block"
+  | "one heap wetted step by step"
+  | "some batches wetted from the one before";
 
 export interface Confounded {
   readonly companion: Companion;
-  /** Spearman's rank correlation with the axis; 1 or −1: they cannot be told apart at all. */
+  /**
+   * 1 or −1: they cannot be told apart at all. Spearman's rank correlation with the axis; of a day or block the share of
+   * pairs, one batch in it and one outside, in which the one inside is further up, less the share in which it is
+   * further down; of batches wetted from the one before, the share of the steps that are.
+   */
   readonly rho: number;
+  /** The day or block that lies at one end, or how many batches were wetted from the one before. */
+  readonly block?: string;
+  readonly batches?: number;
+}
+
+export interface Unchecked {
+  readonly companion: Companion;
+  /** "order not said", "density tested for fewer than four batches". */
+  readonly why: string;
+}
+
+export interface TrialToCheck {
+  readonly x: readonly number[];
+  readonly sameHeap?: readonly boolean[];
+  /** Day, bag or block of each batch, by name. */
+  readonly blocks?: readonly (string | undefined)[];
+  /** Those that may confound this axis: never the axis itself. One number a batch; undefined where it is not known. */
+  readonly companions: { readonly [name in NumberCompanion]?: readonly (number | undefined)[] };
 }
 
 /** From this rank correlation on two things are said to have gone together. */
 export const togetherFrom = 0.8;
+/** Fewer batches that say both teach nothing. */
+const leastBatches = 4;
 
 /**
- * Companions whose ranks went along with the axis: |ρ| ≥ 0.8 with p ≤ 0.1, over four or more batches that say both.
- * sameHeap: true for a batch that is the batch before, wetted further; when all but the first are, order, mulling
- * and standing have all gone with the water, whatever their numbers.
- * Source: Spearman's ρ, Hollander & Wolfe 1973; the threshold our own.
+ * A companion whose figures span less than this is taken to be held alike, however its ranks fall: points of clay,
+ * moisture, compactability. Our own.
  */
-export function confounding(trial: {
-  readonly x: readonly number[];
-  readonly sameHeap?: readonly boolean[];
-  readonly companions: {
-    readonly [name in Exclude<Companion, "one heap wetted step by step">]?: readonly (number | undefined)[];
-  };
-}): readonly Confounded[] {
-  const found: Confounded[] = [];
-  const stepped = trial.sameHeap?.filter((same) => same).length ?? 0;
-  if (trial.x.length > 1 && stepped >= trial.x.length - 1) {
-    found.push({ companion: "one heap wetted step by step", rho: 1 });
-  }
-  for (const [companion, values] of Object.entries(trial.companions)) {
-    const pairs = trial.x.flatMap((x, i) => {
-      const value = values?.[i];
-      return Number.isFinite(x) && value !== undefined && Number.isFinite(value) ? [[x, value] as const] : [];
-    });
-    const distinct = new Set(pairs.map(([, value]) => value)).size;
-    if (pairs.length < 4 || distinct < 2) continue;
+const alikeWithin: { readonly [name in NumberCompanion]?: number } = {
+  clay: 0.5,
+  moisture: 0.3,
+  compactability: 3,
+};
+
+/**
+ * Companions that went along with the axis, over four or more batches that say both: |ρ| ≥ 0.8 with p ≤ 0.1; a day or
+ * block of two batches or more, with two or more outside it, that lies at one end (0.8 of the pairs or more, up less down).
+ * sameHeap: true for a batch that is the batch before, wetted further; when all but the first are, order, mulling and
+ * standing have all gone with the water, whatever their numbers; when some are, those have.
+ * Source: Spearman's ρ, Hollander & Wolfe 1973; for blocks E. E. Cureton's rank-biserial correlation, Psychometrika 21
+ * (1956) 287–290 (from memory; checked against SciPy's U); the thresholds our own.
+ * Example: x 3, 3.4, 3.8, 4.2 with the blocks a, a, b, b gives { companion: "day or block", rho: −1, block: "a" }.
+ */
+export function confounding(trial: TrialToCheck): readonly Confounded[] {
+  const numbers = Object.entries(trial.companions).flatMap(([name, values]): Confounded[] => {
+    const companion = name as NumberCompanion;
+    const pairs = pairsOf(trial.x, values);
+    const own = pairs.map(([, value]) => value);
+    const span = Math.max(...own) - Math.min(...own);
+    if (pairs.length < leastBatches || !(span > (alikeWithin[companion] ?? 0))) return [];
     const { rho, p } = spearman(
       pairs.map(([x]) => x),
-      pairs.map(([, value]) => value),
+      own,
     );
-    if (Math.abs(rho) >= togetherFrom && p <= 0.1) found.push({ companion: companion as Companion, rho });
-  }
-  return found;
+    return Math.abs(rho) >= togetherFrom && p <= 0.1 ? [{ companion, rho }] : [];
+  });
+  return [...steppedHeap(trial), ...blockAtOneEnd(trial), ...numbers];
+}
+
+/**
+ * What could not be looked at because the log does not say it, of fewer than four batches that is; nothing for fewer
+ * than four batches in all. Days and blocks: where no batch says one.
+ * Example: four batches whose order is not said: [{ companion: "trial order", why: "order not said" }].
+ */
+export function uncheckedCompanions({ x, blocks, companions }: TrialToCheck): readonly Unchecked[] {
+  if (x.filter(Number.isFinite).length < leastBatches) return [];
+  const lacking = Object.entries(companions).flatMap(([name, values]): Unchecked[] => {
+    const companion = name as NumberCompanion;
+    const said = pairsOf(x, values).length;
+    const [what, how] = sayings[companion];
+    if (said >= leastBatches) return [];
+    const why = said === 0 ? `${what} not ${how}` : `${what} ${how} for fewer than four batches`;
+    return [{ companion, why }];
+  });
+  const noBlock = !blocks?.some((block) => block !== undefined);
+  return noBlock ? [...lacking, { companion: "day or block", why: "day and block not said" }] : lacking;
+}
+
+const sayings: { readonly [name in NumberCompanion]: readonly [string, string] } = {
+  "trial order": ["order", "said"],
+  "minutes mulled": ["minutes mulled", "said"],
+  "minutes stood": ["minutes stood", "said"],
+  density: ["density", "tested"],
+  moisture: ["moisture", "tested"],
+  clay: ["clay", "weighed in"],
+  compactability: ["compactability", "tested"],
+};
+
+function pairsOf(
+  xs: readonly number[],
+  values: readonly (number | undefined)[] | undefined,
+): readonly (readonly [number, number])[] {
+  return xs.flatMap((x, i) => {
+    const value = values?.[i];
+    return Number.isFinite(x) && value !== undefined && Number.isFinite(value) ? [[x, value] as const] : [];
+  });
+}
+
+function steppedHeap({ x, sameHeap = [] }: TrialToCheck): Confounded[] {
+  const batches = sameHeap.filter((same) => same).length;
+  if (x.length < 2 || batches === 0) return [];
+  if (batches >= x.length - 1) return [{ companion: "one heap wetted step by step", rho: 1 }];
+  return [{ companion: "some batches wetted from the one before", rho: batches / (x.length - 1), batches }];
+}
+
+/** The day or block that lies furthest at one end; of two alike, the first named. */
+function blockAtOneEnd({ x, blocks }: TrialToCheck): Confounded[] {
+  const placed = x.flatMap((at, i) => (Number.isFinite(at) && blocks?.[i] !== undefined ? [i] : []));
+  if (placed.length < leastBatches) return [];
+  const names = [...new Set(placed.map((i) => blocks![i]!))];
+  const found = names.flatMap((block): Confounded[] => {
+    const inside = placed.filter((i) => blocks![i] === block).map((i) => x[i]!);
+    const outside = placed.filter((i) => blocks![i] !== block).map((i) => x[i]!);
+    if (inside.length < 2 || outside.length < 2) return [];
+    let steps = 0;
+    for (const one of inside) for (const other of outside) steps += Math.sign(one - other);
+    return [{ companion: "day or block", rho: steps / (inside.length * outside.length), block }];
+  });
+  const [furthest] = found.sort((a, b) => Math.abs(b.rho) - Math.abs(a.rho));
+  return furthest && Math.abs(furthest.rho) >= togetherFrom ? [furthest] : [];
 }
 
 /**

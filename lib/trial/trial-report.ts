@@ -9,7 +9,8 @@ import type { Spread } from "../quantity/spread.ts";
 import { aimsFromBands } from "../sand/aims-from-bands.ts";
 import { type Bond, metalNamed } from "../sand/metals.ts";
 import { type AimedCurve, type AimResult, aimFor, aimPlace, bestPlace, gridOver } from "./aim.ts";
-import { type Confounded, confounding } from "./confounding.ts";
+import { companionsOf } from "./companions.ts";
+import { type Confounded, confounding, type Unchecked, uncheckedCompanions } from "./confounding.ts";
 import { type CurveDraws, drawCurves } from "./curve-draws.ts";
 import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
@@ -43,6 +44,8 @@ export interface TrialReport {
   readonly moved: { readonly narrower: MovedAim; readonly wider: MovedAim } | undefined;
   readonly next: NextTrial | undefined;
   readonly confounded: readonly Confounded[];
+  /** What may have gone along with the axis, and the log does not say it. */
+  readonly unchecked: readonly Unchecked[];
   /** The single batch that the aim hangs on most, and how far the aim would move without it. */
   readonly influence: { readonly batch: string; readonly shift: number } | undefined;
   /** The tests that the aim is worked out over: the order of each in result.chances. */
@@ -117,6 +120,7 @@ export function trialReport(
   const drawn = why ? undefined : drawCurves(aimed, 4096);
   const result = drawn && aimFor(aimed, drawn);
   const axisTest = axisTests[axis];
+  const companions = companionsOf(axis, rows, places);
   return {
     axis,
     rows,
@@ -131,16 +135,8 @@ export function trialReport(
     next: result?.window
       ? nextTrial(aimed, { hit: hitOf(x), width: result.aim.high - result.aim.low })
       : undefined,
-    confounded: confounding({
-      x: places,
-      sameHeap: rows.map(({ batch }) => batch.sameHeap),
-      companions: {
-        "trial order": rows.map(({ batch }) => batch.order),
-        "minutes mulled": rows.map(({ batch }) => batch.mulledMin?.value),
-        "minutes stood": rows.map(({ batch }) => batch.stoodMin?.value),
-        density: rows.map(({ tests }) => tests.density?.value),
-      },
-    }),
+    confounded: confounding(companions),
+    unchecked: uncheckedCompanions(companions),
     influence: result && rows.length >= 7 ? influenceOf(found, rows, places, result.aim.x) : undefined,
     aimed: aimed.map(({ name }) => name as TestName),
     surfaces: [],
