@@ -45,6 +45,28 @@ export function drawing(
   };
 }
 
+/** A drawing that sources join as they come. Those without an id are numbered as they first come. */
+export function openDrawing(count = drawsUsual): Drawing {
+  const plans = new Map<Source, { table: Float64Array; key: PermutationKey }>();
+  const shapes = new Map<string, string>();
+  let unnamed = 0;
+  return {
+    count,
+    add(source, scale, out, start) {
+      let plan = plans.get(source);
+      if (!plan) {
+        const name = source.id ?? `\u0000unnamed ${unnamed++}`;
+        const shape = JSON.stringify(source.shape);
+        invariant((shapes.get(name) ?? shape) === shape, `the source ${name} has two shapes`);
+        shapes.set(name, shape);
+        plan = { table: scores(source.shape, count), key: permutationKey(name) };
+        plans.set(source, plan);
+      }
+      addPermuted(plan.table, plan.key, scale, out, start);
+    },
+  };
+}
+
 /** All draws of a spread, worked through in blocks so that the columns stay in the fast memory. */
 export function drawsOf(spread: Spread, plan: Drawing): Float64Array {
   const all = new Float64Array(plan.count);
