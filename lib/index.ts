@@ -245,13 +245,14 @@ export { waterSensitivity } from "./sand/water-sensitivity.ts";
 export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";
 // Trials: curves, aims, the next batch
 export { type AimResult, aimFor } from "./trial/aim.ts";
-export { type BeforeAfter, beforeAfter } from "./trial/before-after.ts";
+export { type BeforeAfter, beforeAfter, conditionsTold } from "./trial/before-after.ts";
 export { blockDifference } from "./trial/block-difference.ts";
 export { confounding, randomOrder, uncheckedCompanions } from "./trial/confounding.ts";
 export {
+  blockConditions,
   type ConditionDifference,
   type Conditions,
-  unknownConditions,
+  knownConditions,
   unlikeConditions,
 } from "./trial/like-conditions.ts";
 export { nextTrial } from "./trial/next-trial.ts";

@@ -18,13 +18,13 @@ export function comparisonFinding(
   second: string,
   found: BeforeAfter,
 ): Finding {
-  const { difference, low, high, p, df, drift, unlike } = found;
+  const { difference, low, high, p, df, drift } = found;
   const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
-  const others = unlike.filter(({ condition }) => condition !== test);
+  const { others, notes } = conditionsApart(test, first, second, found);
   const drifted = [drift.before ? first : "", drift.after ? second : ""].filter((name) => name !== "");
   const because = [
     `p ${chanceOf(p)} with ${printNumber(df, 1)} degrees of freedom, for no difference at all.`,
-    ...others.map((one) => conditionApart(one, first, second)),
+    ...notes,
     ...(drifted.length > 0 ? [`${drifted.join(" and ")} drifted by itself while it was taken.`] : []),
     ...neighbours(found),
     "Whatever else changed between the two is in the difference.",
@@ -79,12 +79,32 @@ const boundToCompactability: readonly string[] = [
   "permeability",
 ];
 
-function conditionApart(one: ConditionDifference, first: string, second: string): string {
-  return `${capital(one.condition)}: ${second} had ${pointsOf(one)} ${one.difference > 0 ? "more" : "less"} than ${first}.`;
+type Told = Pick<BeforeAfter, "unlike" | "alike">;
+
+/**
+ * others: the conditions that cast doubt on a comparison of a test. Moisture does not where compactability is known to
+ * be alike: sand is tempered to that, and the water follows what was changed. notes: a sentence for each that differs.
+ */
+function conditionsApart(
+  test: string,
+  first: string,
+  second: string,
+  { unlike, alike }: Told,
+): { readonly others: readonly ConditionDifference[]; readonly notes: readonly string[] } {
+  const apart = unlike.filter(({ condition }) => condition !== test);
+  const tempered = alike.includes("compactability");
+  return {
+    others: apart.filter(({ condition }) => !(tempered && condition === "moisture")),
+    notes: apart.map(({ condition, ...one }) => {
+      const more = one.difference > 0 ? "more" : "less";
+      const how = tempered && condition === "moisture" ? ", at like compactability" : "";
+      return `${capital(condition)}: ${second} had ${pointsOf(one)} ${more} than ${first}${how}.`;
+    }),
+  };
 }
 
 /** "7.0 ± 2.3 points", without a sign. */
-function pointsOf({ difference, low, high }: ConditionDifference): string {
+function pointsOf({ difference, low, high }: Omit<ConditionDifference, "condition">): string {
   const [from, to] = difference < 0 ? [-high, -low] : [low, high];
   return printFigure({ value: Math.abs(difference), low: from, high: to, unit: "points" }).text;
 }
@@ -97,7 +117,10 @@ function neighbours({ widened, effective, autocorrelation }: BeforeAfter): strin
   ];
 }
 
-/** What can be said of two blocks that were fitted with one curve, one above the other. */
+/**
+ * What can be said of two blocks that were fitted with one curve, one above the other. told: what else differs between
+ * them and by how much; a difference along the axis is what the curve is for.
+ */
 export function blockFinding(
   test: string,
   unit: string,
@@ -105,22 +128,40 @@ export function blockFinding(
   second: string,
   axis: string,
   found: BlockDifference,
+  told: Told = { unlike: [], alike: [] },
 ): Finding {
   const { difference, low, high, p, df } = found;
+  const { others, notes } = conditionsApart(test, first, second, told);
+  const doubted = others.filter(({ condition }) => condition !== axis);
   const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
   const apart = low > 0 || high < 0;
+  const because = [
+    `p ${chanceOf(p)} with ${printNumber(df, 0)} degrees of freedom, for no difference at all.`,
+    ...notes,
+    "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
+  ];
+  const basis = {
+    formula: "y = curve(axis) + offset of the block",
+    source: "Analysis of covariance; Draper & Smith, Applied Regression Analysis",
+  };
+  if (doubted.length > 0) {
+    const names = doubted.map(({ condition }) => condition).join(" and ");
+    return {
+      code: "comparison/blocks-unlike",
+      tone: "doubt",
+      text: `${size}: ${second} differs from ${first} in ${test} by this much at like ${axis}, but they differ in ${names} as well, so the change cannot be told from it.`,
+      because,
+      ...basis,
+    };
+  }
   return {
     code: apart ? "comparison/blocks-differ" : "comparison/blocks-not-told",
     tone: apart ? "good" : "note",
     text: apart
       ? `${size}: ${second} is ${difference > 0 ? "higher" : "lower"} than ${first} in ${test} by this much at like ${axis}.`
       : `${size}: ${second} and ${first} cannot be told apart in ${test} at like ${axis}.`,
-    because: [
-      `p ${chanceOf(p)} with ${printNumber(df, 0)} degrees of freedom, for no difference at all.`,
-      "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
-    ],
-    formula: "y = curve(axis) + offset of the block",
-    source: "Analysis of covariance; Draper & Smith, Applied Regression Analysis",
+    because,
+    ...basis,
   };
 }
 

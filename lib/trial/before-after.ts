@@ -5,7 +5,13 @@ import { effectiveCount, lagOneAutocorrelation } from "../numbers/autocorrelatio
 import { spearman } from "../numbers/spearman.ts";
 import { mean, sampleStandardDeviation } from "../numbers/summary.ts";
 import { welchOf } from "../numbers/welch.ts";
-import { type ConditionDifference, type Conditions, unlikeConditions } from "./like-conditions.ts";
+import {
+  type Condition,
+  type ConditionDifference,
+  type Conditions,
+  knownConditions,
+  unlikeConditions,
+} from "./like-conditions.ts";
 
 export interface BeforeAfter {
   /** After less before. */
@@ -23,6 +29,8 @@ export interface BeforeAfter {
   readonly widened: boolean;
   /** Clay, moisture or compactability that differ between the groups by more than their doubt: then it is no like with like. */
   readonly unlike: readonly ConditionDifference[];
+  /** Those that are known and do not. */
+  readonly alike: readonly Condition[];
 }
 
 /** From this lag-one autocorrelation on the interval is widened. */
@@ -68,8 +76,15 @@ export function beforeAfter(
     autocorrelation,
     effective,
     widened,
-    unlike: unlikeConditions(conditions),
+    ...conditionsTold(conditions),
   };
+}
+
+/** Which conditions of two groups differ by more than their doubt, and which are known to be alike. */
+export function conditionsTold(conditions: Conditions): Pick<BeforeAfter, "unlike" | "alike"> {
+  const unlike = unlikeConditions(conditions);
+  const apart = unlike.map(({ condition }) => condition);
+  return { unlike, alike: knownConditions(conditions).filter((condition) => !apart.includes(condition)) };
 }
 
 function drifts(values: readonly number[]): boolean {

@@ -1,8 +1,9 @@
 // Whether two groups of batches were tested alike: clay, moisture and compactability.
 
+import type { BatchFigures } from "../log/batch-figures.ts";
 import { welch } from "../numbers/welch.ts";
 import { combine, type Input } from "../quantity/combine.ts";
-import { isSpread } from "../quantity/spread.ts";
+import { isSpread, type Spread } from "../quantity/spread.ts";
 
 /** % clay of the dry mix, % moisture of damp mass, % compactability of height. */
 export type Condition = "clay" | "moisture" | "compactability";
@@ -32,7 +33,7 @@ const negligible: { readonly [condition in Condition]: number } = {
  * leaves out zero, and the difference is more than 0.2 points of clay, 0.1 of moisture, 1 of compactability. With
  * spreads the doubt is that of the readings, a shared rig's bias cancelling; with plain numbers that of the scatter
  * between batches (Welch), for which two in each group are needed. A group without a figure: nothing is said, see
- * unknownConditions.
+ * knownConditions.
  * Source: common practice (strength and permeability are compared at like compactability); the limits our own.
  * Example: unlikeConditions({ compactability: { before: [44, 45, 46], after: [51, 52, 53] } }): 7 points, 4.7 to 9.3.
  */
@@ -44,10 +45,23 @@ export function unlikeConditions(conditions: Conditions): readonly ConditionDiff
   });
 }
 
-/** The conditions that nothing can be said of, because a group has no figure for them. */
-export function unknownConditions(conditions: Conditions): readonly Condition[] {
-  const said = known(conditions).map(([condition]) => condition);
-  return (Object.keys(negligible) as Condition[]).filter((condition) => !said.includes(condition));
+/** The conditions that are known in both groups; of the others nothing can be said. */
+export function knownConditions(conditions: Conditions): readonly Condition[] {
+  return known(conditions).map(([condition]) => condition);
+}
+
+/** What the batches of two blocks were made of and tested at. */
+export function blockConditions(rows: readonly BatchFigures[], first: string, second: string): Conditions {
+  const of = (pick: (row: BatchFigures) => Spread | undefined) => {
+    const figures = (block: string): readonly Spread[] =>
+      rows.filter(({ batch }) => batch.block === block).flatMap((row) => pick(row) ?? []);
+    return { before: figures(first), after: figures(second) };
+  };
+  return {
+    clay: of(({ recipe }) => recipe?.clayOfDryMixPercent),
+    moisture: of(({ tests, recipe }) => tests.moisture?.spread ?? recipe?.moistureOfDampPercent),
+    compactability: of(({ tests }) => tests.compactability?.spread),
+  };
 }
 
 type Groups = NonNullable<Conditions[Condition]>;

@@ -1,8 +1,8 @@
 // The sentences of a before and an after: what is said, and what is held back.
 
 import { expect, test } from "vitest";
-import { comparisonFinding } from "../../lib/finding/comparison-findings.ts";
-import { beforeAfter } from "../../lib/trial/before-after.ts";
+import { blockFinding, comparisonFinding } from "../../lib/finding/comparison-findings.ts";
+import { beforeAfter, conditionsTold } from "../../lib/trial/before-after.ts";
 import type { Conditions } from "../../lib/trial/like-conditions.ts";
 
 const old = [50, 52, 49, 51];
@@ -46,5 +46,24 @@ test("neighbours that go together: said, with how many they count as", () => {
   const { because } = comparisonFinding("permeability", "", "old", "new", beforeAfter(runs, higher));
   expect(because.join(" ")).toMatch(
     /autocorrelation 0\.56\), so they count as 4\.5 and 4\.5 independent ones/,
+  );
+});
+
+test("moisture that follows a change at like compactability is told, and is no doubt", () => {
+  const found = say({ moisture, compactability: { before: [44, 45, 46, 45], after: [45, 44, 46, 45] } });
+  expect(found.code).toBe("comparison/differs");
+  expect(found.because.join(" ")).toContain("points more than old mix, at like compactability.");
+});
+
+test("blocks on one curve: unlike compactability is a doubt, a difference along the axis is not", () => {
+  const offset = { difference: 8, low: 5, high: 11, p: 0.001, df: 6 };
+  const of = (conditions: Conditions) =>
+    blockFinding("permeability", "", "old", "new", "clay", offset, conditionsTold(conditions));
+  expect(of({ clay: { before: [6, 7, 8], after: [9, 10, 11] } })).toMatchObject({ tone: "good" });
+  const found = of({ compactability });
+  expect(found).toMatchObject({ code: "comparison/blocks-unlike", tone: "doubt" });
+  expect(found.text).toContain("they differ in compactability as well");
+  expect(blockFinding("permeability", "", "old", "new", "clay", offset).code).toBe(
+    "comparison/blocks-differ",
   );
 });

@@ -5,7 +5,7 @@ import { Misuse } from "../../lib/issue.ts";
 import { welch } from "../../lib/numbers/welch.ts";
 import { spread } from "../../lib/quantity/spread-of.ts";
 import { beforeAfter } from "../../lib/trial/before-after.ts";
-import { unknownConditions, unlikeConditions } from "../../lib/trial/like-conditions.ts";
+import { knownConditions, unlikeConditions } from "../../lib/trial/like-conditions.ts";
 import { type Seeded, seeded } from "../seeded.ts";
 
 const steady = [50, 52, 49, 51];
@@ -105,12 +105,14 @@ test("conditions: a difference that matters to nobody is none, however well it i
   expect(unlikeConditions({ clay: { before: [8, 8, 8], after: [9, 9, 9] } })[0]?.difference).toBe(1);
 });
 
-test("conditions that are not known are named as such", () => {
-  expect(unknownConditions({})).toEqual(["clay", "moisture", "compactability"]);
-  expect(
-    unknownConditions({
-      moisture: { before: [3.4, 3.5], after: [3.5, 3.6] },
-      clay: { before: [8], after: [8] },
-    }),
-  ).toEqual(["clay", "compactability"]);
+test("which conditions are known, and which of them are alike", () => {
+  expect(knownConditions({})).toEqual([]);
+  const conditions = {
+    clay: { before: [8], after: [8] },
+    moisture: { before: [3.4, 3.5], after: [3.5, 3.6] },
+    compactability: { before: [44, 45, 46], after: [51, 52, 53] },
+  };
+  expect(knownConditions(conditions)).toEqual(["moisture", "compactability"]);
+  const { unlike, alike } = beforeAfter(steady, better, conditions);
+  expect([alike, unlike.map(({ condition }) => condition)]).toEqual([["moisture"], ["compactability"]]);
 });
