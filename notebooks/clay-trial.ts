@@ -5,9 +5,11 @@ import {
   type Batch,
   type Block,
   beforeAfter,
+  blockConditions,
   blockDifference,
   blockFinding,
   comparisonFinding,
+  conditionsTold,
   differencePlot,
   type Finding,
   inShownUnit,
@@ -149,6 +151,7 @@ function comparisons(report: TrialReport, units: ShownUnits) {
   const [first, second] = names as [string, string];
   const ordered = [...rows].sort((a, b) => place(a.batch) - place(b.batch));
   const tests: readonly TestName[] = ["green compression", "permeability", "compactability"];
+  const conditions = blockConditions(rows, first, second);
   return tests.flatMap((test) => {
     const values = (block: string) =>
       ordered.flatMap(({ batch, tests: own }) =>
@@ -160,7 +163,7 @@ function comparisons(report: TrialReport, units: ShownUnits) {
     const [symbol, basis] = unit.startsWith("% of ") ? ["%", unit.slice(5)] : [unit, undefined];
     const curve = properties.find((property) => property.test === test)?.curve;
     const alike = curve && blockDifference(curve);
-    const found = alike ?? beforeAfter(before, after);
+    const found = alike ?? beforeAfter(before, after, conditions);
     const shown = (one = ""): string => shownUnit(one, units.of(test));
     // A difference of strengths turns like a strength: no unit of a test has an offset.
     const turned = (value: number): number => inShownUnit(value, unit, units.of(test)).value;
@@ -187,8 +190,14 @@ function comparisons(report: TrialReport, units: ShownUnits) {
     return [
       {
         finding: alike
-          ? blockFinding(test, shown(unit), first, second, "clay", inUnits(alike))
-          : comparisonFinding(test, shown(unit), first, second, inUnits(beforeAfter(before, after))),
+          ? blockFinding(test, shown(unit), first, second, "clay", inUnits(alike), conditionsTold(conditions))
+          : comparisonFinding(
+              test,
+              shown(unit),
+              first,
+              second,
+              inUnits(beforeAfter(before, after, conditions)),
+            ),
         figures: { test, difference: found.difference, low: found.low, high: found.high, p: found.p },
         chart:
           shown(symbol) === symbol ? plot(symbol!) : { ...plot(shown(symbol)), data: plot(symbol!).table },
