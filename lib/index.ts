@@ -243,6 +243,22 @@ export { waterDensityKgM3, waterViscosityMPaS } from "./sand/water.ts";
 export { waterPerClay } from "./sand/water-per-clay.ts";
 export { waterSensitivity } from "./sand/water-sensitivity.ts";
 export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";
+// Sheets: named columns, formulas, a foot
+export {
+  type Cell,
+  type CellFault,
+  type CellSpec,
+  type ColumnSpec,
+  type FootFigure,
+  type Sheet,
+  type SheetChart,
+  type SheetColumn,
+  type SheetContext,
+  type SheetScale,
+  type SheetSpec,
+  type SheetWhere,
+  sheet,
+} from "./sheet/sheet.ts";
 // Trials: curves, aims, the next batch
 export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter, conditionsTold } from "./trial/before-after.ts";
