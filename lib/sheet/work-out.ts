@@ -77,9 +77,7 @@ export function workOut(
     else {
       const node = bindColumn(key, formula, bound, where);
       nodes.set(key, node);
-      const isPlain = (): boolean =>
-        readFormula(text, { ...scope, wants: undefined }).value?.unit === undefined;
-      if (wants?.kind === "percent" && withinOne(node.values) && isPlain()) {
+      if (wants && formula.percentPutOn && withinOne(node.values)) {
         faults.report(sheetIssue.looksLikeFraction(name, wants.text), where);
       }
     }
