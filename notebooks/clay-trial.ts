@@ -1,7 +1,6 @@
 // How does clay move strength and permeability, where do the founder's batches stand, and did a change help?
 
 import {
-  axisUnit,
   type Batch,
   type Block,
   beforeAfter,
@@ -12,10 +11,14 @@ import {
   conditionsTold,
   differencePlot,
   type Finding,
+  findingBlocks,
   inShownUnit,
   type Log,
+  nextBatchWords,
   notebook,
   permeabilityByClayChart,
+  printTestIn,
+  recipeShares,
   type Section,
   type ShownUnits,
   shownUnit,
@@ -25,11 +28,13 @@ import {
   type Text,
   type TrialReport,
   temperChart,
+  trialBond,
   trialCautions,
   trialData,
   trialFindings,
   trialReport,
   trialResult,
+  trialStanding,
 } from "../lib/index.ts";
 
 export default notebook(
@@ -38,33 +43,44 @@ export default notebook(
     const report = trialReport(log, { axis: "clay" });
     const units = shownUnits(log);
     const compared = comparisons(report, units);
-    const findings = [...trialFindings(report), ...compared.map(({ finding }) => finding)];
+    const found = [...trialFindings(report, printTestIn(units)), ...compared.map(({ finding }) => finding)];
+    const standing = trialStanding(report.rows, log, { units, varied: "clay", gfn: report.gfn });
+    const findings = [...found, ...standing.findings];
+    const data = trialData(report.rows, units);
     return {
       title: log.title ? `Clay trial: ${log.title}` : "Clay trial",
       question: "What does more or less clay do to this sand, and how sure is that?",
-      answer: answer(report, findings),
+      answer: answer(report, found),
       sections: [
         {
           role: "cautions",
           title: "Before you mix and test",
           blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
         },
-        trialData(report.rows, units),
-        trialResult(report, units),
+        { ...data, blocks: [...data.blocks, ...recipeShares(report.rows)] },
+        withoutNextChart(trialResult(report, units)),
+        trialBond(report.rows, log),
         typical(report, log, units),
         {
           role: "result",
           title: "Before and after",
-          blocks: compared.map(({ chart }): Block => ({ kind: "chart", chart })),
+          // What the batches were tempered to is told in a sentence alone.
+          blocks: compared
+            .filter(({ figures }) => figures.test !== "compactability")
+            .map(({ chart }): Block => ({ kind: "chart", chart })),
         },
         {
           role: "findings",
           title: "What the figures say",
-          blocks: findings.map((finding): Block => ({ kind: "finding", finding })),
+          blocks: [...findingBlocks(findings), ...standing.blocks],
         },
-        { role: "next", title: "What to do next", blocks: [{ kind: "list", items: nextSteps(report) }] },
+        {
+          role: "next",
+          title: "What to do next",
+          blocks: [{ kind: "list", items: nextSteps(report, nextBatchWords(report, units)) }],
+        },
       ],
-      sources: [...new Set(findings.flatMap(({ source }) => (source ? [source] : [])))],
+      sources: [...new Set([...found.flatMap(({ source }) => source ?? []), ...standing.sources])],
       colophon: [
         `Log ${log.file}, fingerprint ${log.fingerprint}.`,
         ...(log.founder ? [`Kept by ${log.founder}.`] : []),
@@ -79,6 +95,12 @@ export default notebook(
   },
   { question: "What does more or less clay do, and did a change help?" },
 );
+
+/** The step that follows says where the next batch helps: the page is long enough. */
+function withoutNextChart(result: Section): Section {
+  const isNext = (block: Block): boolean => block.kind === "chart" && block.chart.name === "next-batch";
+  return { ...result, blocks: result.blocks.filter((block) => !isNext(block)) };
+}
 
 function answer({ rows }: TrialReport, findings: readonly Finding[]): Text[] {
   if (rows.length === 0)
@@ -100,7 +122,13 @@ function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Se
     return values.length > 0 ? values.reduce((all, value) => all + value, 0) / values.length : undefined;
   };
   const [moisture, compactability] = [mean("moisture"), mean("compactability")];
-  const blocks: Block[] = [];
+  const washed = rows.some(({ tests }) => tests["clay by wash"]);
+  const blocks: Block[] = [
+    {
+      kind: "prose",
+      text: `Your batches stand at the clay that was added, taken as live; the relations count live clay, and some of a bag may be dead.${washed ? " Clay by wash counts silt as well, and is not drawn here." : ""}`,
+    },
+  ];
   if (bond === "bentonite" && moisture !== undefined && compactability !== undefined) {
     const at = { bond, moistureOfDampPercent: moisture } as const;
     const strength = points("green compression");
@@ -140,7 +168,11 @@ function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Se
         }),
       });
   }
-  return { role: "result", title: "Beside what others have published", blocks };
+  return {
+    role: "result",
+    title: "Beside what others have published",
+    blocks: blocks.length > 1 ? blocks : [],
+  };
 }
 
 /** Two blocks of batches, such as two clays or before and after: at like clay where the curve allows, else as they are. */
@@ -208,15 +240,10 @@ function comparisons(report: TrialReport, units: ShownUnits) {
 
 const place = ({ order }: Batch): number => order ?? Number.POSITIVE_INFINITY;
 
-function nextSteps(report: TrialReport): Text[] {
-  const { next, rows, levels } = report;
+function nextSteps({ rows, levels }: TrialReport, nextBatch: string | undefined): Text[] {
   if (rows.length === 0) return ["Weigh sand, clay and water of each batch, and write them under made of."];
   if (levels < 3)
     return ["Make batches at three clay contents or more, each tempered to one compactability."];
-  if (next && !next.enough && next.candidates[0]) {
-    return [
-      `Make the next batch at ${next.candidates[0].x.toFixed(1)} ${axisUnit(report)}, tempered to the compactability of the others.`,
-    ];
-  }
+  if (nextBatch) return [nextBatch];
   return ["Repeat the clay that casts best, mulled twice as long, and see whether strength still rises."];
 }

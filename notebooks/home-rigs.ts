@@ -8,21 +8,28 @@ import {
   doubtBars,
   figure,
   figureInShownUnit,
+  findingBlocks,
   handChart,
   inShownUnit,
   type Log,
   notebook,
   printFigure,
   printNumber,
+  recipeShares,
+  rigFindings,
   type Section,
   type ShownUnits,
   shownUnits,
   squeezeTable,
   type TestName,
   type Text,
+  trialBond,
   trialCautions,
   trialData,
+  trialReport,
+  trialStanding,
   type UnitSystem,
+  waterFindings,
 } from "../lib/index.ts";
 
 export default notebook(
@@ -30,24 +37,38 @@ export default notebook(
   (log) => {
     const { figures: rows, pooled, issues } = batchFigures(log);
     const units = shownUnits(log);
+    const report = trialReport(log);
+    const water = waterFindings(report, log, units);
+    const standing = trialStanding(rows, log, { units, gfn: report.gfn });
+    const data = trialData(rows, units);
     return {
       title: log.title ? `Home rigs: ${log.title}` : "Home rigs",
       question: "What do the readings come to in the trade's numbers, and how well do the rigs repeat?",
-      answer: answer(rows, units),
+      answer: [...answer(rows, units), ...water.map(({ text }) => text)],
       sections: [
         {
           role: "cautions",
           title: "Before you test",
           blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
         },
-        trialData(rows, units),
+        { ...data, blocks: [...data.blocks, ...recipeShares(rows)] },
         result(rows, pooled, log, units),
+        trialBond(rows, log),
+        {
+          role: "findings",
+          title: "What the figures say",
+          blocks: [
+            ...findingBlocks([...water, ...standing.findings, ...rigFindings(rows)]),
+            ...standing.blocks,
+          ],
+        },
         {
           role: "next",
           title: "What to do next",
           blocks: [{ kind: "list", items: nextSteps(rows, pooled) }],
         },
       ],
+      sources: standing.sources,
       colophon: [
         `Log ${log.file}, fingerprint ${log.fingerprint}.`,
         ...(log.founder ? [`Kept by ${log.founder}.`] : []),
@@ -159,7 +180,7 @@ function repeatability(pooled: Pooled, rows: readonly BatchFigures[], shown: Sho
       const as = inShownUnit(sd, units.get(test) ?? "", shown.of(test));
       return [
         test,
-        as.unit || "bare number",
+        as.unit || "permeability number",
         { text: String(Number(as.value.toPrecision(2))), number: as.value },
         printNumber(degreesOfFreedom, 0),
       ];

@@ -31,7 +31,7 @@ export default notebook(
   "Moisture trial",
   (log) => {
     const report = trialReport(log, log.axis === "clay" ? { axis: "moisture" } : {});
-    const { figures: rows } = batchFigures(log);
+    const rows = report.offAxis.length === 0 ? report.rows : batchFigures(log).figures;
     const units = shownUnits(log);
     const found = trialFindings(report, printTestIn(units));
     const water = waterFindings(report, log, units);
@@ -61,7 +61,9 @@ export default notebook(
           blocks: [{ kind: "list", items: nextSteps(report, findings, nextBatchWords(report, units)) }],
         },
       ],
-      sources: [...new Set(findings.flatMap(({ source }) => (source ? [source] : [])))],
+      sources: [
+        ...new Set([...[...found, ...water].flatMap(({ source }) => source ?? []), ...standing.sources]),
+      ],
       colophon: [
         `Log ${log.file}, fingerprint ${log.fingerprint}.`,
         ...(log.founder ? [`Kept by ${log.founder}.`] : []),

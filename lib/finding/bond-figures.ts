@@ -29,6 +29,9 @@ export interface BondFigures {
 /** Half-width of a relation's own doubt at 95 %, as a share of its figure: our own, since none was printed. */
 export const modelShare = 0.15;
 
+/** Enough for two digits of a ± that is mostly the relation's own. */
+const plan = { draws: 1024 } as const;
+
 const notTested = (what: string): OrWhy => ({ why: `${what} was not tested` });
 
 /**
@@ -71,10 +74,14 @@ function ratio({ tests, recipe }: BatchFigures, clay: ClayMeant | undefined): Or
   const water = tests.moisture?.spread ?? recipe?.moistureOfDampPercent;
   if (!water) return { why: "its water is not known" };
   return {
-    figure: combine(({ m, c }) => m / Math.max(1e-9, c * (1 - m / 100)), {
-      m: water,
-      c: clay.ofDryMixPercent,
-    }),
+    figure: combine(
+      ({ m, c }) => m / Math.max(1e-9, c * (1 - m / 100)),
+      {
+        m: water,
+        c: clay.ofDryMixPercent,
+      },
+      plan,
+    ),
     atLeast: (tests.moisture?.missing.length ?? recipe?.missing.length ?? 0) > 0,
   };
 }
@@ -121,9 +128,9 @@ function states(
   );
   const atLeast = [strength, moisture, compactability].some(({ missing }) => missing.length > 0);
   return {
-    available: { figure: figure(available), atLeast },
-    working: { figure: figure(working), atLeast },
-    mulling: { figure: combine(({ a, w }) => (100 * w) / a, { a: available, w: working }), atLeast },
+    available: { figure: figure(available, plan), atLeast },
+    working: { figure: figure(working, plan), atLeast },
+    mulling: { figure: combine(({ a, w }) => (100 * w) / a, { a: available, w: working }, plan), atLeast },
   };
 }
 
@@ -150,10 +157,10 @@ function equilibriumOf(
   );
   const atLeast = compactability.missing.length > 0;
   return {
-    equilibrium: { figure: figure(relation), atLeast },
+    equilibrium: { figure: figure(relation, plan), atLeast },
     moistureAbove: moisture
       ? {
-          figure: combine(({ m, e }) => m - e, { m: moisture.spread, e: relation }),
+          figure: combine(({ m, e }) => m - e, { m: moisture.spread, e: relation }, plan),
           atLeast: atLeast || moisture.missing.length > 0,
         }
       : notTested("moisture"),

@@ -1,7 +1,7 @@
 // On which side of a range a batch lies, and how sure that is by its own ±.
 
-import { figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
+import { endsOf } from "./ends.ts";
 import { sideOf } from "./typical-findings.ts";
 
 export type Where = "below" | "within" | "above" | "not told";
@@ -23,7 +23,7 @@ export function placeBatch(
   from: number,
   to: number,
 ): Placed {
-  const { low, high } = figure(one.spread);
+  const { low, high } = endsOf(one.spread);
   const known = low < high ? { low, high } : {};
   const side = sideOf({ value: one.value, ...known }, from, to);
   const atLeast = one.missing.length > 0;

@@ -10,14 +10,19 @@ export const curveDecidesNothing =
 
 const sides: readonly Where[] = ["below", "within", "above", "not told"];
 
-/** "W1 to W3 below, W4 within, W5 above"; what cannot be told stands last. */
+/** "of W1 to W3 lies below, of W4 within, of W5 above; W6 cannot be told". */
 function courses(placed: readonly Placed[], names: readonly string[]): string {
   const parts = sides.flatMap((side) => {
     const there = placed.filter(({ where }) => where === side).map(({ batch }) => batch);
-    if (there.length === 0) return [];
-    return [`${namesTogether(there, names)} ${side === "not told" ? "cannot be told" : side}`];
+    return there.length === 0 ? [] : [{ side, batches: namesTogether(there, names) }];
   });
-  return parts.join(", ");
+  const lie = parts
+    .filter(({ side }) => side !== "not told")
+    .map(({ side, batches }, k) => `of ${batches}${k === 0 ? " lies" : ""} ${side}`)
+    .join(", ");
+  const unsure = parts.find(({ side }) => side === "not told")?.batches;
+  if (unsure === undefined) return lie;
+  return lie === "" ? `of ${unsure} cannot be told` : `${lie}; ${unsure} cannot be told`;
 }
 
 export const stands = (
@@ -31,7 +36,7 @@ export const stands = (
 ): Finding => ({
   code: "standing/range",
   tone,
-  text: `${range}: ${property} of ${courses(placed, names)}.`,
+  text: `${range}: ${property} ${courses(placed, names)}.`,
   because,
   formula: "chance = Φ((edge − x)/s) or 1 less that, s = half of the 95 % interval / 1.96",
   source,
@@ -46,12 +51,10 @@ export function howSure(placed: readonly Placed[], names: readonly string[]): re
   const low = known.filter(({ atLeast }) => atLeast).map(({ batch }) => batch);
   return [
     ...(sure.length > 0
-      ? [`By its own ±, each that lies on one side does so with a chance of 97 in 100 or more.`]
+      ? ["By its own ±, each that lies on one side does so with a chance of 97 in 100 or more."]
       : []),
     ...(apart.length > 0
-      ? [
-          `Chance that it lies within: ${listed(apart.map(({ batch, chance }) => `${batch} ${in100(chance!)} in 100`))}. A repeat of the test narrows the ±.`,
-        ]
+      ? [`Chance that it lies within: ${chances(apart, names)}. A narrower ± would tell.`]
       : []),
     ...(low.length > 0
       ? [`The ± of ${namesTogether(low, names)} is a lower bound, so it is less sure than that.`]
@@ -62,11 +65,21 @@ export function howSure(placed: readonly Placed[], names: readonly string[]): re
   ];
 }
 
+/** Batches of one chance together. */
+function chances(apart: readonly Placed[], names: readonly string[]): string {
+  const groups = new Map<string, string[]>();
+  for (const { batch, chance } of apart) {
+    const text = in100(chance!);
+    groups.set(text, [...(groups.get(text) ?? []), batch]);
+  }
+  return listed([...groups].map(([text, batches]) => `${namesTogether(batches, names)} ${text} in 100`));
+}
+
 export const otherRange = (range: string, placed: readonly Placed[], names: readonly string[]): string =>
-  `Against ${range}: ${courses(placed, names)}.`;
+  `${range}: ${courses(placed, names)}.`;
 
 export const curveSays = (range: string, placed: readonly Placed[], names: readonly string[]): string =>
-  `Against ${range}: ${courses(placed, names)}.`;
+  `${range}: ${courses(placed, names)}.`;
 
 export const noCurveFor = (
   curve: string,

@@ -18,14 +18,16 @@ export interface Standing extends Placed {
   readonly against: string;
   readonly low: number;
   readonly high: number;
-  /** For a curve, at what it was asked; for a range, what it is given for. */
-  readonly at: string;
+  /** For a curve: which clay it was asked at, in words. */
+  readonly clay?: string;
 }
 
 export interface Standings {
   readonly findings: readonly Finding[];
   /** Every batch against every range and curve that was told, in the order of the findings. */
   readonly rows: readonly Standing[];
+  /** Where the ranges and curves come from, each once. */
+  readonly sources: readonly string[];
 }
 
 export interface StandingOptions {
@@ -61,6 +63,7 @@ export function batchStandings(rows: readonly BatchFigures[], options: StandingO
   const curves = options.bond === "bentonite" ? rows.map((row) => typicalAtBatch(row, options)) : [];
   const all: Standing[] = [];
   const findings: Finding[] = [];
+  const sources = new Set<string>();
   for (const property of told) {
     const figures = rows.map((row) => figureOf(row, property));
     if (figures.every((one) => one === undefined)) continue;
@@ -71,9 +74,11 @@ export function batchStandings(rows: readonly BatchFigures[], options: StandingO
       ...byCurve.flatMap(({ placed }) => placed),
     );
     const found = findingOf(property, groups, byCurve, { ...options, names, known });
-    if (found) findings.push(found);
+    if (!found) continue;
+    findings.push(found);
+    for (const { source, placed } of [...groups, ...byCurve]) if (placed.length > 0) sources.add(source);
   }
-  return { findings, rows: all };
+  return { findings, rows: all, sources: [...sources] };
 }
 
 interface Group {
@@ -114,7 +119,7 @@ function rangesOf(property: BandProperty, known: readonly Band[], gfn: number | 
 }
 
 function againstBand(band: Band, figures: readonly Figured[], names: readonly string[]): Group {
-  const { low, high, property, metal, bond } = band;
+  const { low, high, property } = band;
   const placed = figures.flatMap((one, i): Standing[] =>
     one
       ? [
@@ -124,7 +129,6 @@ function againstBand(band: Band, figures: readonly Figured[], names: readonly st
             against: "usual range",
             low,
             high,
-            at: `${metal}, ${bond} sand`,
           },
         ]
       : [],
@@ -159,7 +163,14 @@ function againstCurve(
       return [];
     }
     return [
-      { ...placeBatch(names[i]!, tested, low, high), property, against: one.curve, low, high, at: one.at },
+      {
+        ...placeBatch(names[i]!, tested, low, high),
+        property,
+        against: one.curve,
+        low,
+        high,
+        clay: one.clay.says,
+      },
     ];
   });
   const first = curve.find((one) => one !== undefined)!;
@@ -238,7 +249,7 @@ function rangeText(band: Band, { print = plain, unit = asIs }: StandingOptions):
   );
   const notes = [practice, clayIs, tag === "read" ? undefined : tag].filter((word) => word !== undefined);
   const range = [`${print(low, property)} to ${print(high, property)}`, ...of].join(" ");
-  return `${range}, given for ${metal} in ${bond} sand${notes.length > 0 ? ` (${notes.join(", ")})` : ""}`;
+  return `${range} is given for ${metal} in ${bond} sand${notes.length > 0 ? ` (${notes.join(", ")})` : ""}`;
 }
 
 function curveText({ placed, curve }: Group, { print = plain, unit = asIs }: StandingOptions): string {
@@ -249,7 +260,7 @@ function curveText({ placed, curve }: Group, { print = plain, unit = asIs }: Sta
     moisture: "% of damp mass",
   };
   const range = `${print(low, property)} to ${print(high, property)}`;
-  return `${[range, unit(property, units[property] ?? "")].join(" ").trimEnd()}, typical ${curve} at each batch's own figures`;
+  return `${[range, unit(property, units[property] ?? "")].join(" ").trimEnd()} is typical ${curve}, at each batch's own figures`;
 }
 
 const asIs = (_: BandProperty, unit: string): string => unit;

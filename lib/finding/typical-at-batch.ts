@@ -7,14 +7,14 @@ import { temperMoisture } from "../sand/temper-moisture.ts";
 import { typicalPermeability } from "../sand/typical-permeability.ts";
 import { typicalStrength } from "../sand/typical-strength.ts";
 import { noTypicalFigure, type TypicalValue, typicalFigure } from "../sand/typical-value.ts";
-import { clayMeant } from "./clay-meant.ts";
+import { type ClayMeant, clayMeant } from "./clay-meant.ts";
 
 export interface TypicalAtBatch {
   readonly test: TestName & ("green compression" | "permeability" | "moisture");
   /** What the curve is called on a page: "strength by clay". */
   readonly curve: string;
-  /** "7.5 % clay (clay added, taken as live), 3.6 % water, compactability 45 %". */
-  readonly at: string;
+  /** Which clay it was asked at. */
+  readonly clay: ClayMeant;
   readonly typical: TypicalValue;
 }
 
@@ -39,18 +39,17 @@ export function typicalAtBatch(
   const clay = clayMeant(row);
   if (!clay) return [];
   const { tests } = row;
-  const clayPercent = clay.ofDryMixPercent.value;
-  const [moisture, compactability] = [tests.moisture?.value, tests.compactability?.value];
-  const withClay = `${round(clayPercent)} % clay (${clay.says})`;
+  const clayPercent = plain(clay.ofDryMixPercent.value);
+  const [moisture, compactability] = [tests.moisture, tests.compactability].map(
+    (one) => one && plain(one.value),
+  );
   const found: TypicalAtBatch[] = [];
   if (tests.moisture) {
     const height =
       compactability !== undefined && compactability >= 30 && compactability <= 55 ? compactability : 45;
-    const at = `${withClay}, compactability ${round(height)} %`;
-    found.push({ test: "moisture", curve: "temper by clay", at, typical: temper(clayPercent, height) });
+    found.push({ test: "moisture", curve: "temper by clay", clay, typical: temper(clayPercent, height) });
   }
   if (tests["green compression"] && moisture !== undefined && compactability !== undefined) {
-    const at = `${withClay}, ${round(moisture)} % water, compactability ${round(compactability)} %`;
     const question = {
       clayPercent,
       moistureOfDampPercent: moisture,
@@ -59,19 +58,17 @@ export function typicalAtBatch(
     found.push({
       test: "green compression",
       curve: "strength by clay",
-      at,
+      clay,
       typical: typicalStrength(question),
     });
   }
   if (tests.permeability && moisture !== undefined) {
     const typical = typicalPermeability({ clayPercent, moistureOfDampPercent: moisture });
-    const at = `${round(clayPercent)} % clay, ${round(moisture)} % water, for one published sand`;
-    found.push({ test: "permeability", curve: "permeability by clay and water", at, typical });
+    found.push({ test: "permeability", curve: "permeability by clay and water", clay, typical });
   }
   if (tests.permeability && more.gfn !== undefined) {
     const typical = permeabilityModel({ gfn: more.gfn, clayPercent });
-    const at = `fineness ${round(more.gfn)}, a model of dry grain`;
-    found.push({ test: "permeability", curve: "permeability by fineness", at, typical });
+    found.push({ test: "permeability", curve: "permeability by fineness", clay, typical });
   }
   return found;
 }
@@ -83,6 +80,5 @@ function temper(clayPercent: number, compactabilityPercent: number): TypicalValu
   return typicalFigure(temperOrigin, { value: (between.low + between.high) / 2, ...between });
 }
 
-function round(value: number): string {
-  return String(Number(value.toPrecision(2)));
-}
+/** Four figures: a curve's messages print what it was asked. */
+const plain = (value: number): number => Number(value.toPrecision(4));

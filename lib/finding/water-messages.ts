@@ -61,10 +61,10 @@ export const doseAtLeast = "A part of the doubt is not known, so the need may li
 /** "Make the next batch at 3.45 % …: with 5.00 kg of this sand and 445 g of bentonite that is 152 ± 6 g of water." */
 export const nextBatchInGrams = (
   at: string,
-  why: string,
+  which: string,
   sand: string,
   clay: string,
   additive: string,
   water: string,
 ): string =>
-  `Make ${why} at ${at}: ${[sand, clay, additive].filter((part) => part !== "").join(", ")}, and ${water}.`;
+  `Make ${which}: at ${at} that is ${[sand, clay, additive].filter((part) => part !== "").join(", ")}, and ${water}.`;

@@ -146,12 +146,7 @@ function overMoisture(
     aim && value
       ? {
           is: "the aim of this trial",
-          spread: spread({
-            mean: value.mean,
-            halfWidth: (value.high - value.low) / 2,
-            kind: "normal",
-            source: "compactability at the aim of this trial",
-          }),
+          spread: heightAtAim(property.curve, aim.x, value, aimSpread(aim)),
         }
       : ownTo(log, "compactability", property.wanted);
   if (!to) return undefined;
@@ -180,21 +175,37 @@ function sensitivityOf(curve: ResponseCurve, at: number | undefined): Spread | u
   return lift((v) => 10 / Math.max(0.1 * slope.value, v[0]!), [slope]);
 }
 
+/** The curve's height at the aim: its own interval, and the aim's along the slope. */
+function heightAtAim(
+  curve: ResponseCurve,
+  x: number,
+  { mean, low, high }: { readonly mean: number; readonly low: number; readonly high: number },
+  aim: Spread,
+): Spread {
+  const source = "compactability at the aim of this trial";
+  const height = spread({ mean, halfWidth: (high - low) / 2, kind: "normal", source });
+  const slope = curveSlope(curve, x)?.value ?? 0;
+  return lift((v) => v[0]! + slope * (v[1]! - x), [height, aim]);
+}
+
+function aimSpread({
+  x,
+  low,
+  high,
+}: {
+  readonly x: number;
+  readonly low: number;
+  readonly high: number;
+}): Spread {
+  return spread({ mean: x, halfWidth: (high - low) / 2, kind: "normal", source: "the aim of this trial" });
+}
+
 const closed = ({ result }: TrialReport): boolean => !(result?.aim.open.low || result?.aim.open.high);
 
 function aimOf(report: TrialReport): To | undefined {
   const { result } = report;
   if (!result?.window || !closed(report)) return undefined;
-  const { x, low, high } = result.aim;
-  return {
-    is: "the aim of this trial",
-    spread: spread({
-      mean: x,
-      halfWidth: (high - low) / 2,
-      kind: "normal",
-      source: "the aim of this trial",
-    }),
-  };
+  return { is: "the aim of this trial", spread: aimSpread(result.aim) };
 }
 
 function ownTo(log: Log, test: "moisture" | "compactability", or?: WantedRange): To | undefined {

@@ -4,7 +4,7 @@ import { lift } from "../quantity/combine.ts";
 import type { Source } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { linear, spreadOfQuantity } from "../quantity/spread-of.ts";
-import { type MixShares, mixShares } from "../sand/mix-shares.ts";
+import { type MixShares, mixSharesUnchecked } from "../sand/mix-shares.ts";
 import type { Batch, Recipe } from "./batch.ts";
 
 export interface RecipeFigures {
@@ -67,7 +67,7 @@ export function recipeFigures(batch: Batch): RecipeFigures | undefined {
 function sharesAt(values: ArrayLike<number>): MixShares {
   const at = (i: number) => Math.max(0, values[i]!);
   const share = (i: number) => Math.min(99, at(i));
-  return mixShares({
+  return mixSharesUnchecked({
     sandKg: Math.max(1e-9, values[0]!),
     clayKg: at(1),
     waterKg: at(2),

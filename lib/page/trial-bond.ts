@@ -13,7 +13,7 @@ const parts: readonly (readonly [Part, TableColumn, string])[] = [
   ["waterPerClay", { head: "Water per clay", unit: "by mass", align: "number" }, "water per clay"],
   ["available", { head: "Available bond", unit: "% of sand", align: "number" }, "bond"],
   ["working", { head: "Working bond", unit: "% of sand", align: "number" }, "bond"],
-  ["mulling", { head: "Working of available", unit: "%", align: "number" }, "bond"],
+  ["mulling", { head: "Muller efficiency", unit: "working of available, %", align: "number" }, "bond"],
   [
     "equilibrium",
     { head: "Equilibrium moisture", unit: "% of damp mass", align: "number" },
@@ -82,8 +82,8 @@ function lead(found: readonly BondFigures[], columns: number): Text {
   const [low, high] = [Math.min(...working), Math.max(...working)].map((value) => String(Math.round(value)));
   const span = low === high ? low! : `${low} to ${high}`;
   return [
-    { strong: `${span} % of the bond that is there is at work` },
-    `, by two published relations; longer mulling raises it. ${clay}`,
+    { strong: `${span} % of the clay that could bind does` },
+    `, by two published relations (muller efficiency): longer mulling raises it. ${clay}`,
   ];
 }
 
@@ -98,7 +98,7 @@ function notes(
     for (const [part, , what] of parts) {
       const state = one[part];
       if (!("why" in state)) continue;
-      const line = `no ${what}: ${state.why}`;
+      const line = state.why.startsWith("No ") ? state.why : `no ${what}, for ${state.why}.`;
       const batches = missing.get(line) ?? [];
       if (!batches.includes(one.batch)) missing.set(line, [...batches, one.batch]);
     }

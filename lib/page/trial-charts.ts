@@ -8,9 +8,9 @@ import type { ResponsePanel } from "../chart/response-input.ts";
 import { responsePanels } from "../chart/response-panels.ts";
 import { squeezeChart } from "../chart/squeeze-chart.ts";
 import { listed } from "../finding/batch-names.ts";
+import { endsOf } from "../finding/ends.ts";
 import type { TestName, TrialAxis } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
-import { figure } from "../quantity/figure.ts";
 import { squeezeSteps } from "../sand/squeeze.ts";
 import { gridOver } from "../trial/aim.ts";
 import type { TrialProperty } from "../trial/trial-property.ts";
@@ -122,7 +122,7 @@ function panelOf(
     points: rows.flatMap(({ batch }, i) => {
       const one = figures[i];
       if (!one) return [];
-      const { low, high } = figure(one.spread);
+      const { low, high } = endsOf(one.spread);
       const at = x[i]!;
       return [
         {
@@ -180,7 +180,7 @@ export function handChart(
 ): Chart | undefined {
   const points = rows.flatMap(({ batch, tests: { squeeze, compactability } }) => {
     if (!squeeze || !compactability) return [];
-    const { low, high } = figure(compactability.spread);
+    const { low, high } = endsOf(compactability.spread);
     return [
       { step: Math.round(squeeze.value), compactability: compactability.value, low, high, label: batch.name },
     ];

@@ -1,8 +1,8 @@
 // What was made and tested, as a section of a page.
 
+import { endsOf } from "../finding/ends.ts";
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
-import { figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
@@ -65,7 +65,7 @@ export function trialData(
 
 function testColumn(test: TestName, rows: readonly BatchFigures[], units: ShownUnits): TableColumn {
   const unit = rows.find((row) => row.tests[test])!.tests[test]!.unit;
-  const head = test.charAt(0).toUpperCase() + test.slice(1);
+  const head = test === "permeability" ? "Permeability number" : test.charAt(0).toUpperCase() + test.slice(1);
   return { head, ...(unit ? unitOf(unit, units.of(test)) : {}), align: "number" };
 }
 
@@ -86,7 +86,7 @@ function unitAfter({ test, unit }: BatchFigure, units: ShownUnits): string {
 
 function textOf({ spread, value: metric, missing, test, unit }: BatchFigure, units: ShownUnits): string {
   if (test === "squeeze") return String(metric);
-  const { low: least, high: most } = figure(spread);
+  const { low: least, high: most } = endsOf(spread);
   const { value, low, high } = figureInShownUnit(
     { value: metric, low: least, high: most },
     unit,
@@ -126,7 +126,9 @@ function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Bl
       mass(batch.recipe?.sandKg?.value),
       mass(batch.recipe?.clayKg?.value),
       mass(batch.recipe?.waterKg?.value),
-      recipe ? figureCell(figure(recipe.clayOfDryMixPercent)) : "",
+      recipe
+        ? figureCell({ value: recipe.clayOfDryMixPercent.value, ...endsOf(recipe.clayOfDryMixPercent) })
+        : "",
       batch.mulledMin ? String(batch.mulledMin.value) : "",
       batch.stoodMin ? String(batch.stoodMin.value) : "",
     ]),

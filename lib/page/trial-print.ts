@@ -15,7 +15,7 @@ interface Ends {
 /** "19 g", "1.35 kg", "0.7 oz": a mass at the size that a scale shows it; three figures at most. */
 export function massText(kg: number, system: UnitSystem): string {
   const { factor, unit } = massUnit(kg, system);
-  return `${printMass(kg * factor)} ${unit}`;
+  return `${printMass(kg * factor, unit)} ${unit}`;
 }
 
 /** The same with its ±: "33 ± 9 g", "20 to 50 g". */
@@ -44,9 +44,9 @@ function massUnit(kg: number, system: UnitSystem): { readonly factor: number; re
   return { factor, unit: shownUnit(metric, system) };
 }
 
-function printMass(value: number): string {
+function printMass(value: number, unit: string): string {
   const size = Math.abs(value);
-  return printNumber(value, size >= 100 ? 0 : size >= 10 ? 1 : 2).replace(/\.0$/, "");
+  return printNumber(value, unit === "kg" || unit === "lb" ? 2 : size >= 10 ? 0 : 1).replace(/\.0$/, "");
 }
 
 /** A number of a test, without its unit, in three figures: "45.5", "10.2". */

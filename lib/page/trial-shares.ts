@@ -1,8 +1,8 @@
 // What went into the batches as shares, on every basis.
 
+import { endsOf } from "../finding/ends.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
 import type { RecipeFigures } from "../log/recipe-figures.ts";
-import { figure } from "../quantity/figure.ts";
 import { printFigure } from "../quantity/print.ts";
 import type { Spread } from "../quantity/spread.ts";
 import type { Block, TableCell, TableColumn } from "./blocks.ts";
@@ -51,7 +51,7 @@ export function recipeShares(rows: readonly BatchFigures[]): readonly Block[] {
 
 function cell(one: Spread | undefined, atLeast: boolean): TableCell {
   if (!one) return { text: "" };
-  const { low, high } = figure(one);
+  const { low, high } = endsOf(one);
   const { value } = one;
   if (low === high) return { text: String(Number(value.toPrecision(3))), number: value };
   return {

@@ -2,10 +2,12 @@
 
 import type { Finding } from "../finding/finding.ts";
 import { batchStandings, type Standing } from "../finding/standings.ts";
+import { chanceText } from "../finding/trial-aim-findings.ts";
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
 import type { Log } from "../log/types.ts";
-import type { Block } from "./blocks.ts";
+import { workedUnits } from "../log/worked-units.ts";
+import type { Block, TableCell, TableColumn } from "./blocks.ts";
 import { type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 import { testNumber } from "./trial-print.ts";
 
@@ -13,6 +15,7 @@ export interface TrialStanding {
   readonly findings: readonly Finding[];
   /** A fold with every batch against every range and curve; none where nothing is known to hold them against. */
   readonly blocks: readonly Block[];
+  readonly sources: readonly string[];
 }
 
 /**
@@ -29,7 +32,11 @@ export function trialStanding(
   } = {},
 ): TrialStanding {
   const units = more.units ?? shownUnits(log);
-  const { findings, rows: placed } = batchStandings(rows, {
+  const {
+    findings,
+    rows: placed,
+    sources,
+  } = batchStandings(rows, {
     metal: log.metal,
     bond: log.bond,
     gfn: more.gfn,
@@ -37,9 +44,15 @@ export function trialStanding(
     print: (value, property) => testNumber(value, property, units),
     unit: (property, unit) => shownUnit(unit, units.of(property as TestName)),
   });
-  if (placed.length === 0) return { findings, blocks: [] };
+  const names = [...new Set(placed.map(({ batch }) => batch))];
+  const columns = placed.filter(
+    (one, k) =>
+      placed.findIndex(({ property, against }) => property === one.property && against === one.against) === k,
+  );
+  if (placed.length === 0) return { findings, blocks: [], sources };
   return {
     findings,
+    sources,
     blocks: [
       {
         kind: "fold",
@@ -49,18 +62,28 @@ export function trialStanding(
             kind: "table",
             name: "standing",
             caption:
-              "Where each batch stands, and the chance by its own ± that it does; for a batch that cannot be told, the chance that it lies within",
+              "Where each batch stands, by its own ± with a chance of 97 in 100 or more unless another is named",
             columns: [
-              { head: "Property", align: "text" },
               { head: "Batch", align: "text" },
-              { head: "Figure", align: "number" },
-              { head: "Against", align: "text" },
-              { head: "Low", align: "number" },
-              { head: "High", align: "number" },
-              { head: "Stands", align: "text" },
-              { head: "Chance", unit: "in 100", align: "text" },
+              ...columns.map(({ property, against }): TableColumn => {
+                const { unit } = workedUnits[property as TestName] ?? { unit: "% of dry mix" };
+                const shown = shownUnit(unit, units.of(property as TestName));
+                return {
+                  head: `${property}, ${against}`,
+                  ...(shown === "" ? {} : { unit: shown }),
+                  align: "text",
+                };
+              }),
             ],
-            rows: placed.map((one) => tableRow(one, units)),
+            rows: names.map((name) => [
+              name,
+              ...columns.map(({ property, against }) => {
+                const one = placed.find(
+                  (other) => other.batch === name && other.property === property && other.against === against,
+                );
+                return one ? cell(one, units) : "";
+              }),
+            ]),
           },
           { kind: "list", items: conditions(placed) },
         ],
@@ -69,32 +92,28 @@ export function trialStanding(
   };
 }
 
-function tableRow(one: Standing, units: ShownUnits) {
-  const number = (value: number) => ({ text: testNumber(value, one.property, units), number: value });
-  const { chance, atLeast } = one;
-  const whole = chance === undefined ? 0 : Math.round(100 * chance);
-  const printed = whole >= 98 ? "98 or more" : whole <= 2 ? "2 or fewer" : String(whole);
-  return [
-    one.property,
-    one.batch,
-    number(one.value),
-    one.against,
-    number(one.low),
-    number(one.high),
-    one.where === "not told" ? "cannot be told" : one.where,
-    chance === undefined
-      ? "± not known"
-      : { text: atLeast ? `${printed}, at the surest` : printed, number: 100 * chance },
-  ];
+/** "below 3.5 to 4.5"; "within 3.5 to 4.5: 78 in 100" where it cannot be told. */
+function cell({ property, low, high, where, chance }: Standing, units: ShownUnits): TableCell {
+  const range = `${testNumber(low, property, units)} to ${testNumber(high, property, units)}`;
+  if (chance === undefined) return { text: `${where} ${range}, ± not known` };
+  const text = where === "not told" ? `within ${range}: ${chanceText(chance)} in 100` : `${where} ${range}`;
+  return { text, number: 100 * chance };
 }
 
-/** What each curve was asked at, batches with like conditions together. */
+/** At what the curves were asked, and what the chances do not hold. */
 function conditions(placed: readonly Standing[]): string[] {
-  const curves = placed.filter(({ against }) => against !== "usual range");
-  const told = new Map<string, string>();
-  for (const { against, batch, at } of curves) {
-    told.set(against, [told.get(against) ?? `${against}, asked at:`, `${batch}, ${at}`].join(" "));
-    told.set(against, `${told.get(against)};`);
-  }
-  return [...told.values()].map((line) => line.replace(/;$/, "."));
+  const clays = [...new Set(placed.flatMap(({ clay }) => clay ?? []))];
+  return [
+    ...(clays.length > 0
+      ? [`The curves are asked at each batch's own clay (${clays.join("; ")}), water and compactability.`]
+      : []),
+    ...(placed.some(({ against }) => against === "permeability by clay and water")
+      ? [
+          "Permeability by clay and water is one published sand's own, of unknown fineness: its slope carries over, its level does not.",
+        ]
+      : []),
+    ...(placed.some(({ atLeast }) => atLeast)
+      ? ["Where a figure's ± is a lower bound, its chance is less sure than shown."]
+      : []),
+  ];
 }

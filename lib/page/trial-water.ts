@@ -34,7 +34,7 @@ export function waterFindings(
   const unit = { moisture: "% of damp mass", compactability: "% compactability" }[first.by];
   const words: say.DoseWords = {
     batch: first.batch,
-    from: range(first.from, unit),
+    from: range(first.from),
     to: range(first.to, unit),
     toIs: first.toIs,
     per,
@@ -115,9 +115,9 @@ export function nextBatchWords(
 
 const which: { readonly [why in NextRecipe["why"]]: string } = {
   "narrows the aim": "the next batch",
-  "confirms the aim": "the batch at the aim once more, to confirm it,",
+  "confirms the aim": "the batch at the aim once more, to confirm it",
   "fills a gap": "the next batch",
-  "wetter end": "one batch a small step wetter, for the bench only and never poured on,",
+  "wetter end": "one batch a small step wetter, for the bench only and never poured on",
   "drier end": "one batch a small step drier",
 };
 

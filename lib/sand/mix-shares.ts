@@ -42,17 +42,37 @@ export function mixShares(recipe: {
   readonly sandMoisturePercent?: number;
   readonly clayMoisturePercent?: number;
 }): MixShares {
-  const {
-    sandKg,
-    clayKg,
-    waterKg,
-    additiveKg = 0,
-    sandMoisturePercent = 0,
-    clayMoisturePercent = 0,
-  } = recipe;
+  const { sandKg, clayKg, waterKg, additiveKg = 0 } = recipe;
+  const { sandMoisturePercent = 0, clayMoisturePercent = 0 } = recipe;
   requireAboveZero("mixShares", { sandKg });
   requireFromZero("mixShares", { clayKg, waterKg, additiveKg, sandMoisturePercent, clayMoisturePercent });
   requireBelow100("mixShares", { sandMoisturePercent, clayMoisturePercent });
+  return mixSharesUnchecked({
+    sandKg,
+    clayKg,
+    waterKg,
+    additiveKg,
+    sandMoisturePercent,
+    clayMoisturePercent,
+  });
+}
+
+/** mixShares without a look at its arguments: for draws about a recipe that was checked. */
+export function mixSharesUnchecked({
+  sandKg,
+  clayKg,
+  waterKg,
+  additiveKg,
+  sandMoisturePercent,
+  clayMoisturePercent,
+}: {
+  readonly sandKg: number;
+  readonly clayKg: number;
+  readonly waterKg: number;
+  readonly additiveKg: number;
+  readonly sandMoisturePercent: number;
+  readonly clayMoisturePercent: number;
+}): MixShares {
   const drySandKg = sandKg * (1 - sandMoisturePercent / 100);
   const dryClayKg = clayKg * (1 - clayMoisturePercent / 100);
   const allWaterKg = waterKg + (sandKg * sandMoisturePercent) / 100 + (clayKg * clayMoisturePercent) / 100;
