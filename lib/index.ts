@@ -4,7 +4,7 @@
 //     read     units      plain typed       fitted to this    words and            html, markdown,
 //     check    formulas   functions         founder's data    Vega-Lite specs      csv, json
 //
-// Nothing here reaches node:*, so that a page can bundle it. Sheets are still to come.
+// Nothing here reaches node:*, so that a page can bundle it.
 
 // Charts
 export type { AxisName } from "./chart/axis-words.ts";
@@ -22,6 +22,8 @@ export { sheetNames } from "./chart/sheet-names.ts";
 export { sheetPlot } from "./chart/sheet-plot.ts";
 export { squeezeChart } from "./chart/squeeze-chart.ts";
 export type { NumberStripInput } from "./chart/strip-input.ts";
+export { surfaceChart } from "./chart/surface-chart.ts";
+export type { SurfaceChartInput } from "./chart/surface-input.ts";
 export { chartSvg } from "./chart/svg.ts";
 export {
   permeabilityByClayChart,
@@ -244,6 +246,7 @@ export { waterPerClay } from "./sand/water-per-clay.ts";
 export { waterSensitivity } from "./sand/water-sensitivity.ts";
 export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";
 // Sheets: named columns, formulas, a foot
+export { logSheets } from "./sheet/log-sheets.ts";
 export {
   type Cell,
   type CellFault,

@@ -23,6 +23,52 @@ export function pixelLine(name: string, runs: readonly (readonly At[])[], look: 
   };
 }
 
+/** Lines from place to place in the order that they are given in, each closed. */
+export function closedLines(
+  name: string,
+  rings: readonly (readonly At[])[],
+  look: object,
+): Layer | undefined {
+  if (rings.length === 0) return undefined;
+  return ordered(
+    name,
+    rings.flatMap((ring, run) => ring.map(({ px, py }, i) => ({ px, py, i, run }))),
+    { strokeWidth: 1.2, ...look },
+  );
+}
+
+/** What lies within rings; one that runs the other way round is a hole in the one about it. */
+export function filledRings(
+  name: string,
+  rings: readonly (readonly At[])[],
+  look: object,
+): Layer | undefined {
+  const [outer] = rings;
+  if (!outer?.[0]) return undefined;
+  // One path: to each further ring and back again along the same line, which holds no area.
+  const home = outer[0];
+  const path = [...outer, home, ...rings.slice(1).flatMap((ring) => [...ring, ring[0]!, home])];
+  return ordered(
+    name,
+    path.map(({ px, py }, i) => ({ px, py, i, run: 0 })),
+    { strokeWidth: 0, ...look },
+  );
+}
+
+function ordered(name: string, values: readonly object[], look: object): Layer {
+  return {
+    name,
+    data: { values },
+    mark: { type: "line", interpolate: "linear-closed", ...look },
+    encoding: {
+      x: place("px"),
+      y: place("py"),
+      order: { field: "i", type: "quantitative" },
+      detail: { field: "run", type: "nominal" },
+    },
+  };
+}
+
 /** The fill between two lines. */
 export function pixelFill(
   name: string,

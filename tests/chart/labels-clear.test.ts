@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import type { Chart } from "../../lib/chart/chart.ts";
 import { responsePanels } from "../../lib/chart/response-panels.ts";
+import { surfaceChart } from "../../lib/chart/surface-chart.ts";
 import { textWidth } from "../../lib/chart/text.ts";
 import {
   permeabilityByFinenessChart,
@@ -39,7 +40,7 @@ function onMarks(chart: Chart, width: number): string[] {
         .filter(({ px }) => px !== undefined)
         .map((at) => ({ ...at, r: Math.sqrt((mark.size ?? 44) / Math.PI) })),
     );
-  const labels = layers.filter(({ name }) => /^(names|labels?|[a-z]+-labels)(-|$)/.test(name));
+  const labels = layers.filter(({ name }) => /^(names|figures|labels?|[a-z]+-labels)(-|$)/.test(name));
   return labels.flatMap(({ data, mark }) =>
     data.values.flatMap(({ px, py, text }) => {
       const size = mark.fontSize ?? 12;
@@ -86,6 +87,14 @@ const crowded: readonly Chart[] = [
     clayKind: "sodium",
     batches: crowd.map((one) => ({ ...one, y: 3.4, yLow: 3, yHigh: 4 })),
   }),
+  surfaceChart({
+    name: "surface",
+    axis: { title: "moisture", unit: "%", basis: "damp mass" },
+    other: { title: "bentonite", unit: "%", basis: "dry mix" },
+    property: { title: "strength", unit: "kPa" },
+    at: (x, y) => ({ mean: 10 * x + y, low: 0, high: 200 }),
+    batches: crowd.map(({ label, x, y }) => ({ label, x: x / 2, y: y / 8, value: 60 })),
+  }),
   responsePanels({
     name: "panels",
     axis: { title: "clay", unit: "%", basis: "dry mix" },
@@ -114,7 +123,7 @@ test("the probe finds a name on a mark, and a crowd keeps some of its names", ()
     },
   );
   expect(onMarks(bad, 360)).toHaveLength(1);
-  const names = (crowded[3]!.spec(360).layer as readonly Read[]).find(({ name }) => name === "names-1");
+  const names = (crowded[4]!.spec(360).layer as readonly Read[]).find(({ name }) => name === "names-1");
   expect(names!.data.values.length).toBeGreaterThan(2);
 });
 
