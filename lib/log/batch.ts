@@ -71,6 +71,8 @@ export interface Batch {
   readonly block?: string;
   /** Repeats of a test stand as several readings of one name. */
   readonly readings: readonly TestReading[];
+  /** Tests that were done and written down, of which a reading was left out as faulty: the issues say why. */
+  readonly leftOut?: readonly TestName[];
   readonly note?: string;
   readonly place: Place;
   /** False when a line of it could not be read. A faulty reading is left out and leaves the batch usable. */

@@ -110,4 +110,19 @@ sands:
 #     compactability: 52 %
 #     green compression: 62 kPa
 #     squeeze: 4
+
+# sheets:                         # your own: columns with units, formulas by the columns' names, a foot
+#   Clay bags (invented):
+#     columns:
+#       bag: text                   # text, date, number, or a unit
+#       damp: { unit: g, scale: kitchen scale }
+#       dry: { unit: g, scale: kitchen scale }
+#       moisture: { unit: "% of damp mass", formula: 100 * (damp - dry) / damp }
+#     rows:                         # or the name of a CSV file beside this log: rows: my-bags.csv
+#       - { bag: first, damp: 52.4, dry: 47.6 }
+#       - { bag: second, damp: 50.9, dry: 47.1 ± 0.2 }
+#     foot:
+#       mean moisture: mean(moisture)
+#     charts:
+#       - { x: bag, y: moisture }
 `;

@@ -3,7 +3,17 @@
 import { mean } from "../numbers/summary.ts";
 import { printNumber } from "../quantity/print.ts";
 import type { Batch, TestName, TrialAxis } from "./batch.ts";
-import { allAtOne, methodsMixed, missingTest, recipeAgainstMoisture, sameAxis } from "./complaints-batch.ts";
+import { checkScales } from "./check-scales.ts";
+import { checkStrengthUnits } from "./check-strength-units.ts";
+import { checkWaterResponse, type WaterPoint } from "./check-water-response.ts";
+import {
+  allAtOne,
+  methodsMixed,
+  missingTest,
+  moreAtOne,
+  recipeAgainstMoisture,
+  sameAxis,
+} from "./complaints-batch.ts";
 import { kindOf, mainKinds } from "./main-methods.ts";
 import type { Report } from "./node.ts";
 import { plainNumber } from "./plain-number.ts";
@@ -12,16 +22,38 @@ import { testNames } from "./test-forms.ts";
 
 type ReportAbout = (name: string) => Report;
 
+/** The batches without the readings that their neighbours show to be wrong; whatever is found is reported. */
 export function checkBatches(
-  batches: readonly Batch[],
+  read: readonly Batch[],
   axis: TrialAxis | undefined,
   reportAbout: ReportAbout,
-): void {
+): readonly Batch[] {
+  const batches = checkStrengthUnits(read, reportAbout);
   const usable = batches.filter((batch) => batch.usable);
   for (const batch of usable) checkRecipe(batch, reportAbout);
   checkMethods(usable, reportAbout);
   checkGaps(usable, reportAbout);
   checkAxis(usable, axis ?? "moisture", reportAbout);
+  checkWaterResponse(waterPoints(usable), reportAbout);
+  checkScales(usable, reportAbout);
+  return batches;
+}
+
+/** Those found by the methods that most batches have. */
+function waterPoints(batches: readonly Batch[]): WaterPoint[] {
+  const main = mainKinds(batches);
+  const number = (batch: Batch, test: TestName) => {
+    const usual = batch.readings.filter(
+      (one) => one.test === test && (kindOf(test, one.method) ?? main.get(test)) === main.get(test),
+    );
+    return usual.length === 0 ? undefined : numberOf({ readings: usual }, test);
+  };
+  return batches.flatMap((batch) => {
+    const [moisture, compactability] = [number(batch, "moisture"), number(batch, "compactability")];
+    return moisture === undefined || compactability === undefined
+      ? []
+      : [{ batch, moisture, compactability }];
+  });
 }
 
 /** Points of moisture by which a recipe and an oven may differ: water that dries off while mulling, and both readings. */
@@ -59,9 +91,14 @@ function checkMethods(batches: readonly Batch[], reportAbout: ReportAbout): void
 
 function checkGaps(batches: readonly Batch[], reportAbout: ReportAbout): void {
   for (const test of testNames) {
-    const without = batches.filter(({ readings }) => !readings.some((reading) => reading.test === test));
+    // A faulty reading was complained of where it stands: the test was done.
+    const without = batches.filter(
+      ({ readings, leftOut }) =>
+        !readings.some((reading) => reading.test === test) && !leftOut?.includes(test),
+    );
     const [first] = without;
-    if (!first || without.length === batches.length) continue;
+    if (!first || !batches.some(({ readings }) => readings.some((reading) => reading.test === test)))
+      continue;
     const shown = without.slice(0, 5).map(({ name }) => `"${name}"`);
     const more = without.length > 5 ? ` and ${without.length - 5} more` : "";
     const capital = test[0]!.toUpperCase() + test.slice(1);
@@ -85,9 +122,36 @@ function checkAxis(batches: readonly Batch[], axis: TrialAxis, reportAbout: Repo
     reportAbout(last.name)(allAtOne(axis, shown(mean(values))), last.place);
     return;
   }
-  placed.forEach(({ batch, at }, index) => {
-    const twin = placed.slice(0, index).find((other) => Math.abs(other.at - at) < near[axis]);
-    if (twin) reportAbout(batch.name)(sameAxis(axis, shown(at), twin.batch.name), batch.place);
+  const twins = twinsIn(placed, near[axis]);
+  for (const { batch, at, other } of twins.slice(0, toldTwins))
+    reportAbout(batch.name)(sameAxis(axis, shown(at), other.name), batch.place);
+  const more = twins[toldTwins];
+  if (more)
+    reportAbout(more.batch.name)(moreAtOne(axis, counted(twins.length - toldTwins)), more.batch.place);
+}
+
+const counted = (more: number): string => `${more} more ${more === 1 ? "batch" : "batches"}`;
+
+/** Repeats are told one by one up to here, the rest in one note. */
+const toldTwins = 5;
+
+interface Placed {
+  readonly batch: Batch;
+  readonly at: number;
+}
+
+/** Each batch that stands by an earlier one, with the first such; looked for in bins as wide as `within`. */
+function twinsIn(placed: readonly Placed[], within: number): (Placed & { readonly other: Batch })[] {
+  const bins = new Map<number, (Placed & { readonly index: number })[]>();
+  return placed.flatMap((one, index) => {
+    const bin = Math.floor(one.at / within);
+    const [first] = [bin - 1, bin, bin + 1]
+      .flatMap((key) => bins.get(key)?.find((other) => Math.abs(other.at - one.at) < within) ?? [])
+      .sort((a, b) => a.index - b.index);
+    const own = bins.get(bin) ?? [];
+    own.push({ ...one, index });
+    bins.set(bin, own);
+    return first ? [{ ...one, other: first.batch }] : [];
   });
 }
 
@@ -97,7 +161,7 @@ function axisOf(batch: Batch, axis: TrialAxis): number | undefined {
 }
 
 /** Mean of a test's readings by the method of its first. */
-function numberOf(batch: Batch, test: TestName): number | undefined {
+function numberOf(batch: Pick<Batch, "readings">, test: TestName): number | undefined {
   const readings = batch.readings.filter((reading) => reading.test === test);
   const alike = readings.filter(({ method }) => method === readings[0]?.method);
   const values = alike.flatMap((reading) => plainNumber(reading) ?? []);

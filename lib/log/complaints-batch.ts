@@ -97,6 +97,14 @@ export const sameAxis = (axis: string, value: string, other: string): Issue =>
     "Nothing to do if that was meant; for the curve, make the next one wetter or drier.",
   );
 
+export const moreAtOne = (axis: string, batches: string): Issue =>
+  issue(
+    "note",
+    "more-at-one",
+    `${batches} from here on repeat a ${axis} that another batch has already.`,
+    "Nothing to do if that was meant.",
+  );
+
 export const allAtOne = (axis: string, value: string): Issue =>
   issue(
     "note",

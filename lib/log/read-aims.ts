@@ -4,7 +4,9 @@ import { readQuantity } from "../quantity/read-quantity.ts";
 import type { Aim, TrialAxis } from "./batch.ts";
 import { notARange, rangeTurned } from "./complaints-batch.ts";
 import { choiceOf, fieldsOf, mapOf, textNodeOf, textOf } from "./fields.ts";
+import { fractionMeant } from "./fraction.ts";
 import type { Entry, LogNode, Report } from "./node.ts";
+import { psiDoubt } from "./psi-doubt.ts";
 import { workedOf } from "./read-worked.ts";
 import { testNames } from "./test-forms.ts";
 
@@ -38,13 +40,17 @@ function aimOf(test: Aim["test"], entry: Entry, report: Report): Aim | undefined
     report(notARange(test, text, examples[test] ?? "50 to 100 kPa"), node.place);
     return undefined;
   }
-  // A unit after the second end holds for both; one doubt in psi is enough.
+  const fraction = fractionMeant(test, text, [read[0], read[1]]);
+  if (fraction) return void report(fraction, node.place);
+  // A unit after the second end holds for both; one complaint of a kind is enough.
   const [low, high] = read.map((end, i) =>
     workedOf(test, end!, node.place, (complaint, place) => {
       if (i === 0 || complaint.severity !== "warning") report(complaint, place);
     }),
   );
   if (!low || !high) return undefined;
+  const psi = read[0].unit ? undefined : psiDoubt(test, low.text, low.value);
+  if (psi) report(psi, node.place);
   if (!(low.value < high.value)) {
     report(rangeTurned(test, text), node.place);
     return undefined;

@@ -32,15 +32,17 @@ export function readBatch(
   const stoodMin = measuredOf(fields.get("stood"), minutes("stood"), report);
   const block = textOf(fields.get("block"), "block", report);
   const note = textOf(fields.get("note"), "note", report);
-  const readings = testNames.flatMap((test) => {
+  const tests = testNames.flatMap((test) => {
     const tested = fields.entry(test);
-    return tested ? readTest(test, tested, context.instruments, report) : [];
+    return tested ? [{ test, ...readTest(test, tested, context.instruments, report) }] : [];
   });
+  const leftOut = tests.filter((tested) => tested.leftOut).map(({ test }) => test);
   return {
     id: `${name} / ${date ?? "undated"}`,
     name,
     sameHeap: yesNoOf(fields.get("same heap"), "same heap", report) ?? false,
-    readings,
+    readings: tests.flatMap(({ readings }) => readings),
+    ...(leftOut.length === 0 ? {} : { leftOut }),
     place: entry.keyPlace,
     usable: !spoiled,
     ...(date === undefined ? {} : { date }),

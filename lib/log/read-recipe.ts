@@ -3,11 +3,13 @@
 import { printNumber } from "../quantity/print.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Recipe } from "./batch.ts";
+import { soundMasses } from "./check-recipe-masses.ts";
+import { fractionOrPercent } from "./complaints-agreement.ts";
 import { clayBasis, clayShareAlone, ozOfWater, recipeWithoutSand } from "./complaints-batch.ts";
 import { type Fields, fieldsOf, mapOf } from "./fields.ts";
 import { recipeKeys } from "./log-keys.ts";
 import { inUnit, type MeasuredField, measuredOf, quantityOf } from "./measured.ts";
-import type { Entry, Report } from "./node.ts";
+import type { Entry, LogNode, Report } from "./node.ts";
 import { declared } from "./read-rig.ts";
 import type { Instruments } from "./read-test.ts";
 import type { Measured } from "./types.ts";
@@ -39,7 +41,25 @@ export function readRecipe(
   const { scales, scaleSection } = instruments;
   const scale = declared(fields.get("scale"), "scale", scales, scaleSection, report);
   if (!fields.get("sand") && map.entries.length > 0) report(recipeWithoutSand(), entry.keyPlace);
-  return { ...defined({ ...before, clayKg }), ...(scale ? { scale } : {}) };
+  warnOfFraction(fields.get("sand moisture"), "sand moisture", sandMoisturePercent, report);
+  warnOfFraction(fields.get(moistureKey), moistureKey, clayMoisturePercent, report);
+  const recipe = { ...defined({ ...before, clayKg }), ...(scale ? { scale } : {}) };
+  return soundMasses(recipe, clay, report);
+}
+
+/** A bare number below this for water in sand or bagged clay is as likely a fraction of one (our own). */
+const fractionBelow = 0.2;
+
+function warnOfFraction(
+  node: LogNode | undefined,
+  what: string,
+  percent: Measured | undefined,
+  report: Report,
+): void {
+  if (!percent || node?.kind !== "text" || !/^\d*\.?\d+$/.test(node.text.trim())) return;
+  const { value, text, place } = percent;
+  if (value > 0 && value < fractionBelow)
+    report(fractionOrPercent(what, text, `${Number((100 * value).toPrecision(6))} %`), place);
 }
 
 type Parts = { readonly [name in Exclude<keyof Recipe, "scale">]?: Measured | undefined };

@@ -1,6 +1,7 @@
 // Home rigs that the log declares: tube, rammer, water column, vessel.
 
 import type { Rig } from "./batch.ts";
+import { checkBore, likelyBores } from "./check-bore.ts";
 import { fieldsOf, mapOf, textOf, uniqueEntries } from "./fields.ts";
 import { type MeasuredField, measuredOf } from "./measured.ts";
 import type { LogNode, Report } from "./node.ts";
@@ -71,7 +72,7 @@ export const rigFields: readonly (MeasuredField & { readonly raw: string; readon
 export function readRigs(node: LogNode | undefined, report: Report): Rig[] {
   const map = mapOf(node, "rigs", report);
   if (!map) return [];
-  return uniqueEntries(map, report).flatMap((entry) => {
+  const rigs = uniqueEntries(map, report).flatMap((entry) => {
     const name = entry.key.trim();
     const body = mapOf(entry.value, name, report);
     if (!body) return [];
@@ -85,4 +86,7 @@ export function readRigs(node: LogNode | undefined, report: Report): Rig[] {
     }
     return [{ name, fields: read, place: entry.keyPlace }];
   });
+  const bores = rigs.flatMap(({ fields }) => fields.boreMm ?? []);
+  for (const bore of bores) checkBore("A bore", bore, likelyBores(bores), report);
+  return rigs;
 }

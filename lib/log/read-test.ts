@@ -3,10 +3,12 @@
 import { hasError, type Issue, type Place } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
 import type { Rig, TestName, TestReading } from "./batch.ts";
+import { checkBore, likelyBores } from "./check-bore.ts";
 import { checkReading } from "./check-reading.ts";
 import { unknownKey } from "./complaints-field.ts";
 import { emptyReading, methodNeeded, methodUnsaid, missingField } from "./complaints-test.ts";
 import { choiceOf, textOf, uniqueEntries } from "./fields.ts";
+import { fractionMeant } from "./fraction.ts";
 import { readingKeys } from "./log-keys.ts";
 import { measuredOf, quantityOf } from "./measured.ts";
 import { type Entry, type LogNode, type MapNode, plainName, type Report } from "./node.ts";
@@ -25,20 +27,27 @@ export interface Instruments {
   readonly rigSection: LogNode | undefined;
 }
 
-/** The readings of one test that can be used; what is wrong with the others is reported. */
+export interface TestReadings {
+  /** Those that can be used; what is wrong with the others is reported. */
+  readonly readings: readonly TestReading[];
+  /** True where one was left out. */
+  readonly leftOut: boolean;
+}
+
 export function readTest(
   test: TestName,
   entry: Entry,
   instruments: Instruments,
   report: Report,
-): TestReading[] {
+): TestReadings {
   const items = entry.value.kind === "list" ? entry.value.items : [entry.value];
-  return items.flatMap((item) => {
+  const readings = items.flatMap((item) => {
     if (item.kind === "map") return readingOf(test, item, instruments, report) ?? [];
     if (item.kind === "text") return workedReading(test, item, report) ?? [];
     report(emptyReading(test, wanted(test)), item.kind === "empty" ? entry.keyPlace : item.place);
     return [];
   });
+  return { readings, leftOut: readings.length < items.length };
 }
 
 function workedReading(test: TestName, node: LogNode, report: Report): TestReading | undefined {
@@ -49,7 +58,10 @@ function workedReading(test: TestName, node: LogNode, report: Report): TestReadi
 function workedNumber(test: TestName, node: LogNode, report: Report): Measured | undefined {
   if (test === "squeeze") return squeezeStepOf(node, report);
   const quantity = quantityOf(node, test, report);
-  return quantity && workedOf(test, quantity, quantity.place, report);
+  if (!quantity) return undefined;
+  const fraction = fractionMeant(test, quantity.text, [quantity]);
+  if (fraction) return void report(fraction, quantity.place);
+  return workedOf(test, quantity, quantity.place, report);
 }
 
 function readingOf(
@@ -86,6 +98,8 @@ function readingOf(
     const measured = measuredOf(get(field.key), field, report);
     if (measured) raw[field.raw] = measured;
   }
+  const bores = instruments.rigs.map((one) => one.fields.boreMm);
+  if (raw.diameterMm) checkBore("A diameter", raw.diameterMm, likelyBores(bores), report);
   const number = entries.get("number");
   const worked = number && workedNumber(test, number.value, report);
   if (hasError(issues)) return undefined;

@@ -34,8 +34,8 @@ export function readTrial(
     rigSection: fields.section("rigs"),
   };
   const heapKg = readHeap(fields.entry("heap"), instruments, report);
-  const batches = readBatches(fields, { ...context, instruments }, report);
-  checkBatches(batches, axis, reportAbout);
+  const read = readBatches(fields, { ...context, instruments }, report);
+  const batches = checkBatches(read, axis, reportAbout);
   return {
     rigs,
     aims,

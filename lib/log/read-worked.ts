@@ -1,17 +1,14 @@
 // A test's number as the founder worked it out, checked against what beginners mix up.
 
 import type { Place } from "../issue.ts";
-import { printNumber } from "../quantity/print.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { unitNamed } from "../quantity/read-unit.ts";
-import { convert } from "../quantity/unit.ts";
 import { compactabilityIssues } from "../sand/compactability.ts";
 import type { TestName } from "./batch.ts";
-import { dryBasis, psiForKPa, washBasis } from "./complaints-test.ts";
+import { dryBasis, washBasis } from "./complaints-test.ts";
 import { inUnit } from "./measured.ts";
 import type { Report } from "./node.ts";
 import type { Measured } from "./types.ts";
-import { looksLikePsiBelow, workedUnits } from "./worked-units.ts";
+import { workedUnits } from "./worked-units.ts";
 
 /** The quantity in the test's own unit; what cannot be that is reported and gives nothing. */
 export function workedOf(
@@ -51,34 +48,16 @@ export function workedOf(
     }
   }
   const plainPercent = quantity.unit?.kind === "percent" && isOwnBasis(test, of);
-  const read = inUnit(
+  return inUnit(
     plainPercent ? withoutUnit(quantity) : quantity,
     place,
     { what: test, unit, most, aboveZero },
     report,
   );
-  const below = looksLikePsiBelow[test];
-  if (read && below !== undefined && quantity.unit === undefined && read.value < below) {
-    warnOfPsi(test, text, read.value, place, report);
-  }
-  return read;
 }
 
 /** For the three readings of a clay share; moisture in the middle of the usual range of bentonite sands. */
 const usualMoisture = 3.5;
-
-function warnOfPsi(what: string, text: string, value: number, place: Place, report: Report): void {
-  const [psi, kPa] = [unitNamed("psi")!, unitNamed("kPa")!];
-  report(
-    psiForKPa(
-      what,
-      text,
-      printNumber(convert(value, kPa, psi), 1),
-      printNumber(convert(value, psi, kPa), value < 2 ? 1 : 0),
-    ),
-    place,
-  );
-}
 
 /** "dry", "dry mass", "dry mix", "the dry sand", "solids". */
 function isDryBasis(of: string): boolean {

@@ -201,6 +201,15 @@ const cases: readonly Case[] = [
     at: "Heron 2",
   },
   {
+    code: "log/more-at-one",
+    text: `${swapped(wet, "dry: 148.6 g }")}${[3, 4, 5, 6, 7]
+      .map((n) => `  Heron ${n}: { date: 2026-04-12, moisture: 2.5 % }\n`)
+      .join("")}  Heron 8: { date: 2026-04-12, moisture: 4 % }\n`.replaceAll("method: oven, ", ""),
+    message: /^1 more batch from here on/,
+    remedy: /Nothing to do/,
+    at: "Heron 7",
+  },
+  {
     code: "log/all-at-one",
     text: `${swapped(wet, "dry: 148.6 g }")}  Heron 3: { date: 2026-04-12, moisture: 2.6 % }\n`.replaceAll(
       "method: oven, ",
