@@ -15,7 +15,7 @@ import {
   sameAxis,
 } from "./complaints-batch.ts";
 import { kindOf, mainKinds } from "./main-methods.ts";
-import type { Report } from "./node.ts";
+import { plainName, type Report } from "./node.ts";
 import { plainNumber } from "./plain-number.ts";
 import { recipeFigures } from "./recipe-figures.ts";
 import { testNames } from "./test-forms.ts";
@@ -146,7 +146,13 @@ function twinsIn(placed: readonly Placed[], within: number): (Placed & { readonl
   return placed.flatMap((one, index) => {
     const bin = Math.floor(one.at / within);
     const [first] = [bin - 1, bin, bin + 1]
-      .flatMap((key) => bins.get(key)?.find((other) => Math.abs(other.at - one.at) < within) ?? [])
+      .flatMap(
+        (key) =>
+          bins
+            .get(key)
+            ?.find((other) => sameBlock(other.batch, one.batch) && Math.abs(other.at - one.at) < within) ??
+          [],
+      )
       .sort((a, b) => a.index - b.index);
     const own = bins.get(bin) ?? [];
     own.push({ ...one, index });
@@ -154,6 +160,9 @@ function twinsIn(placed: readonly Placed[], within: number): (Placed & { readonl
     return first ? [{ ...one, other: first.batch }] : [];
   });
 }
+
+/** Blocks are compared within: another bag of clay at the same moisture is no repeat. */
+const sameBlock = (a: Batch, b: Batch): boolean => plainName(a.block ?? "") === plainName(b.block ?? "");
 
 function axisOf(batch: Batch, axis: TrialAxis): number | undefined {
   if (axis === "clay") return batch.recipe?.clayKg && recipeFigures(batch)?.clayOfDryMixPercent.value;

@@ -94,7 +94,7 @@ export const sameAxis = (axis: string, value: string, other: string): Issue =>
     "note",
     "same-axis",
     `At ${value} ${axis} this batch is a repeat of "${other}": it tells how batches scatter, and nothing of the curve.`,
-    "Nothing to do if that was meant; for the curve, make the next one wetter or drier.",
+    `Nothing to do if that was meant; for the curve, make the next one ${axis === "clay" ? "with more or less clay" : "wetter or drier"}.`,
   );
 
 export const moreAtOne = (axis: string, batches: string): Issue =>

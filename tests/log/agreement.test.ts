@@ -259,3 +259,10 @@ test("every complaint is in a case above, in whole sentences, and errors leave t
   ]);
   expect(hasError(read(logOf([{ compactability: "45 %" }])).issues)).toBe(false);
 });
+
+test("a batch of another block is no repeat, whatever its moisture", () => {
+  const at = (block: string, moisture: string) => ({ moisture, other: `block: ${block}` });
+  const text = (second: string) => logOf([at("old clay", "3 %"), at(second, "3 %"), at("old clay", "4 %")]);
+  expect(codes(text("new clay"))).not.toContain("log/same-axis");
+  expect(codes(text("old clay"))).toContain("log/same-axis");
+});
