@@ -60,3 +60,18 @@ for (const [label, ills] of one) line(label, fresh({ batches: 9, ills, drawn: tr
 
 table("four batches: curves only");
 for (const kind of truthKinds) line(kind, fresh({ batches: 4, kind, ills: allIlls, drawn: false }, 4));
+
+// The test whose truth is bent otherwise, by itself: what a parabola through the batches cannot see.
+const bent = { parabola: 1, lopsided: 1, plateau: 1, tent: 2 } as const;
+const more = [5, 7, 9, 12, 20];
+console.log(
+  `\n| the bent property's curve, batches | ${more.join(" | ")} |\n|---${"|---:".repeat(more.length)}|`,
+);
+for (const kind of truthKinds) {
+  const shares = more.map((batches) => {
+    used += 8 * founders;
+    const how = { batches, kind, ills: allIlls, drawn: false, founders: 8 * founders, first: used };
+    return percent(tryProperty(bent[kind], how)).toFixed(1);
+  });
+  console.log(`| ${kind} | ${shares.join(" | ")} |`);
+}

@@ -194,3 +194,18 @@ export const shareNames = [
 ] as const;
 
 export const percent = ([come, asked]: readonly [number, number]): number => (100 * come) / asked;
+
+/** How often the interval of one property's curve, straight through the batches or curved, holds the true mean. */
+export function tryProperty(property: number, { founders, batches, first = 0, ...spec }: Tried): Share {
+  const share: Share = [0, 0];
+  for (let n = 0; n < founders; n++) {
+    const founder = founderOf(first + n, batches, spec);
+    const { curve } = curvesOf(founder)[property]!;
+    const where = founder.random.uniform(curve.from, curve.to);
+    const value = curve.at(where);
+    if (!value) continue;
+    const truth = founder.read(property, where);
+    count(share, truth >= value.low && truth <= value.high);
+  }
+  return share;
+}
