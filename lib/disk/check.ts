@@ -4,14 +4,15 @@ import { dirname, join } from "node:path";
 import { hasError, type Issue, issueText, type Severity } from "../issue.ts";
 import { inFileOrder } from "../log/issue-list.ts";
 import { pageIssues } from "../log/page-issues.ts";
+import type { Log } from "../log/types.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
 import { type ReadLogFile, readLogFile } from "./read-log-file.ts";
 import { isRefusal } from "./refusal.ts";
 
-export function check(path: string, console: Console): ExitCode {
+export async function check(path: string, console: Console): Promise<ExitCode> {
   const read = readLogFile(path);
   if (isRefusal(read)) return refuse(console, read);
-  const issues = everyIssue(read).map((issue) => placedFrom(path, issue));
+  const issues = (await everyIssue(read)).map((issue) => placedFrom(path, issue));
   for (const issue of issues) console.result(issueText(issue));
   const sands = read.log?.sands ?? [];
   const sievings = sands.reduce((sum, sand) => sum + sand.sievings.length, 0);
@@ -20,6 +21,7 @@ export function check(path: string, console: Console): ExitCode {
     [sands.length, "sand", "sands"],
     [sievings, "sieving", "sievings"],
     [batches, "batch", "batches"],
+    [read.log?.sheets.length ?? 0, "sheet", "sheets"],
   ] as const;
   const holds = parts.flatMap(([count, one, more]) =>
     count === 0 ? [] : [`${count} ${count === 1 ? one : more}`],
@@ -31,8 +33,16 @@ export function check(path: string, console: Console): ExitCode {
 }
 
 /** What reading the log brought up and what its pages complain of, in the order of the files. */
-export function everyIssue({ log, issues }: ReadLogFile): readonly Issue[] {
-  return log === undefined ? issues : inFileOrder([...issues, ...pageIssues(log)], log.file);
+export async function everyIssue({ log, issues }: ReadLogFile): Promise<readonly Issue[]> {
+  if (log === undefined) return issues;
+  return inFileOrder([...issues, ...pageIssues(log), ...(await sheetIssues(log))], log.file);
+}
+
+/** The reader of formulas is loaded only where a log has sheets. */
+async function sheetIssues(log: Log): Promise<readonly Issue[]> {
+  if (log.sheets.length === 0) return [];
+  const { logSheets } = await import("../sheet/log-sheets.ts");
+  return logSheets(log).flatMap(({ issues }) => issues);
 }
 
 /** Places as seen from where the call is made, so that a terminal or an editor can follow them. */

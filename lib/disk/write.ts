@@ -31,7 +31,7 @@ export async function write(
   if (isRefusal(read)) return refuse(console, read);
   const { log } = read;
   if (log === undefined) {
-    sayIssues(console, path, read, []);
+    await sayIssues(console, path, read, []);
     console.say(`No page is written: ${path} cannot be read as a log.`);
     return 1;
   }
@@ -42,7 +42,7 @@ export async function write(
   });
   console.progress("");
   if (isRefusal(written)) return refuse(console, written);
-  const issues = sayIssues(console, path, read, written.issues);
+  const issues = await sayIssues(console, path, read, written.issues);
   for (const file of written.paths) console.result(file);
   return hasError(issues) ? 1 : 0;
 }
@@ -71,13 +71,13 @@ async function notebookFor(word: string, second: string, script: boolean): Promi
  * Errors in full, and whatever only this page complains of, since "check" cannot tell it; the rest by number.
  * Returns all of them.
  */
-function sayIssues(
+async function sayIssues(
   console: Console,
   path: string,
   read: ReadLogFile,
   ofPage: readonly Issue[],
-): readonly Issue[] {
-  const checked = everyIssue(read);
+): Promise<readonly Issue[]> {
+  const checked = await everyIssue(read);
   const key = ({ code, message, place }: Issue) =>
     JSON.stringify([code, message, place?.file, place?.offset]);
   const known = new Set(checked.map(key));

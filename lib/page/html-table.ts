@@ -33,7 +33,10 @@ export function htmlTables(parts: TableParts): string {
         label: `${parts.label}, part ${i + 1} of ${groups.length}`,
         columns: group.map((c) => parts.columns[c]!),
         rows: parts.rows.map(taken),
-        foot: (parts.foot ?? []).map(taken),
+        // A figure of the foot stands with its column, its name nowhere else.
+        foot: (parts.foot ?? [])
+          .map(taken)
+          .filter((row) => row.some((cell, c) => c > 0 && cellOf(cell).text !== "")),
         ...(notes && i === groups.length - 1 ? { notes } : {}),
       });
     })

@@ -34,6 +34,13 @@ export function sheetNotes(sheet: Sheet, scales: readonly { name: string; within
         : "a part of the doubt is not known";
     blocks.push({ kind: "prose", text: `“At least”: ${why}.` });
   }
+  const over = sheet.foot.filter(({ formula }) => /\b(mean|sum|median|quantile)\s*\(/.test(formula));
+  if (over.some(({ cell }) => cell.kind === "figure" && cell.figure.sources.length > 0)) {
+    blocks.push({
+      kind: "prose",
+      text: "The ± of a figure of the foot is what the readings bring to it. How far the rows scatter is not in it, and is what sd() tells.",
+    });
+  }
   const doubts = sheet.foot.flatMap(({ name, cell }) => {
     if (cell.kind !== "figure" || cell.figure.sources.length < 2) return [];
     const shares = cell.figure.shares.filter(({ percent }) => percent >= 1).slice(0, 6);

@@ -28,11 +28,10 @@ export function sheetTable(sheet: Sheet, logged?: LoggedSheet): readonly Block[]
   const placed = foot.map((one) => ({ one, at: columnUnder(one, columns) }));
   const under = placed.filter(({ at }) => at > 0);
   const apart = placed.filter(({ at }) => at <= 0).map(({ one }) => one);
-  const title = sheet.title ?? sheet.name;
   const table: TableBlock = {
     kind: "table",
     name: fileStem(sheet.name),
-    caption: title,
+    caption: captionOf(sheet),
     columns: columns.map(({ name, title: head = name, kind, unit, formula }) => ({
       head,
       ...(unit ? { unit: unit.text } : {}),
@@ -55,6 +54,18 @@ export function sheetTable(sheet: Sheet, logged?: LoggedSheet): readonly Block[]
       : {}),
   };
   return apart.length === 0 ? [table] : [table, footTable(sheet, apart)];
+}
+
+function captionOf(sheet: Sheet): string {
+  const doubtful = sheet.columns.some(({ name, kind }) => {
+    if (kind !== "quantity" && kind !== "number") return false;
+    for (let row = 0; row < sheet.rowCount; row++) {
+      const cell = sheet.cell(row, name);
+      if (cell.kind === "figure" && cell.figure.sources.length > 0) return true;
+    }
+    return false;
+  });
+  return `Sheet “${sheet.name}”${doubtful ? "; ± is half of the 95 % interval" : ""}`;
 }
 
 /** The only column that its formula names, where that is in the figure's unit; −1 for none. The first column holds the name. */
@@ -91,7 +102,7 @@ function footTable(sheet: Sheet, apart: readonly FootFigure[]): TableBlock {
   return {
     kind: "table",
     name: fileStem(`${sheet.name} figures`),
-    caption: `${sheet.title ?? sheet.name}, figures of the foot`,
+    caption: `Sheet “${sheet.name}”, further figures of its foot`,
     columns: [
       { head: "Figure", align: "text" },
       { head: "Value", align: "number" },

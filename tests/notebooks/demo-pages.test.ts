@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { type Notebook, readLog, writeHtml, writeMarkdown } from "../../lib/index.ts";
+import { filesNamedIn, type Notebook, readLog, writeHtml, writeMarkdown } from "../../lib/index.ts";
 import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import { expectGolden } from "../golden.ts";
 
@@ -14,6 +14,16 @@ const demos = names.flatMap((name) =>
     .filter((file) => file.endsWith(".yaml"))
     .map((file) => [name, file] as const),
 );
+
+/** The log with the CSV files that it names. */
+function readDemo(name: string, file: string) {
+  const text = readFileSync(join(root, "data-demo", name, file), "utf8");
+  const beside = filesNamedIn(text).map((one) => [
+    one,
+    readFileSync(join(root, "data-demo", name, one), "utf8"),
+  ]);
+  return readLog(text, { name: file, files: Object.fromEntries(beside) });
+}
 
 async function notebookOf(name: string): Promise<Notebook> {
   return ((await import(`../../notebooks/${name}.ts`)) as { default: Notebook }).default;
@@ -31,9 +41,7 @@ test("every notebook has a demo, and a question for the list", async () => {
 });
 
 test.each(demos)("%s, %s", async (name, file) => {
-  const { value, issues } = readLog(readFileSync(join(root, "data-demo", name, file), "utf8"), {
-    name: file,
-  });
+  const { value, issues } = readDemo(name, file);
   expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
   const before = JSON.stringify(value);
   const page = (await notebookOf(name)).run(value!);
@@ -47,7 +55,7 @@ test.each(demos)("%s, %s", async (name, file) => {
 });
 
 test.each(demos)("%s, %s: a caution stands before the first figure of the results", async (name, file) => {
-  const { value } = readLog(readFileSync(join(root, "data-demo", name, file), "utf8"), { name: file });
+  const { value } = readDemo(name, file);
   const { sections } = (await notebookOf(name)).run(value!);
   const [cautions] = sections.filter(({ role }) => role === "cautions");
   expect(cautions!.blocks.length).toBeGreaterThan(0);
