@@ -31,21 +31,40 @@ export function parabolaOptimum(fit: PolynomialFit, level = 0.95): ParabolaOptim
   if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, as 0.95, not ${level}`);
   const { fit: local, centre, scale } = fit.local;
   const first = fit.intercept ? 1 : 0;
-  const [b1, b2] = [local.coefficients[first]!, local.coefficients[first + 1]!];
-  const v = (i: number, j: number): number => local.covariance[first + i]![first + j]!;
-  const x = centre + scale * (-b1 / (2 * b2));
-  const base = { x, y: polynomialAt(fit, x).value, kind: b2 < 0 ? "maximum" : "minimum" } as const;
-  const t2 = studentTQuantile((1 + level) / 2, fit.degreesOfFreedom) ** 2;
+  const { x, low, high, bounded, kind } = turningPoint(
+    local.coefficients.slice(first, first + 2),
+    local.covariance.slice(first, first + 2).map((line) => line.slice(first, first + 2)),
+    fit.degreesOfFreedom,
+    level,
+  );
+  const raw = (u: number): number => centre + scale * u;
+  return { x: raw(x), y: polynomialAt(fit, raw(x)).value, low: raw(low), high: raw(high), bounded, kind };
+}
+
+/**
+ * Where b₁x + b₂x² turns, with Fieller limits from the covariance of the two; it may be that of a larger fit, with
+ * offsets beside the parabola. coefficients: b₁, b₂; covariance: 2 × 2; degreesOfFreedom: of that fit; none left, or
+ * NaN: not bounded. level: between 0 and 1, else throws.
+ * Source and meaning as for parabolaOptimum.
+ * @example turningPoint([4, -1], [[0, 0], [0, 0]], 3).x // 2
+ */
+export function turningPoint(
+  coefficients: readonly number[],
+  covariance: readonly (readonly number[])[],
+  degreesOfFreedom: number,
+  level = 0.95,
+): Omit<ParabolaOptimum, "y"> {
+  invariant(coefficients.length === 2 && covariance.length === 2, "a turning point needs b₁, b₂ and a 2 × 2");
+  if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, as 0.95, not ${level}`);
+  const [b1, b2] = coefficients as [number, number];
+  const v = (i: number, j: number): number => covariance[i]![j]!;
+  const base = { x: -b1 / (2 * b2), kind: b2 < 0 ? "maximum" : "minimum" } as const;
+  const t2 = studentTQuantile((1 + level) / 2, degreesOfFreedom) ** 2;
   const square = b2 * b2 - t2 * v(1, 1);
   if (!(square > 0)) {
     return { ...base, low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY, bounded: false };
   }
   const half = b1 * b2 - t2 * v(0, 1);
   const root = Math.sqrt(Math.max(0, half * half - square * (b1 * b1 - t2 * v(0, 0))));
-  return {
-    ...base,
-    low: centre + (scale * (-half - root)) / (2 * square),
-    high: centre + (scale * (-half + root)) / (2 * square),
-    bounded: true,
-  };
+  return { ...base, low: (-half - root) / (2 * square), high: (-half + root) / (2 * square), bounded: true };
 }

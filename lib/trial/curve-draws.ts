@@ -14,8 +14,6 @@ export interface DrawnCurve {
   readonly coefficients: readonly Float64Array[];
   /** What one new batch adds to the mean. */
   readonly batch: Float64Array;
-  /** Draw i of the mean at a row of powers. */
-  mean(row: readonly number[], i: number): number;
 }
 
 /** Scores of curves, drawn once; how well the scatter was known before the trial is chosen afterwards. */
@@ -48,22 +46,20 @@ export function drawCurves(curves: readonly CurveToDraw[], count: number): Curve
     const fit = curve.fit;
     invariant(fit, `${name} has no fitted curve to draw`);
     const size = curve.row(curve.from).length;
-    const chiSquare = new Float64Array(count);
-    for (const column of scoreColumns(`${name}, scatter`, fit.degreesOfFreedom, count)) {
-      for (let i = 0; i < count; i++) chiSquare[i]! += column[i]! ** 2;
-    }
+    const chiSquare = chiSquareOf(`${name}, scatter`, fit.degreesOfFreedom, count);
     return {
       fit,
       steps: coefficientSteps(fit.covariance, scoreColumns(`${name}, coefficient`, size, count)),
       chiSquare,
       deviation: deviations[k]!,
+      block: blockDraws(name, curve, count),
       bias: bias ? drawsOf(bias, drawing(bias.sources, { count })) : undefined,
     };
   });
   return {
     count,
     with: (known) =>
-      drawn.map(({ fit, steps, chiSquare, deviation, bias }) => {
+      drawn.map(({ fit, steps, chiSquare, deviation, block, bias }) => {
         const df = fit.degreesOfFreedom;
         const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
         const coefficients = steps.map((step, j) =>
@@ -71,11 +67,32 @@ export function drawCurves(curves: readonly CurveToDraw[], count: number): Curve
         );
         return {
           coefficients,
-          batch: deviation.map((value, i) => value * fit.residualSd * widen[i]!),
-          mean: (row, i) => row.reduce((all, value, j) => all + value * coefficients[j]![i]!, 0),
+          batch: deviation.map((value, i) => value * fit.residualSd * widen[i]! + (block?.(known, i) ?? 0)),
         };
       }),
   };
+}
+
+/** What a new day or bag adds, as far as three blocks or more tell. */
+function blockDraws(
+  name: string,
+  { blockScatter, blocks }: ResponseCurve,
+  count: number,
+): ((known: number, i: number) => number) | undefined {
+  if (!blockScatter || blockScatter.variance === 0) return undefined;
+  const sd = Math.sqrt(blockScatter.variance);
+  const df = blocks.length;
+  const score = draw(`${name}, new block`, count);
+  const chiSquare = chiSquareOf(`${name}, scatter of blocks`, df, count);
+  return (known, i) => sd * score[i]! * Math.sqrt((df + known) / (chiSquare[i]! + known));
+}
+
+function chiSquareOf(what: string, df: number, count: number): Float64Array {
+  const all = new Float64Array(count);
+  for (const column of scoreColumns(what, df, count)) {
+    for (let i = 0; i < count; i++) all[i]! += column[i]! ** 2;
+  }
+  return all;
 }
 
 /** L·z for the first coefficients of a covariance L·Lᵀ, as many as there are columns of scores z. */

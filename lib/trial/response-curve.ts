@@ -4,6 +4,10 @@ import { invariant } from "../issue.ts";
 import { studentTQuantile } from "../numbers/distributions.ts";
 import { fitLinear, type LinearFit } from "../numbers/least-squares.ts";
 import { sum } from "../numbers/sum.ts";
+import { type BlockScatter, blockScatter, leastBlocks } from "./block-scatter.ts";
+import { type CurvePrior, publishedFit, type SlopePrior } from "./slope-prior.ts";
+
+export type { CurvePrior } from "./slope-prior.ts";
 
 export interface CurvePoints {
   /** Where each batch stands on the axis. */
@@ -18,16 +22,6 @@ export interface CurvePoints {
 
 /** "points only": too few to draw anything through. "published slope": few, and helped by what others have found. */
 export type CurveForm = "points only" | "published slope" | "straight line" | "curve";
-
-/** What others have found, which helped a curve through few batches. Never a ground for an aim or a chance. */
-export interface CurvePrior {
-  /** A sentence for a page. */
-  readonly says: string;
-  readonly source: string;
-  /** Per unit of the axis, in the property's unit, and how far it is taken to scatter from sand to sand (one sd). */
-  readonly slope: number;
-  readonly sd: number;
-}
 
 export interface ResponseCurve {
   readonly form: CurveForm;
@@ -46,11 +40,16 @@ export interface ResponseCurve {
    * more is in it, false where it holds for these blocks alone, undefined where the batches name none.
    */
   readonly newBlock: boolean | undefined;
+  /** Of three blocks or more. */
+  readonly blockScatter?: BlockScatter;
   /** Powers of the centred axis: 1, u, u² with u = (x − middle)/half. */
   row(x: number): readonly number[];
   /** Mean of the property at x, its 95 % interval, and that of one new batch; undefined for points only. */
   at(x: number): CurveValue | undefined;
 }
+
+/** A prior for the places and figures that a curve rests on; undefined where nothing is published. */
+export type PriorFor = (x: readonly number[], y: readonly number[]) => SlopePrior | undefined;
 
 export interface CurveValue {
   readonly mean: number;
@@ -66,67 +65,92 @@ const sameLevel = 0.04;
 /**
  * Least squares through the batches, in y = b₀ + b₁u + b₂u² with u = (x − middle)/half range.
  * Curved from five batches at three levels on; a straight line from three batches at two levels on where
- * straight is true (a property that only rises or falls); else the points alone. Repeats weigh as their number;
- * blocks add an offset each, which sums to nothing over the batches. Extrapolation: none is refused here; ask
- * from and to.
+ * straight is true (a property that only rises or falls); else, from three batches at two levels on, with the help of
+ * a published slope where there is one; else the points alone. A line through just three takes that help too. Repeats
+ * weigh as their number; blocks add an offset each, which sums to nothing over the batches; with three blocks or more
+ * their scatter is in the interval of a new batch. Extrapolation: none is refused here; ask from and to.
  * peaked: the property is known to rise and fall over the axis (strength, permeability).
+ * published: what others have found, from publishedSlope; asked with the x and y that are used.
  * x: finite; y: finite or NaN; lengths alike, else throws.
  * Method: Draper & Smith, Applied Regression Analysis; forms and counts our own.
  * Example: four batches of compactability against moisture give a straight line with 2 degrees of freedom.
  */
-export function responseCurve(points: CurvePoints, options: { readonly peaked: boolean }): ResponseCurve {
+export function responseCurve(
+  points: CurvePoints,
+  options: { readonly peaked: boolean; readonly published?: PriorFor },
+): ResponseCurve {
   const { x, y, repeats, blocks } = points;
   invariant(x.length === y.length, "a response curve needs an x for every y");
   const used = x.map((_, i) => i).filter((i) => Number.isFinite(x[i]!) && Number.isFinite(y[i]!));
   const xs = used.map((i) => x[i]!);
+  const ys = used.map((i) => y[i]!);
   const from = Math.min(...xs);
   const to = Math.max(...xs);
   const levels = levelCount(xs);
   const middle = (from + to) / 2;
   const half = (to - from) / 2 || 1;
-  const names = blockNames(used, blocks);
+  const told = used.map((i) => blocks?.[i] ?? "");
+  const names = blockNames(told);
   const form = formFor(used.length - names.length, levels, options.peaked);
-  const degree = form === "curve" ? 2 : 1;
-  const row = (at: number): number[] => {
-    const u = (at - middle) / half;
-    return degree === 2 ? [1, u, u * u] : [1, u];
+  const rowOf = (degree: number) => (at: number) => powers((at - middle) / half, degree);
+  const base = { used, levels, from, to, blocks: [], prior: undefined, newBlock: undefined };
+  const few = form === "points only" || (form === "straight line" && used.length === 3);
+  const prior = few && used.length >= 3 && levels >= 2 ? options.published?.(xs, ys) : undefined;
+  if (prior) {
+    const row = rowOf(prior.bend ? 2 : 1);
+    return { ...base, form: "published slope", prior, row, at: publishedFit(prior, xs, ys) };
+  }
+  const row = rowOf(form === "curve" ? 2 : 1);
+  if (form === "points only") return { ...base, form, row, at: () => undefined };
+  const weights = repeats ? { weights: used.map((i) => repeats[i] ?? 1) } : {};
+  const plain = xs.map(row);
+  const withOffsets = (which: readonly string[]): LinearFit => {
+    const offsets = blockColumns(told, which);
+    return fitLinear(
+      plain.map((powersAt, k) => [...powersAt, ...offsets[k]!]),
+      ys,
+      weights,
+    );
   };
-  const base = {
-    form,
-    used,
-    levels,
-    from,
-    to,
-    row,
-    blocks: form === "points only" ? [] : names,
-    prior: undefined,
-    newBlock: names.length > 0 ? false : undefined,
-  };
-  if (form === "points only") return { ...base, at: () => undefined };
-  const offsets = blockColumns(used, blocks, names);
-  const fit = fitLinear(
-    used.map((i, k) => [...row(x[i]!), ...offsets[k]!]),
-    used.map((i) => y[i]!),
-    repeats ? { weights: used.map((i) => repeats[i] ?? 1) } : {},
-  );
-  const t = studentTQuantile(0.975, fit.degreesOfFreedom);
+  const full = withOffsets(names);
+  // Blocks that go along with the axis cannot be told from it.
+  const apart = full.rank === full.coefficients.length;
+  const fit = apart ? full : withOffsets([]);
+  const fitted = apart ? names : [];
+  const scatter =
+    fitted.length + 1 >= leastBlocks && fit.degreesOfFreedom > 0
+      ? blockScatter(plain, ys, told, fit)
+      : undefined;
   return {
     ...base,
+    form,
+    row,
     fit,
-    at(where) {
-      const full = [...row(where), ...names.map(() => 0)];
-      const mean = sum(full.map((value, k) => value * fit.coefficients[k]!));
-      const variance = quadraticForm(full, fit.covariance);
-      const se = Math.sqrt(variance);
-      const newSe = Math.sqrt(variance + fit.residualSd ** 2);
-      return {
-        mean,
-        low: mean - t * se,
-        high: mean + t * se,
-        newLow: mean - t * newSe,
-        newHigh: mean + t * newSe,
-      };
-    },
+    blocks: fitted,
+    newBlock: new Set(told).size < 2 ? undefined : scatter !== undefined || eachItsOwn(told),
+    ...(scatter ? { blockScatter: scatter } : {}),
+    at: (where) => valueAt(fit, [...row(where), ...fitted.map(() => 0)], scatter),
+  };
+}
+
+function powers(u: number, degree: number): number[] {
+  return degree === 2 ? [1, u, u * u] : [1, u];
+}
+
+function valueAt(fit: LinearFit, row: readonly number[], scatter: BlockScatter | undefined): CurveValue {
+  const { degreesOfFreedom: df, residualSd: sd, coefficients, covariance } = fit;
+  const mean = sum(row.map((value, k) => value * coefficients[k]!));
+  const variance = quadraticForm(row, covariance);
+  const half = studentTQuantile(0.975, df) * Math.sqrt(variance);
+  const fresh =
+    scatter && sd > 0 ? scatter.ofNewBatch(variance / sd ** 2) : { variance: variance + sd ** 2, df };
+  const newHalf = studentTQuantile(0.975, fresh.df) * Math.sqrt(fresh.variance);
+  return {
+    mean,
+    low: mean - half,
+    high: mean + half,
+    newLow: mean - newHalf,
+    newHigh: mean + newHalf,
   };
 }
 
@@ -147,35 +171,39 @@ function formFor(batches: number, levels: number, peaked: boolean): CurveForm {
 }
 
 export function levelCount(xs: readonly number[]): number {
+  return new Set(levelsOf(xs)).size;
+}
+
+/** The level of each x, numbered upward from 0: places closer than a twenty-fifth of the range are one. */
+export function levelsOf(xs: readonly number[]): readonly number[] {
   const sorted = [...xs].sort((a, b) => a - b);
   const least = sameLevel * (sorted.at(-1)! - sorted[0]!);
-  let count = sorted.length > 0 ? 1 : 0;
-  let start = sorted[0]!;
+  const starts: number[] = [];
   for (const value of sorted) {
-    if (value - start > least && value > start) {
-      count++;
-      start = value;
-    }
+    const start = starts.at(-1);
+    if (start === undefined || (value - start > least && value > start)) starts.push(value);
   }
-  return count;
+  return xs.map((x) => starts.filter((start) => start <= x).length - 1);
 }
 
 /** Blocks beyond the first, in the order in which they come; none where every batch has one of its own or all are alike. */
-function blockNames(used: readonly number[], blocks: CurvePoints["blocks"]): readonly string[] {
-  const names = [...new Set(used.map((i) => blocks?.[i] ?? ""))];
-  return names.length > 1 && names.length <= used.length / 2 ? names.slice(1) : [];
+function blockNames(blocks: readonly string[]): readonly string[] {
+  const names = [...new Set(blocks)];
+  return names.length > 1 && names.length <= blocks.length / 2 ? names.slice(1) : [];
 }
 
-/** A column for each block beyond the first, centred, so that 0 stands for the mean of the batches. */
-function blockColumns(
-  used: readonly number[],
-  blocks: CurvePoints["blocks"],
-  names: readonly string[],
-): readonly (readonly number[])[] {
+/** So many blocks that none has an offset: then the scatter of the batches holds that of the blocks. */
+function eachItsOwn(blocks: readonly string[]): boolean {
+  const count = new Set(blocks).size;
+  return count >= leastBlocks && count > blocks.length / 2;
+}
+
+/** A column for each of the blocks named, centred, so that 0 stands for the mean of the batches. */
+function blockColumns(blocks: readonly string[], names: readonly string[]): readonly (readonly number[])[] {
   const columns = names.map((name) => {
-    const member = used.map((i) => ((blocks?.[i] ?? "") === name ? 1 : 0));
+    const member = blocks.map((block) => (block === name ? 1 : 0));
     const share = sum(member) / member.length;
     return member.map((one) => one - share);
   });
-  return used.map((_, k) => columns.map((column) => column[k]!));
+  return blocks.map((_, k) => columns.map((column) => column[k]!));
 }

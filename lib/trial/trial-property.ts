@@ -2,11 +2,11 @@
 
 import type { Aim, TestName, TrialAxis } from "../log/batch.ts";
 import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
-import { type ParabolaOptimum, parabolaOptimum } from "../numbers/parabola-optimum.ts";
-import { fitPolynomial } from "../numbers/polynomial-fit.ts";
-import { median } from "../numbers/summary.ts";
+import { type ParabolaOptimum, turningPoint } from "../numbers/parabola-optimum.ts";
 import { lift } from "../quantity/combine.ts";
 import type { Spread } from "../quantity/spread.ts";
+import { offDensity } from "./density-span.ts";
+import { publishedSlope } from "./published-slopes.ts";
 import { type ResponseCurve, responseCurve } from "./response-curve.ts";
 
 export interface WantedRange {
@@ -30,7 +30,7 @@ export interface TrialProperty {
   readonly curve: ResponseCurve;
   /** A bias about 0 that all readings share. */
   readonly bias: Spread | undefined;
-  /** Where a peaked property turns, by the curve alone; not with blocks, whose offsets it does not know. */
+  /** Where a peaked property turns, by the curve alone; with blocks, by the curve that they share. */
   readonly optimum: ParabolaOptimum | undefined;
   readonly wanted: WantedRange | undefined;
 }
@@ -43,8 +43,7 @@ const peaked: readonly TestName[] = [
   "permeability",
   "density",
 ];
-/** Strengths and permeabilities at densities further apart than this are not joined, % of the middle one. */
-const densityApartPercent = 3;
+/** Strengths and permeabilities at densities too far apart are not joined. */
 const tied: readonly TestName[] = ["green compression", "green shear", "splitting", "permeability"];
 
 /**
@@ -56,9 +55,13 @@ export function trialProperty(
   rows: readonly BatchFigures[],
   x: readonly number[],
   wanted: WantedRange | undefined,
+  /** The axis of a trial of bentonite sand: then a published slope may help where batches are few. */
+  published?: TrialAxis,
 ): TrialProperty {
   const figures = rows.map(({ tests }) => tests[test]);
-  const leftOut = tied.includes(test) ? offDensity(rows) : rows.map(() => false);
+  const leftOut = tied.includes(test)
+    ? offDensity(rows.map(({ tests }) => tests.density?.value))
+    : rows.map(() => false);
   const y = figures.map((figure, i) => (figure && !leftOut[i] ? figure.value : Number.NaN));
   const curve = responseCurve(
     {
@@ -66,7 +69,15 @@ export function trialProperty(
       y,
       blocks: rows.map(({ batch }) => batch.block),
     },
-    { peaked: peaked.includes(test) },
+    {
+      peaked: peaked.includes(test),
+      ...(published
+        ? {
+            published: (at: readonly number[], of: readonly number[]) =>
+              publishedSlope(test, published, at, of),
+          }
+        : {}),
+    },
   );
   return {
     test,
@@ -76,23 +87,9 @@ export function trialProperty(
     densityUnknown: tied.includes(test) && rows.some(({ tests }) => tests[test] && !tests.density),
     curve,
     bias: biasOf(figures),
-    optimum:
-      curve.form === "curve" && peaked.includes(test) && curve.blocks.length === 0
-        ? optimumOf(curve, x, y)
-        : undefined,
+    optimum: curve.form === "curve" && peaked.includes(test) ? optimumOf(curve) : undefined,
     wanted,
   };
-}
-
-/** True where a batch's specimens were more than 3 % lighter or heavier than the trial's middle one. */
-function offDensity(rows: readonly BatchFigures[]): readonly boolean[] {
-  const densities = rows.map(({ tests }) => tests.density?.value);
-  const known = densities.filter((density) => density !== undefined);
-  if (known.length < 3) return rows.map(() => false);
-  const middle = median(known);
-  return densities.map(
-    (density) => density !== undefined && Math.abs(density / middle - 1) > densityApartPercent / 100,
-  );
 }
 
 /** What all readings share, about 0: the mean over the batches of the shared part less its middle. */
@@ -109,14 +106,16 @@ function biasOf(figures: readonly (BatchFigure | undefined)[]): Spread | undefin
   }, shared);
 }
 
-function optimumOf(curve: ResponseCurve, x: readonly number[], y: readonly number[]): ParabolaOptimum {
-  return parabolaOptimum(
-    fitPolynomial(
-      curve.used.map((i) => x[i]!),
-      curve.used.map((i) => y[i]!),
-      2,
-    ),
+function optimumOf({ fit, from, to, at }: ResponseCurve): ParabolaOptimum {
+  const { coefficients, covariance, degreesOfFreedom } = fit!;
+  const turn = turningPoint(
+    coefficients.slice(1, 3),
+    covariance.slice(1, 3).map((line) => line.slice(1, 3)),
+    degreesOfFreedom,
   );
+  const raw = (u: number): number => (from + to) / 2 + ((to - from) / 2) * u;
+  const x = raw(turn.x);
+  return { ...turn, x, y: at(x)!.mean, low: raw(turn.low), high: raw(turn.high) };
 }
 
 /** The founder's own aim for a test. */

@@ -4,27 +4,25 @@ import type { Issue } from "../issue.ts";
 import type { TestName, TrialAxis } from "../log/batch.ts";
 import { type BatchFigures, batchFigures } from "../log/batch-figures.ts";
 import type { Log } from "../log/types.ts";
-import { figure } from "../quantity/figure.ts";
-import type { Spread } from "../quantity/spread.ts";
-import { aimsFromBands } from "../sand/aims-from-bands.ts";
-import { type Bond, metalNamed } from "../sand/metals.ts";
-import { type AimedCurve, type AimResult, aimFor, aimPlace, bestPlace, gridOver } from "./aim.ts";
+import { type AimedCurve, type AimResult, aimFor } from "./aim.ts";
+import { aimedCurve, influenceOf, type MovedAim, testsOf, withEdges } from "./aimed-curves.ts";
 import { companionsOf } from "./companions.ts";
 import { type Confounded, confounding, type Unchecked, uncheckedCompanions } from "./confounding.ts";
-import { type CurveDraws, drawCurves } from "./curve-draws.ts";
+import { misfits, wildBatches } from "./curve-checks.ts";
+import { drawCurves } from "./curve-draws.ts";
 import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
-import type { ApartAims, Unreachable } from "./reach.ts";
+import { type ApartAims, apartAims, type Unreachable, unreachableAims } from "./reach.ts";
 import { levelCount } from "./response-curve.ts";
 import type { TrialSurface } from "./response-surface.ts";
+import { type AxisFigure, axisFigure, axisOf, hitOf, placer, sharedInPart } from "./trial-axis.ts";
 import { axisTests, ownAim, type TrialProperty, trialProperty, type WantedRange } from "./trial-property.ts";
+import { trialSurfaces } from "./trial-surfaces.ts";
+import { finenessOfTrial, usualAims } from "./usual-aims.ts";
 import type { WildBatch } from "./wild-batch.ts";
 
-export interface AxisFigure {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}
+export type { MovedAim } from "./aimed-curves.ts";
+export type { AxisFigure } from "./trial-axis.ts";
 
 export interface TrialReport {
   readonly axis: TrialAxis;
@@ -66,10 +64,6 @@ export interface TrialReport {
   readonly gfn: number | undefined;
   readonly issues: readonly Issue[];
 }
-export interface MovedAim {
-  readonly x: number;
-  readonly chance: number;
-}
 
 const properties: readonly TestName[] = [
   "compactability",
@@ -103,17 +97,23 @@ export function trialReport(
   });
   const rows = placed.map(({ row }) => row);
   const x = placed.map(({ at }) => {
-    const { value, low, high } = figure(at);
-    return { value, low, high };
+    return axisFigure(at);
   });
   const places = x.map(({ value }) => value);
-  const usual = usualAims(log, options.gfn);
+  const gfn =
+    options.gfn ??
+    finenessOfTrial(
+      log,
+      rows.map(({ batch }) => batch),
+    );
+  const usual = usualAims(log, gfn);
   const wantedOf = (test: TestName): WantedRange | undefined =>
     ownAim(log.aims, test) ?? usual.ranges.get(test);
   const tested = properties.filter(
     (test) => test !== axisTests[axis] && rows.some(({ tests }) => tests[test]),
   );
-  const found = tested.map((test) => trialProperty(test, rows, places, wantedOf(test)));
+  const published = log.bond === "bentonite" ? axis : undefined;
+  const found = tested.map((test) => trialProperty(test, rows, places, wantedOf(test), published));
   const levels = levelCount(places);
   const aimed = found.flatMap(aimedCurve);
   const why = whyNone(rows.length, levels, found, aimed);
@@ -138,59 +138,16 @@ export function trialReport(
     confounded: confounding(companions),
     unchecked: uncheckedCompanions(companions),
     influence: result && rows.length >= 7 ? influenceOf(found, rows, places, result.aim.x) : undefined,
-    aimed: aimed.map(({ name }) => name as TestName),
-    surfaces: [],
-    wild: [],
-    lackOfFit: [],
-    unreachable: [],
-    apart: [],
-    atLeast: false,
-    gfn: options.gfn,
+    aimed: testsOf(aimed),
+    surfaces: trialSurfaces(axis, rows, x, found),
+    wild: wildBatches(found, rows),
+    lackOfFit: misfits(found, rows, places),
+    unreachable: unreachableAims(aimed),
+    apart: apartAims(aimed),
+    atLeast: result !== undefined && inPart(found, aimed, rows, axis),
+    gfn,
     issues: [...issues, ...(found.some(({ wanted }) => wanted && !wanted.own) ? usual.issues : [])],
   };
-}
-
-function axisOf(figures: readonly BatchFigures[]): TrialAxis {
-  const wet = figures.filter(placer(figures, "moisture")).length;
-  return wet >= 2 ? "moisture" : "compactability";
-}
-
-/**
- * Where a batch stands. Moisture is one kind for the whole axis: as tested where two batches have that, else as weighed
- * in; clay is as weighed in, % of dry mix.
- */
-function placer(
-  figures: readonly BatchFigures[],
-  axis: TrialAxis,
-): (row: BatchFigures) => Spread | undefined {
-  if (axis === "clay") return ({ recipe }) => recipe?.clayOfDryMixPercent;
-  const tested = figures.filter(({ tests }) => tests[axis]).length;
-  if (axis === "compactability" || tested >= 2) return ({ tests }) => tests[axis]?.spread;
-  return ({ recipe }) => recipe?.moistureOfDampPercent;
-}
-
-function usualAims({ metal, bond }: Log, gfn: number | undefined): UsualAims {
-  const known = metal === undefined ? undefined : metalNamed(metal);
-  if (!known || !bond) return { ranges: new Map(), issues: [] };
-  const { aims, issues } = aimsFromBands({
-    metal: known,
-    bond: bond as Bond,
-    ...(gfn === undefined ? {} : { gfn }),
-  });
-  const ranges = new Map(
-    aims.map(({ property, low, high, says }) => [property as TestName, { low, high, says, own: false }]),
-  );
-  return { ranges, issues };
-}
-
-interface UsualAims {
-  readonly ranges: ReadonlyMap<TestName, WantedRange>;
-  readonly issues: readonly Issue[];
-}
-
-function aimedCurve({ test, curve, bias, wanted }: TrialProperty): readonly AimedCurve[] {
-  if (!wanted || curve.form === "points only" || test === "moisture" || test === "density") return [];
-  return [{ name: test, curve, low: wanted.low, high: wanted.high, ...(bias ? { bias } : {}) }];
 }
 
 function whyNone(
@@ -205,40 +162,19 @@ function whyNone(
   return aimed.length === 0 ? "no curve" : undefined;
 }
 
-/** The aim and its chance with every edge moved out by a share of its range, or in for a share below 0. */
-function withEdges(aimed: readonly AimedCurve[], drawn: CurveDraws, share: number): MovedAim {
-  const moved = aimed.map((one) => {
-    const by = share * (one.high - one.low);
-    return { ...one, low: one.low - by, high: one.high + by };
-  });
-  return aimPlace(moved, drawn);
-}
-
-/** How closely a place on the axis can be hit: the middle half-width of the figures there. */
-function hitOf(x: readonly AxisFigure[]): number {
-  const halves = x.map(({ low, high }) => (high - low) / 2).sort((a, b) => a - b);
-  return halves[Math.floor(halves.length / 2)] ?? 0;
-}
-
-/** Leaves out one batch at a time and looks how far the best place moves. */
-function influenceOf(
+/** Of the figures that the aim rests on, and of the places of the batches. */
+function inPart(
   found: readonly TrialProperty[],
+  aimed: readonly { readonly test: TestName }[],
   rows: readonly BatchFigures[],
-  places: readonly number[],
-  aim: number,
-): TrialReport["influence"] {
-  const shifts = rows.map((row, i) => {
-    const without = places.map((x, k) => (k === i ? Number.NaN : x));
-    const curves = found.flatMap(({ test, wanted }) =>
-      aimedCurve(trialProperty(test, rows, without, wanted)),
-    );
-    if (curves.length === 0) return { batch: row.batch.name, shift: 0 };
-    const grid = gridOver(
-      Math.max(...curves.map(({ curve }) => curve.from)),
-      Math.min(...curves.map(({ curve }) => curve.to)),
-    );
-    const at = bestPlace(curves, grid, (k, place) => curves[k]!.curve.at(grid[place]!)!.mean);
-    return { batch: row.batch.name, shift: at - aim };
-  });
-  return shifts.sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift))[0];
+  axis: TrialAxis,
+): boolean {
+  const resting = found.filter(({ test }) => aimed.some((one) => one.test === test));
+  const figures = resting.flatMap((property) =>
+    property.curve.used.flatMap((i) => property.figures[i] ?? []),
+  );
+  const axisTest = axisTests[axis];
+  const tested = axisTest === undefined ? [] : rows.flatMap(({ tests }) => tests[axisTest] ?? []);
+  const places = tested.length >= 2 ? tested : rows.flatMap(({ recipe }) => recipe ?? []);
+  return sharedInPart([...figures, ...places]);
 }

@@ -1,0 +1,56 @@
+// Which curves of a trial an aim is worked out over, and how it hangs on them.
+
+import type { TestName } from "../log/batch.ts";
+import type { BatchFigures } from "../log/batch-figures.ts";
+import { type AimedCurve, aimPlace, bestPlace, gridOver } from "./aim.ts";
+import type { CurveDraws } from "./curve-draws.ts";
+import type { AimToReach } from "./reach.ts";
+import { type TrialProperty, trialProperty } from "./trial-property.ts";
+
+/** The curve with its range; none for a property without either, nor for one that leans on a published slope. */
+export function aimedCurve(property: TrialProperty): readonly (AimedCurve & AimToReach)[] {
+  const { test, curve, bias, wanted } = property;
+  if (!wanted || !curve.fit || test === "moisture" || test === "density") return [];
+  return [{ name: test, test, curve, low: wanted.low, high: wanted.high, ...(bias ? { bias } : {}) }];
+}
+
+export interface MovedAim {
+  readonly x: number;
+  readonly chance: number;
+}
+
+/** The aim and its chance with every edge moved out by a share of its range, or in for a share below 0. */
+export function withEdges(aimed: readonly AimedCurve[], drawn: CurveDraws, share: number): MovedAim {
+  const moved = aimed.map((one) => {
+    const by = share * (one.high - one.low);
+    return { ...one, low: one.low - by, high: one.high + by };
+  });
+  return aimPlace(moved, drawn);
+}
+
+/** Leaves out one batch at a time and looks how far the best place moves. */
+export function influenceOf(
+  found: readonly TrialProperty[],
+  rows: readonly BatchFigures[],
+  places: readonly number[],
+  aim: number,
+): { readonly batch: string; readonly shift: number } | undefined {
+  const shifts = rows.map((row, i) => {
+    const without = places.map((x, k) => (k === i ? Number.NaN : x));
+    const curves = found.flatMap(({ test, wanted }) =>
+      aimedCurve(trialProperty(test, rows, without, wanted)),
+    );
+    if (curves.length === 0) return { batch: row.batch.name, shift: 0 };
+    const grid = gridOver(
+      Math.max(...curves.map(({ curve }) => curve.from)),
+      Math.min(...curves.map(({ curve }) => curve.to)),
+    );
+    const at = bestPlace(curves, grid, (k, place) => curves[k]!.curve.at(grid[place]!)!.mean);
+    return { batch: row.batch.name, shift: at - aim };
+  });
+  return shifts.sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift))[0];
+}
+
+/** Names of the tests, in the order of the curves. */
+export const testsOf = (aimed: readonly { readonly test: TestName }[]): readonly TestName[] =>
+  aimed.map(({ test }) => test);
