@@ -73,6 +73,24 @@ export const compactabilityDrawing = drawing(
   measure(258, 78, 130, "rammed"),
 );
 
+export const pressedDrawing = drawing(
+  330,
+  150,
+  "A tube filled loose to the rim and struck off; the same tube under the plunger of a press, the sand lower.",
+  sand(30, 30, 50, 100),
+  tube(30, 30, 50, 100),
+  measure(98, 30, 130, "filled"),
+  line(20, 30, 90, 30),
+  say(22, 24, "struck off"),
+  sand(190, 82, 50, 48),
+  tube(190, 30, 50, 100),
+  box(192, 66, 46, 16),
+  path("M215 12v54"),
+  path("M150 12h130M275 12v10"),
+  say(222, 26, "press"),
+  measure(258, 82, 130, "pressed"),
+);
+
 export const compressionDrawing = drawing(
   330,
   190,

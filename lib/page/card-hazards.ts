@@ -26,6 +26,17 @@ export const rammerHazard: Hazard = {
   ],
 };
 
+export const pressHazard: Hazard = {
+  text: "A press crushes fingers before they are felt: nothing but the plunger goes near the tube while it is loaded.",
+  trigger: "because you press sand with about two hundred kilograms",
+  points: [
+    "Stand beside the lever, not under it; chock it, so that it cannot fly up when it is let go.",
+    "Seat the plunger straight: one that tips throws the tube. Eye protection.",
+    muller,
+    dust,
+  ],
+};
+
 export const dryingHazard: Hazard = {
   text: "Hot pans burn, and damp sand that is heated fast spits steam and grains: eye protection and dry gloves.",
   trigger: "because you dry sand with heat",
@@ -91,6 +102,7 @@ export const trialHazard: Hazard = {
   points: [
     muller,
     "Weigh bentonite and dry sand with a mask that seals: both make dust that harms the lungs.",
+    "Ramming, loading and drying have hazards of their own: read the card of each test. What dried sand is not used for food again.",
     "The wettest batch goes back with dry sand and clay, mulled again, before it comes near a mould.",
   ],
 };

@@ -46,51 +46,83 @@ const columns = [
   "batch",
   "order",
   "sand, kg",
-  "bentonite, kg",
+  "bento- nite, kg",
   "water, g",
   "mulled, min",
   "stood, min",
-  "moisture, %",
-  "compact- ability, %",
+  "damp, g",
+  "dry, g",
+  "filled, mm",
+  "rammed, mm",
   "load, kg",
-  "perme- ability",
+  "seconds",
   "squeeze",
 ];
+
+/** The lines of one batch of a trial: what each column is in the log. */
+const batchLines = `  ____:
+    date: ____
+    order: ____
+    made of: { sand: ____ kg, bentonite: ____ kg, water: ____ g, scale: ____ }
+    mulled: ____ min
+    stood: ____ min
+    moisture: { method: oven, damp: ____ g, dry: ____ g, scale: ____ }
+    compactability: { filled: ____ mm, rammed: ____ mm, rig: ____ }
+    green compression: { load: ____ kg, rig: ____, scale: ____ }
+    permeability: { method: falling column, from: ____ mm, to: ____ mm, seconds: ____ s, height: ____ mm, rig: ____ }
+    squeeze: ____`;
+
+const once: Card["once"] = [
+  { key: "date", unit: "", says: "year-month-day" },
+  { key: "scale", unit: "", says: "for the sand / for moisture / for the load" },
+  { key: "rig", unit: "", says: "tube, air column: names in the log" },
+  { key: "tare", unit: "g", says: "bucket, dish, pail: taken off" },
+  { key: "from, to", unit: "mm", says: "water levels of permeability" },
+  { key: "height", unit: "mm", says: "of the specimens, if always one" },
+  { key: "time", unit: "h:min", says: "first batch / last batch" },
+];
+
+const shuffled =
+  "Make the batches in the order that a shuffle gave, not from one end to the other: else time and what you change cannot be told apart.";
+const twice =
+  "Make one batch twice: it shows how batches scatter. Repeats of a test go on a sheet of the test's own.";
+const pressing =
+  "Pressed instead of rammed: write `method: pressed, filled: 100 mm, pressed: ... mm`. The scale or rig is as its name stands under `scales:` and `rigs:`.";
 
 const trial: Card = {
   name: "trial",
   title: "Trial sheet",
-  does: "batches at several waters or clays, one row each",
+  does: "batches at several waters, one row each",
   hazard: trialHazard,
-  rig: "Six batches at four waters or more say far more than three; make them in a shuffled order, each from fresh sand, mulled and stood alike.",
+  rig: "Six batches at four waters or more say far more than three; each from fresh sand, mulled and stood alike.",
   steps: [
-    "Change one thing only: water, or clay. Everything else stays: sand, minutes mulled, minutes stood, tube, rammer, hand.",
-    "Make the batches in the order that a shuffle gave, not from dry to wet: else time and water cannot be told apart.",
+    "Change one thing only: the water. Everything else stays: sand, clay, minutes mulled and stood, tube, rammer, hand.",
+    shuffled,
     "Where one heap is wetted step by step after all, write `same heap: yes` from the second batch on.",
-    "Make one batch twice: it shows how batches scatter.",
+    twice,
+    pressing,
   ],
-  once: [
-    { key: "date", unit: "", says: "year-month-day" },
-    { key: "sand", unit: "", says: "its name in the log" },
-    { key: "scales", unit: "", says: "which ones, what they read to" },
-    { key: "tare", unit: "g", says: "bucket, dish, pail" },
-    { key: "rig", unit: "", says: "its name in the log" },
-    { key: "time", unit: "h:min", says: "first batch / last batch" },
-  ],
+  once,
   table: { columns, rows: 8 },
-  yaml: `trial: { axis: ____ }
-batches:
-  ____:
-    date: ____
-    order: ____
-    made of: { sand: ____ kg, bentonite: ____ kg, water: ____ g }
-    mulled: ____ min
-    stood: ____ min
-    moisture: ____ %
-    compactability: ____ %
-    green compression: ____ kPa
-    permeability: ____
-    squeeze: ____`,
+  yaml: `trial: { axis: moisture }\nbatches:\n${batchLines}`,
 };
 
-export const sheetCards: readonly Card[] = [sieving, trial];
+const clayTrial: Card = {
+  name: "trial-clay",
+  title: "Trial sheet: clay",
+  does: "batches at several clays, each tempered alike, one row each",
+  hazard: trialHazard,
+  rig: "Six batches at four clays or more; the water of each is what brings it to one compactability, so weigh all of it.",
+  steps: [
+    "Change one thing only: the clay. Temper every batch to the same compactability, within two points, and mull it as long.",
+    shuffled,
+    "Old clay or new, one bag or another: write `block: name of the bag`, and the two are compared at like clay.",
+    twice,
+    pressing,
+  ],
+  once,
+  table: { columns, rows: 8 },
+  yaml: `trial: { axis: clay }\nbatches:\n${batchLines}`,
+};
+
+export const sheetCards: readonly Card[] = [sieving, trial, clayTrial];

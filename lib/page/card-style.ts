@@ -22,7 +22,7 @@ p,ul,ol,.caution{max-width:none}
 .boxes{width:100%;margin:.3rem 0}
 .boxes .write{width:14%}
 .boxes th,.boxes td{border:1px solid var(--ink);padding:.22rem .4rem;height:1.72rem;vertical-align:middle}
-.dense{font-size:.68rem}
+.dense{font-size:.68rem;table-layout:fixed}
 .dense th,.dense td{padding:.2rem .25rem;min-width:0}
 .boxes .unit{font-size:.85em}
 .works{font:.82rem/1.4 var(--sans);margin:.3rem 0}

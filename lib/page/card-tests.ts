@@ -56,6 +56,24 @@ const compactability: Card = {
   once: [rig, { key: "sand", unit: "°C", says: "temperature of the sand" }, time],
 };
 
+const pressed: Card = {
+  name: "compactability-pressed",
+  title: "Compactability by pressing",
+  does: "height that loose sand loses under a steady press, in %",
+  hazard: hazard.pressHazard,
+  rig: "A tube of 50 mm bore and 100 mm height on a flat foot, a plunger that slides freely, and a press that gives 100 N/cm²: about 200 kg on 50 mm.",
+  drawing: draw.pressedDrawing,
+  steps: [
+    "Let the sand fall through a 6 mm riddle into the tube until it heaps over the rim; do not shake it, and strike it off level.",
+    "Press once, evenly, until the force stands at 100 N/cm², and hold it for a breath.",
+    "Measure from the foot to the sand. Do it three times and write all three.",
+    "Keep to pressing or to ramming in a trial: the two are different tests and never stand on one curve.",
+  ],
+  formula: "100 (filled − pressed) / filled",
+  test: { name: "compactability", method: "pressed" },
+  once: [rig, { key: "sand", unit: "°C", says: "temperature of the sand" }, time],
+};
+
 const loaded = (
   name: "green compression" | "green shear" | "splitting",
   more: Pick<Card, "title" | "does" | "rig" | "drawing" | "formula">,
@@ -240,6 +258,7 @@ const squeeze: Card = {
 export const testCards: readonly Card[] = [
   moisture,
   compactability,
+  pressed,
   ...strengths,
   ...permeabilities,
   density,

@@ -43,11 +43,12 @@ test("the hazard with its trigger and the local rules stand before rig, steps an
 test("each procedure names its own hazard", () => {
   const says: readonly (readonly [card: RegExp, words: RegExp])[] = [
     [/green-|splitting/, /Ten to twenty kilograms/],
-    [/compactability|density|permeability/, /falling rammer crushes fingers/],
+    [/compactability$|density|permeability/, /falling rammer crushes fingers/],
     [/permeability-(constant|falling|bleeding)/, /vessel under air pressure can burst/],
+    [/compactability-pressed/, /press crushes fingers/],
     [/permeability-aspirator/, /under suction caves in/],
     [/moisture|clay|sieving/, /not used for food again/],
-    [/moisture|clay|sieving/, /mask that seals/],
+    [/moisture|clay|sieving|trial/, /mask that seals/],
     [/clay-by-wash/, /Never caustic soda/],
     [/trial|squeeze/, /Over-wet|over-wet/],
     [/moisture|compactability|green|splitting|permeability|density|trial/, /stopped and unplugged/],
@@ -104,10 +105,11 @@ const figures: { readonly [key: string]: string } = {
   dish: "80",
   damp: "232.4",
   "dried at": "105",
-  dry: "227.3",
+  dry: "224.6",
   grain: "210",
   filled: "120",
   rammed: "66",
+  pressed: "66",
   load: "14",
   height: "51",
   mass: "155",
@@ -140,6 +142,28 @@ const sieves: { readonly [label: string]: string } = {
   "No. 200": "0.7",
   pan: "0.2",
 };
+test("a trial sheet has a column or a line for whatever its log lines ask, by the log's own key", () => {
+  for (const name of ["trial", "trial-clay"]) {
+    const card = cardNamed(name)!;
+    const asked: string[] = [];
+    cardYaml(card, (key) => {
+      asked.push(key);
+      return "1";
+    });
+    const written = [...card.table!.columns, ...card.once.flatMap(({ key }) => key.split(", "))].map(
+      (column) => column.split(",")[0]!.replace("- ", ""),
+    );
+    expect(asked.filter((key) => key !== "name" && !written.includes(key))).toEqual([]);
+    for (const key of ["load", "damp", "dry", "filled", "rammed", "seconds"])
+      expect(card.table!.columns.some((column) => column.startsWith(key))).toBe(true);
+    expect(card.steps.join(" ")).toMatch(/method: pressed/);
+  }
+  expect(cardYaml(cardNamed("trial-clay")!)).toContain("axis: clay");
+  expect(cardYaml(cardNamed("compactability-pressed")!)).toContain(
+    "{ method: pressed, rig: ____, pressed: ____ mm }",
+  );
+});
+
 const head = `format: 1
 invented: yes
 scales: { small scale: { reads to: 0.1 g, within: 0.2 g } }
