@@ -127,10 +127,10 @@ export const formulaIssue = {
       "There are several logarithms, so “log” alone is not used here.",
       "Write ln for the natural one, log10 or log2.",
     ),
-  howMany: (name: string, wants: string, has: number) =>
+  howMany: (call: string, has: number) =>
     error(
       "how-many",
-      `${name} takes ${wants}, and has ${has === 0 ? "nothing" : has} here.`,
+      `There ${has === 1 ? "is 1 argument" : `are ${has} arguments`} here, which ${call} does not take.`,
       "Part the arguments by commas; a decimal mark is a point.",
     ),
   differ: (what: string, left: string, right: string, remedy: string) =>

@@ -31,8 +31,8 @@ export interface Word {
   readonly to: number;
 }
 
-const letterRun = /[\p{L}_][\p{L}\p{M}\p{N}_]*/uy;
-const furtherRun = /[\s\u00a0]+([\p{L}\p{N}_][\p{L}\p{M}\p{N}_]*)/uy;
+const letterRun = /[\p{L}_][\p{L}\p{M}\p{Nd}_]*/uy;
+const furtherRun = /[\s\u00a0]+([\p{L}\p{Nd}_][\p{L}\p{M}\p{Nd}_]*)/uy;
 
 /** The words that stand from here on with nothing but spaces between them. */
 export function wordsAt(text: string, from: number): readonly Word[] {

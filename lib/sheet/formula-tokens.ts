@@ -176,7 +176,8 @@ function takeWords(
     return true;
   }
   const names = [...known.byPlain.values()];
-  const near = nearest(unknown, names);
+  // Any letter is as near as any other.
+  const near = unknown.length < 2 ? undefined : nearest(unknown, names);
   if (near === undefined && named && after) {
     refuse(to, formulaIssue.sideBySide(named.name, text.slice(after.from, to)));
     return true;

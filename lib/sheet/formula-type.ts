@@ -58,6 +58,8 @@ export interface Formula {
   readonly unit?: Unit;
   /** A text is its code, a condition 1 or 0. */
   readonly result: "number" | "text" | "condition";
+  /** The column asks for a percentage and the formula gives a plain number: its label was put on it as it is. */
+  readonly percentPutOn?: boolean;
   /** Row names that the row part reads, as written in the scope. */
   readonly rows: readonly string[];
   /** Per-sheet names. */

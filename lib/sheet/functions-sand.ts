@@ -49,6 +49,8 @@ export interface ModelArgument {
   readonly name: string;
   /** Undefined: a plain number. */
   readonly unit: Unit | undefined;
+  /** Another kind of unit that says the same: a pressure in mm of water beside the height of the water in mm. */
+  readonly also: Unit | undefined;
   readonly optional: boolean;
 }
 
@@ -70,9 +72,11 @@ type UnitsOf<A> = {
 };
 
 function argument([name, text]: readonly [string, string]): ModelArgument {
-  const unit = text.replace(/\?$/, "");
-  return { name, optional: text.endsWith("?"), unit: unit === "" ? undefined : known(unit) };
+  const [unit = "", also = ""] = text.replace(/\?$/, "").split("|");
+  return { name, optional: text.endsWith("?"), unit: unitOrNone(unit), also: unitOrNone(also) };
 }
+
+const unitOrNone = (text: string): Unit | undefined => (text === "" ? undefined : known(text));
 
 function known(text: string): Unit {
   // A millionth of a pascal stands in no table of the bench's units.
@@ -93,7 +97,7 @@ function byRecord<A extends object>(model: (record: A) => Result, units: UnitsOf
     for (let k = 0; k < args.length; k++) record[args[k]!.name] = values[k];
     return model(record as A) ?? Number.NaN;
   };
-  return { args, unit: result === "" ? undefined : known(result), call };
+  return { args, unit: unitOrNone(result), call };
 }
 
 /** A model that takes its arguments one after the other. */
@@ -104,12 +108,14 @@ function byOrder<A extends readonly number[]>(
 ): Draft {
   const args = Object.entries(units).map(argument);
   const call: ArrayModel["call"] = (values) => model(...(values as unknown as A)) ?? Number.NaN;
-  return { args, unit: result === "" ? undefined : known(result), call };
+  return { args, unit: unitOrNone(result), call };
 }
 
 const damp = "% of damp mass";
 const dryMix = "% of dry mix";
 const height = "% of height";
+/** The difference of two levels, or the pressure that it stands for. */
+const water = "mm|mmH2O";
 const cylinder = { heightMm: "mm", diameterMm: "mm" };
 
 /** Every public model of lib/sand that takes plain numbers and gives one; tests/sheet/formula-models.test.ts holds it to that. */
@@ -164,29 +170,29 @@ const drafts: { readonly [name: string]: Draft } = {
   permeabilityFromGd: byOrder(permeabilityFromGd, { gd: "" }, ""),
   permeabilityNumber: byRecord(
     permeabilityNumber,
-    { airMl: "ml", ...cylinder, waterMm: "mm", seconds: "s" },
+    { airMl: "ml", ...cylinder, waterMm: water, seconds: "s" },
     "",
   ),
   specimenSeconds: byRecord(specimenSeconds, { seconds: "s", blankSeconds: "s" }, "s"),
-  specimenWaterMm: byRecord(specimenWaterMm, { waterMm: "mm", blankWaterMm: "mm" }, "mm"),
+  specimenWaterMm: byRecord(specimenWaterMm, { waterMm: water, blankWaterMm: water }, "mmH2O"),
   withoutLeak: byRecord(withoutLeak, { permeability: "", leakPermeability: "" }, ""),
   kozenyCarmanNumber: byRecord(kozenyCarmanNumber, { gfn: "", porosity: "", angularity: "" }, ""),
   aspiratorPermeability: byRecord(
     aspiratorPermeability,
-    { waterOutMl: "ml", ...cylinder, suctionMm: "mm", seconds: "s" },
+    { waterOutMl: "ml", ...cylinder, suctionMm: water, seconds: "s" },
     "",
   ),
   bleedingVesselPermeability: byRecord(
     bleedingVesselPermeability,
-    { vesselMl: "ml", ...cylinder, fromMm: "mm", toMm: "mm", seconds: "s", airHPa: "hPa?" },
+    { vesselMl: "ml", ...cylinder, fromMm: water, toMm: water, seconds: "s", airHPa: "hPa?" },
     "",
   ),
   fallingColumnPermeability: byRecord(
     fallingColumnPermeability,
-    { columnCm2: "cm²", ...cylinder, fromMm: "mm", toMm: "mm", seconds: "s" },
+    { columnCm2: "cm²", ...cylinder, fromMm: water, toMm: water, seconds: "s" },
     "",
   ),
-  floatingCanMm: byRecord(floatingCanMm, { netG: "g", canCm2: "cm²" }, "mm"),
+  floatingCanMm: byRecord(floatingCanMm, { netG: "g", canCm2: "cm²" }, "mmH2O"),
   movingLevelsCm2: byOrder(movingLevelsCm2, { firstCm2: "cm²", secondCm2: "cm²" }, "cm²"),
   smallestPortionG: byRecord(smallestPortionG, { mainPercent: "%", stepG: "g", steps: "?" }, "g"),
   dropForMm: byRecord(dropForMm, { weightKg: "kg", energyJ: "J?" }, "mm"),
