@@ -1,6 +1,6 @@
 // The honesty of trials on simulated founders, as tables: npm run honesty [founders a cell, 250] [draws, 1024].
 
-import { percent, type Tally, type Tried, together, tryFounders } from "../trial/coverage.ts";
+import { percent, type Tally, type Tried, together, tryFounders, tryProperty } from "../trial/coverage.ts";
 import { allIlls, type Ills } from "../trial/founders.ts";
 import { truthKinds } from "../trial/founders-truths.ts";
 
