@@ -24,6 +24,7 @@ p,ul,ol,.caution{max-width:none}
 .boxes th,.boxes td{border:1px solid var(--ink);padding:.22rem .4rem;height:1.72rem;vertical-align:middle}
 .dense{font-size:.68rem;table-layout:fixed}
 .dense th,.dense td{padding:.2rem .25rem;min-width:0}
+.dense th{padding-inline:.1rem;font-size:.6rem;text-align:center;overflow-wrap:normal}
 .boxes .unit{font-size:.85em}
 .works{font:.82rem/1.4 var(--sans);margin:.3rem 0}
 .copy{font-size:.9rem;margin:.4rem 0 .1rem}
