@@ -144,7 +144,7 @@ function tryDose({ random, scaleSd }: Founder, aim: AimResult["aim"], truth: num
         source: "the aim",
       }),
     },
-    { draws: 512 },
+    { draws: 256 },
   );
   if (dose.verdict !== "add") return;
   const need = waterNeedKg({ heapKg: 100, fromOfDampPercent: heap, toOfDampPercent: truth });
