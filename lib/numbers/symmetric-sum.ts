@@ -7,7 +7,11 @@ import { normalQuantile } from "./distributions.ts";
 const mostTerms = 600;
 const leftOut = 5e-6;
 
+/** Used again from call to call. */
 const weights = new Float64Array(mostTerms + 1);
+type Columns = [Float64Array, Float64Array, Float64Array, Float64Array];
+let [lastP, lastZ] = [0.5, 0];
+let [sines, cosines, sin1, cos1] = [8, 8, 8, 8].map((n) => new Float64Array(n)) as Columns;
 
 /**
  * Quantile p of X₁ + … + Xₖ + Z: Xᵢ even within ± halfWidths[i], Z normal about 0 with normalSd, all independent.
@@ -56,7 +60,8 @@ function bySeries(p: number, even: readonly number[], sd: number): number {
   const whole = Math.sqrt(variance);
   const half = Math.min(reach, 6 * whole);
   const count = seriesOf(even, sd, half);
-  const z = normalQuantile(p);
+  if (p !== lastP) [lastP, lastZ] = [p, normalQuantile(p)];
+  const z = lastZ;
   // Cornish and Fisher's first term for a symmetric sum.
   let x = whole * (z + ((fourth / variance ** 2) * (z ** 3 - 3 * z)) / 24);
   let [below, above] = [0, half];
@@ -77,12 +82,13 @@ function bySeries(p: number, even: readonly number[], sd: number): number {
 /** Fills weights[n] with φ(πn/L)/πn; returns how many terms count. */
 function seriesOf(even: readonly number[], sd: number, half: number): number {
   const k = even.length;
-  const [sines, cosines] = [new Float64Array(k), new Float64Array(k)];
-  const [sin1, cos1] = [new Float64Array(k), new Float64Array(k)];
+  if (sines.length < k)
+    [sines, cosines, sin1, cos1] = [k, k, k, k].map((n) => new Float64Array(n)) as Columns;
   for (let i = 0; i < k; i++) {
     const angle = (Math.PI * even[i]!) / half;
     sin1[i] = Math.sin(angle);
     cos1[i] = Math.cos(angle);
+    sines[i] = 0;
     cosines[i] = 1;
   }
   for (let n = 1; n <= mostTerms; n++) {

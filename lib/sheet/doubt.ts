@@ -6,13 +6,13 @@ import { type Figure, figure, type Share } from "../quantity/figure.ts";
 import { tenDigits } from "../quantity/print-number.ts";
 import { drawsUsual, scoreSd } from "../quantity/scores.ts";
 import type { Source } from "../quantity/source.ts";
-import type { Drawing, Spread } from "../quantity/spread.ts";
+import type { Drawing } from "../quantity/spread.ts";
 import type { OneNode, Points, RowNode } from "./node.ts";
 import { linesOf, type Term } from "./one-lines.ts";
 import { pointsOf } from "./points.ts";
 import type { Doubted } from "./row-lines.ts";
 import { namedOnce, sourcesOfCell, sourcesOfOne } from "./sources-of.ts";
-import { bendOf, type Ends, type Straight, straightOf } from "./straight.ts";
+import { bendOf, type Ends, type Straight, straightOf, straightQuantile } from "./straight.ts";
 
 export interface Doubt {
   /** Exact where nothing under it has a ±. */
@@ -25,15 +25,16 @@ export interface Doubt {
 /** From this many sources on, shares are taken to the first order instead of drawing once for each. */
 const manySources = 24;
 
+/** How one figure is worked out. */
 interface Way {
   readonly value: number;
-  readonly nameOf: (source: Source) => string;
   straight(): Straight | undefined;
   /** All draws, in an array of its own. */
   draws(): Float64Array;
   terms(): ReadonlyMap<string, Term> | undefined;
   sources(): Source[];
-  fill(out: Float64Array, start: number, drawing: Drawing): void;
+  points(points: Points): Float64Array | number;
+  nameOf(source: Source): string;
 }
 
 export function doubtOf(doubted: Doubted): Doubt {
@@ -43,148 +44,171 @@ export function doubtOf(doubted: Doubted): Doubt {
     points ??= pointsOf(openDrawing(), 0, drawsUsual);
     return points;
   };
-  const copy = (values: Float64Array | number): Float64Array =>
-    typeof values === "number" ? Float64Array.of(values) : values.slice();
 
-  function cellWay(node: RowNode, row: number): Way {
-    return {
-      value: node.values[row]!,
-      nameOf: doubted.nameOf,
-      straight() {
-        if (!node.smooth || node.far) return undefined;
-        const line = lines.cell(node, row);
-        const bend = line && bendOf(line.expansion, line.sources);
-        if (!line || !bend) return undefined;
-        const { value, first, rest } = line.expansion;
-        return straightOf(value, { scales: first, sources: line.sources }, bend, rest);
-      },
-      draws: () => copy(drawn().row(node, row)),
-      terms() {
-        const line = lines.cell(node, row);
-        return line && lines.termsOf(line);
-      },
-      sources: () => sourcesOfCell(node, row),
-      fill: (out, start, plan) => fillFrom(pointsOf(plan, start, out.length).row(node, row), out),
-    };
+  class CellWay implements Way {
+    declare readonly value: number;
+    declare private readonly node: RowNode;
+    declare private readonly row: number;
+    constructor(node: RowNode, row: number) {
+      this.value = node.values[row]!;
+      this.node = node;
+      this.row = row;
+    }
+    straight(): Straight | undefined {
+      if (!this.node.smooth || this.node.far) return undefined;
+      const line = lines.cell(this.node, this.row);
+      const bend = line && bendOf(line.expansion, line.sources);
+      if (!line || !bend) return undefined;
+      const { value, first, rest } = line.expansion;
+      return straightOf(value, { scales: first, sources: line.sources }, bend, rest);
+    }
+    draws(): Float64Array {
+      return copied(this.points(drawn()));
+    }
+    terms(): ReadonlyMap<string, Term> | undefined {
+      const line = lines.cell(this.node, this.row);
+      return line && lines.termsOf(line);
+    }
+    sources(): Source[] {
+      return sourcesOfCell(this.node, this.row);
+    }
+    points(points: Points): Float64Array | number {
+      return points.row(this.node, this.row);
+    }
+    nameOf(source: Source): string {
+      return doubted.nameOf(source);
+    }
   }
 
-  function oneWay(node: OneNode): Way {
-    return {
-      value: node.value,
-      nameOf: doubted.nameOf,
-      straight() {
-        const line = lines.one(node);
-        if (!line.straight || !(line.variance > 0)) return undefined;
-        const terms = [...line.terms.values()];
-        const w = (name: string): number => {
-          const term = line.terms.get(name);
-          return term ? term.scale * scoreSd(term.source.shape) ** 2 : 0;
-        };
-        const bend = { shift: line.shift, along: line.bend(w) / line.variance };
-        const first = { scales: terms.map(({ scale }) => scale), sources: terms.map(({ source }) => source) };
-        return straightOf(node.value, first, bend, line.rest);
-      },
-      draws: () => copy(drawn().one(node)),
-      terms: () => lines.one(node).terms,
-      sources: () => sourcesOfOne(node),
-      fill: (out, start, plan) => fillFrom(pointsOf(plan, start, out.length).one(node), out),
-    };
+  class OneWay implements Way {
+    declare readonly value: number;
+    declare private readonly node: OneNode;
+    constructor(node: OneNode) {
+      this.value = node.value;
+      this.node = node;
+    }
+    straight(): Straight | undefined {
+      const line = lines.one(this.node);
+      if (!line.straight || !(line.variance > 0)) return undefined;
+      const terms = [...line.terms.values()];
+      const w = (name: string): number => {
+        const term = line.terms.get(name);
+        return term ? term.scale * scoreSd(term.source.shape) ** 2 : 0;
+      };
+      const bend = { shift: line.shift, along: line.bend(w) / line.variance };
+      const first = { scales: terms.map(({ scale }) => scale), sources: terms.map(({ source }) => source) };
+      return straightOf(this.value, first, bend, line.rest);
+    }
+    draws(): Float64Array {
+      return copied(this.points(drawn()));
+    }
+    terms(): ReadonlyMap<string, Term> {
+      return lines.one(this.node).terms;
+    }
+    sources(): Source[] {
+      return sourcesOfOne(this.node);
+    }
+    points(points: Points): Float64Array | number {
+      return points.one(this.node);
+    }
+    nameOf(source: Source): string {
+      return doubted.nameOf(source);
+    }
   }
 
   return {
-    cell: (node, row) => (node.doubtful ? figureBy(cellWay(node, row)) : exact(node.values[row]!)),
-    one: (node) => (node.doubtful ? figureBy(oneWay(node)) : exact(node.value)),
+    cell: (node, row) => (node.doubtful ? new SheetFigure(new CellWay(node, row)) : exact(node.values[row]!)),
+    one: (node) => (node.doubtful ? new SheetFigure(new OneWay(node)) : exact(node.value)),
     holdsPercent(node, row) {
-      const draws = (node.per === "row" ? cellWay(node, row) : oneWay(node)).draws();
+      const draws = (node.per === "row" ? new CellWay(node, row) : new OneWay(node)).draws();
       return (100 * draws.reduce((all, holds) => all + holds, 0)) / draws.length;
     },
   };
+}
+
+function copied(values: Float64Array | number): Float64Array {
+  return typeof values === "number" ? Float64Array.of(values) : values.slice();
 }
 
 function exact(value: number): Figure {
   return figure({ value, sources: [], fill: (out) => void out.fill(value) });
 }
 
-function fillFrom(values: Float64Array | number, out: Float64Array): void {
-  if (typeof values === "number") out.fill(values);
-  else out.set(values);
-}
+/** A class for speed alone: a sheet may show thousands of these. What is printed are members of its own, so that it can be copied. */
+class SheetFigure implements Figure {
+  declare readonly value: number;
+  declare readonly low: number;
+  declare readonly high: number;
+  declare private readonly way: Way;
+  declare private readonly line: Straight | undefined;
+  declare private readonly ends: Ends;
+  declare private kept: { sources?: Source[]; shares?: Pick<Figure, "shares" | "actTogether"> } | undefined;
 
-function figureBy(way: Way): Figure {
-  const sources = once(() => way.sources());
-  const ends = once((): Ends & Partial<Straight> => {
-    const straight = way.straight();
-    if (!straight) return summary(way.draws(), heavyTailed(sources()));
-    const { mean, sd, low, high, quantile } = straight;
-    return { mean: tenDigits(mean), sd: tenDigits(sd), low: tenDigits(low), high: tenDigits(high), quantile };
-  });
-  const shares = once(() => sharesBy(way, sources(), ends()));
-  return {
-    value: way.value,
-    get sources() {
-      return sources();
-    },
-    fill: (out, start, plan) => way.fill(out, start, plan),
-    get mean() {
-      return ends().mean;
-    },
-    get sd() {
-      return ends().sd;
-    },
-    get low() {
-      return ends().low;
-    },
-    get high() {
-      return ends().high;
-    },
-    get shares() {
-      return shares().shares;
-    },
-    get actTogether() {
-      return shares().actTogether;
-    },
-    quantile(p) {
-      if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
-      const straight = ends().quantile?.(p);
-      return tenDigits(
-        straight === undefined || Number.isNaN(straight) ? drawQuantiles(way.draws(), [p])[0]! : straight,
-      );
-    },
-  };
-}
-
-/** By the first order where the figure is straight or has very many sources; else by drawing one source at a time. */
-function sharesBy(
-  way: Way,
-  sources: readonly Source[],
-  ends: Ends & Partial<Straight>,
-): { readonly shares: readonly Share[]; readonly actTogether: boolean } {
-  const named = namedOnce(sources, way.nameOf);
-  const terms = ends.quantile || named.size >= manySources ? way.terms() : undefined;
-  if (!terms || heavyTailed(sources)) {
-    const spread: Spread = {
-      value: way.value,
-      sources,
-      fill: (out, start, plan) => way.fill(out, start, plan),
-    };
-    return figure(spread);
+  constructor(way: Way) {
+    this.value = way.value;
+    this.way = way;
+    this.line = way.straight();
+    this.ends = this.line ?? summary(way.draws(), heavyTailed(this.sources));
+    this.low = tenDigits(this.ends.low);
+    this.high = tenDigits(this.ends.high);
   }
-  const whole = ends.sd ** 2;
-  const byName = new Map<string, number>();
-  for (const [name, { source, scale }] of terms) byName.set(name, (scale * scoreSd(source.shape)) ** 2);
-  const shares = [...named].map(([name, source]): Share => {
-    const percent = whole === 0 ? 0 : (100 * (byName.get(name) ?? 0)) / whole;
-    return { id: source.id ?? "", source, percent: percent < 1e-6 ? 0 : tenDigits(percent) };
-  });
-  shares.sort((a, b) => b.percent - a.percent);
-  const total = shares.reduce((all, { percent }) => all + percent, 0);
-  return { shares, actTogether: whole > 0 && Math.abs(total - 100) > 10 };
-}
 
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
+  get mean(): number {
+    return tenDigits(this.ends.mean);
+  }
+
+  get sd(): number {
+    return tenDigits(this.ends.sd);
+  }
+
+  get sources(): readonly Source[] {
+    this.kept ??= {};
+    this.kept.sources ??= this.way.sources();
+    return this.kept.sources;
+  }
+
+  get shares(): readonly Share[] {
+    return this.parts().shares;
+  }
+
+  get actTogether(): boolean {
+    return this.parts().actTogether;
+  }
+
+  fill(out: Float64Array, start: number, drawing: Drawing): void {
+    const values = this.way.points(pointsOf(drawing, start, out.length));
+    if (typeof values === "number") out.fill(values);
+    else out.set(values);
+  }
+
+  quantile(p: number): number {
+    if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
+    const straight = this.line && p > 0 && p < 1 ? straightQuantile(this.line, p) : undefined;
+    return tenDigits(straight ?? drawQuantiles(this.way.draws(), [p])[0]!);
+  }
+
+  private parts(): Pick<Figure, "shares" | "actTogether"> {
+    this.kept ??= {};
+    this.kept.shares ??= this.sharesOf();
+    return this.kept.shares;
+  }
+
+  /** By the first order where the figure is straight or has very many sources; else by drawing one source at a time. */
+  private sharesOf(): Pick<Figure, "shares" | "actTogether"> {
+    const { sources, way } = this;
+    const named = namedOnce(sources, (source) => way.nameOf(source));
+    const terms = this.line || named.size >= manySources ? way.terms() : undefined;
+    if (!terms || heavyTailed(sources)) {
+      return figure({ value: this.value, sources, fill: (out, start, plan) => this.fill(out, start, plan) });
+    }
+    const whole = this.sd ** 2;
+    const shares = [...named].map(([name, source]): Share => {
+      const scale = terms.get(name)?.scale ?? 0;
+      const percent = whole === 0 ? 0 : (100 * (scale * scoreSd(source.shape)) ** 2) / whole;
+      return { id: source.id ?? "", source, percent: percent < 1e-6 ? 0 : tenDigits(percent) };
+    });
+    shares.sort((a, b) => b.percent - a.percent);
+    const total = shares.reduce((all, { percent }) => all + percent, 0);
+    return { shares, actTogether: whole > 0 && Math.abs(total - 100) > 10 };
+  }
 }

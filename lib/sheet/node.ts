@@ -55,4 +55,6 @@ export interface Points {
   /** The values of a column in one row; a plain number where they are all the same. Read it before the next row. */
   row(node: RowNode, row: number): Float64Array | number;
   one(node: OneNode): Float64Array | number;
+  /** The drawing has changed: nothing that was drawn holds. */
+  forget(): void;
 }

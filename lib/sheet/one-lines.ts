@@ -4,7 +4,7 @@ import { scoreSd } from "../quantity/scores.ts";
 import type { Source } from "../quantity/source.ts";
 import { shifted } from "../quantity/spread-of.ts";
 import { aggregateSlopes } from "./aggregate-slopes.ts";
-import { designOf } from "./design.ts";
+import { type Design, emptyDesign } from "./design.ts";
 import type { OneNode, RowNode } from "./node.ts";
 import { asItIs, pointsOf } from "./points.ts";
 import { type Doubted, type RowLine, rowLines, standInName } from "./row-lines.ts";
@@ -70,9 +70,9 @@ export function linesOf(doubted: Doubted): Lines {
   }
 
   function lineOfValue(node: OneNode): OneLine {
-    const alias = new Map(node.spread!.sources.map((source) => [source, doubted.nameOf(source)]));
-    const named = new Map([...alias].map(([source, name]) => [name, source]));
-    const line = expanded(node, named, alias);
+    const design = emptyDesign();
+    for (const source of node.spread!.sources) design.take(source, doubted.nameOf(source));
+    const line = expanded(node, design);
     const bend = bendOf(line.expansion, line.sources);
     const terms = termsOf(line);
     return {
@@ -90,24 +90,21 @@ export function linesOf(doubted: Doubted): Lines {
     const inputs = node.formula!.inputs.filter(
       (input): input is OneNode => input.per === "sheet" && input.doubtful,
     );
-    const named = new Map<string, Source>();
-    for (const input of inputs) {
-      const name = standInName(input);
-      standIns.set(name, input);
-      named.set(name, { id: name, kind: "method", shape: { kind: "normal" } });
-    }
-    const alias = new Map([...named].map(([name, source]) => [source, name]));
+    const design = emptyDesign();
     const spreads = new Map(
-      inputs.map((input) => [
-        input,
-        shifted(input.value, Math.sqrt(one(input).variance), named.get(standInName(input))!),
-      ]),
+      inputs.map((input) => {
+        const name = standInName(input);
+        const source: Source = { id: name, kind: "method", shape: { kind: "normal" } };
+        standIns.set(name, input);
+        design.take(source, name);
+        return [input, shifted(input.value, Math.sqrt(one(input).variance), source)];
+      }),
     );
-    const line = expanded(node, named, alias, spreads);
+    const line = expanded(node, design, spreads);
     const terms = termsOf(line);
     const lines = inputs.map(one);
     const slopes = lines.map(({ variance }, k) => slopeOf(line.expansion.first[k]!, variance));
-    const { square, pair, rest } = line.expansion;
+    const { square, pair = [], rest } = line.expansion;
     const own = [...square, ...pair].reduce((all, part) => all + Math.abs(part), rest);
     const over = (part: (line: OneLine) => number): number =>
       lines.reduce((all, input, k) => all + slopes[k]! * part(input), 0);
@@ -123,14 +120,13 @@ export function linesOf(doubted: Doubted): Lines {
 
   function expanded(
     node: OneNode,
-    named: ReadonlyMap<string, Source>,
-    alias: ReadonlyMap<Source, string>,
+    design: Design,
     spreads?: ReadonlyMap<OneNode, ReturnType<typeof shifted>>,
   ): RowLine {
-    const design = designOf(named, alias);
-    const points = pointsOf(asItIs(design.drawing), 0, design.count, (input) => spreads?.get(input));
+    const count = design.count();
+    const points = pointsOf(asItIs(design.drawing), 0, count, (input) => spreads?.get(input));
     const values = points.one(node);
-    const drawn = typeof values === "number" ? new Float64Array(design.count).fill(values) : values;
+    const drawn = typeof values === "number" ? new Float64Array(count).fill(values) : values;
     return { expansion: design.read(drawn), sources: design.sources, names: design.names };
   }
 
@@ -220,7 +216,7 @@ function bendAt({ expansion: { square, pair }, names }: RowLine, w: (name: strin
   const at = names.map(w);
   let bend = 0;
   for (let k = 0; k < at.length; k++) bend += square[k]! * at[k]! ** 2;
-  for (let k = 0, p = 0; k < at.length && pair.length > 0; k++) {
+  for (let k = 0, p = 0; k < at.length && pair; k++) {
     for (let l = k + 1; l < at.length; l++, p++) bend += pair[p]! * at[k]! * at[l]!;
   }
   return bend;

@@ -67,7 +67,12 @@ export function pointsOf(drawing: Drawing, start: number, count: number, standIn
     return values;
   }
 
-  return { row, one };
+  function forget(): void {
+    for (const kept of rows.values()) kept.row = -1;
+    ones.clear();
+  }
+
+  return { row, one, forget };
 }
 
 const shared = new WeakSet<Drawing>();

@@ -3,7 +3,7 @@
 import type { Source } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { shifted } from "../quantity/spread-of.ts";
-import { type Design, designOf, type Expansion } from "./design.ts";
+import { type Design, type Expansion, emptyDesign } from "./design.ts";
 import type { OneNode, Points, RowNode } from "./node.ts";
 import { asItIs, pointsOf } from "./points.ts";
 
@@ -32,73 +32,73 @@ export function standInName(node: OneNode): string {
   return `\u0000stand-in ${node.name}`;
 }
 
-/** The expansion of a cell in the sources of its row; undefined where they are too many. The last row is kept. */
-export function rowLines(doubted: Doubted, sdOf: SdOf) {
-  const near = oneRowAtATime((row) => designOfRow(doubted, row, []));
+/** The expansion of a cell in the sources of its row; undefined where they are too many. Read it before the next. */
+export function rowLines(doubted: Doubted, sdOf: SdOf): (node: RowNode, row: number) => RowLine | undefined {
   const standIns = new Map<OneNode, { readonly spread: Spread; readonly source: Source }>();
+  const near = oneRowAtATime((design, row) => takeRow(doubted, design, row));
   const far = oneRowAtATime(
-    (row) =>
-      designOfRow(
-        doubted,
-        row,
-        [...standIns.values()].map(({ source }) => source),
-      ),
+    (design, row) => {
+      takeRow(doubted, design, row);
+      for (const { source } of standIns.values()) design.take(source, source.id!);
+    },
     (node) => standIns.get(node)?.spread,
   );
 
   function standInFor(node: OneNode): void {
-    if (!node.doubtful || node.spread || standIns.has(node)) return;
+    if (standIns.has(node)) return;
     const source: Source = { id: standInName(node), kind: "method", shape: { kind: "normal" } };
     standIns.set(node, { source, spread: shifted(node.value, sdOf(node), source) });
     far.forget();
   }
 
-  return (node: RowNode, row: number): RowLine | undefined => {
+  return (node, row) => {
     if (node.far) for (const one of figuresUnder(node)) standInFor(one);
-    const at = (node.far ? far : near).at(row);
-    if (!at) return undefined;
-    const values = at.points.row(node, row);
-    const drawn = typeof values === "number" ? new Float64Array(at.design.count).fill(values) : values;
-    return { expansion: at.design.read(drawn), sources: at.design.sources, names: at.design.names };
+    return (node.far ? far : near).line(node, row);
   };
 }
 
+/** The design and its arrays are used again from row to row. */
 function oneRowAtATime(
-  make: (row: number) => Design | undefined,
+  take: (design: Design, row: number) => void,
   standIn?: (node: OneNode) => Spread | undefined,
 ) {
-  let kept: { row: number; readonly at: { design: Design; points: Points } | undefined } | undefined;
+  const design = emptyDesign();
+  const drawing = asItIs(design.drawing);
+  const { sources, names } = design;
+  let points: Points | undefined;
+  let count = 0;
+  let last: number | undefined;
+
+  function begin(row: number): void {
+    last = row;
+    design.clear();
+    take(design, row);
+    if (names.length > mostSources) return;
+    if (count !== design.count()) points = undefined;
+    count = design.count();
+    points ??= pointsOf(drawing, 0, count, standIn);
+    points.forget();
+  }
+
   return {
-    at(row: number) {
-      if (kept?.row !== row) {
-        const design = make(row);
-        const points = design && pointsOf(asItIs(design.drawing), 0, design.count, standIn);
-        kept = { row, at: design && points && { design, points } };
-      }
-      return kept.at;
+    line(node: RowNode, row: number): RowLine | undefined {
+      if (last !== row) begin(row);
+      if (names.length > mostSources || !points) return undefined;
+      const values = points.row(node, row);
+      const drawn = typeof values === "number" ? new Float64Array(count).fill(values) : values;
+      return { expansion: design.read(drawn), sources, names };
     },
     forget() {
-      kept = undefined;
+      last = undefined;
     },
   };
 }
 
-function designOfRow(
-  { columns, values, nameOf }: Doubted,
-  row: number,
-  more: readonly Source[],
-): Design | undefined {
-  const alias = new Map<Source, string>();
-  const named = new Map<string, Source>();
-  const take = (source: Source): void => {
-    const name = nameOf(source);
-    alias.set(source, name);
-    if (!named.has(name)) named.set(name, source);
-  };
-  for (const node of columns) for (const source of node.spreadAt?.(row)?.sources ?? []) take(source);
-  for (const node of values) for (const source of node.spread?.sources ?? []) take(source);
-  for (const source of more) take(source);
-  return named.size > mostSources ? undefined : designOf(named, alias);
+function takeRow({ columns, values, nameOf }: Doubted, design: Design, row: number): void {
+  for (const node of columns)
+    for (const source of node.spreadAt?.(row)?.sources ?? []) design.take(source, nameOf(source));
+  for (const node of values)
+    for (const source of node.spread?.sources ?? []) design.take(source, nameOf(source));
 }
 
 /** The figures over all rows that a column reads, itself or through others of its row. */

@@ -118,7 +118,9 @@ export function sheet(spec: SheetSpec, context: SheetContext = {}): Sheet {
   };
   const shownColumns = columns.map((one) => columnAt(shown, keyOf("column", one.name), one, rows.length));
   const charts = chartsIn(spec.charts ?? [], columns, (issue) => faults.report(issue, {}));
-  const find = (asked: string): number => columnNamed(asked, columns, name);
+  const place = new Map(columns.map((one, k) => [one.name, k]));
+  const find = (asked: string): number => place.get(asked) ?? columnNamed(asked, columns, name);
+  const keys = columns.map((one) => keyOf("column", one.name));
 
   return {
     name,
@@ -132,7 +134,7 @@ export function sheet(spec: SheetSpec, context: SheetContext = {}): Sheet {
         Number.isInteger(row) && row >= 0 && row < rows.length,
         `there is no row ${row} in “${name}”`,
       );
-      return cellAt(shown, keyOf("column", columns[find(asked)]!.name), row);
+      return cellAt(shown, keys[find(asked)]!, row);
     },
     foot: formulas
       .filter((one) => one.in === "foot")
@@ -175,8 +177,7 @@ function footFormula(
 }
 
 function columnNamed(asked: string, columns: readonly Column[], sheetName: string): number {
-  const exact = columns.findIndex(({ name }) => name === asked);
-  const found = exact >= 0 ? exact : columns.findIndex(({ name }) => plainName(name) === plainName(asked));
+  const found = columns.findIndex(({ name }) => plainName(name) === plainName(asked));
   if (found >= 0) return found;
   const near = nearest(
     asked,

@@ -24,9 +24,13 @@ export interface Ends {
   readonly high: number;
 }
 
-/** A straight figure: quantile(p), and what it takes to mend it for a slight bend. */
+/** A straight figure: its ends, and what any other quantile of it is made of. */
 export interface Straight extends Ends {
-  quantile(p: number): number;
+  readonly value: number;
+  readonly bend: Bend;
+  readonly variance: number;
+  readonly even: readonly number[];
+  readonly normalSd: number;
 }
 
 /** Parts of the half-width: the first is mended (squares and products of sources), the second is what cannot be. */
@@ -54,27 +58,41 @@ export function straightOf(value: number, terms: Terms, bend: Bend, rest: number
   if (!Number.isFinite(variance) || Number.isNaN(rest)) return undefined;
   if (variance === 0) {
     const still = rest === 0 && bend.shift === 0 && bend.along === 0;
-    return still ? { mean: value, sd: 0, low: value, high: value, quantile: () => value } : undefined;
+    return still
+      ? { value, mean: value, sd: 0, low: value, high: value, bend, variance, even: [], normalSd: 0 }
+      : undefined;
   }
   const parts = partsOf(terms);
   if (!parts) return undefined;
   const { even, normalSd } = parts;
   const q = symmetricSumQuantile(0.975, even, normalSd);
-  const bent = (x: number): number => bend.shift + bend.along * ((x * x) / variance - 1);
-  if (!(rest <= mostRest * q) || !(Math.abs(bend.shift) + Math.abs(bend.along) * 3 <= mostBend * q))
-    return undefined;
-  const mean = value + bend.shift;
+  if (!(rest <= mostRest * q)) return undefined;
+  if (!(Math.abs(bend.shift) + Math.abs(bend.along) * 3 <= mostBend * q)) return undefined;
+  const middle = value + bentBy(bend, variance, q);
+  const sd = Math.sqrt(variance);
   return {
-    mean,
-    sd: Math.sqrt(variance),
-    low: value + bent(q) - q,
-    high: value + bent(q) + q,
-    quantile(p) {
-      if (p <= 0 || p >= 1) return Number.NaN;
-      const x = symmetricSumQuantile(p, even, normalSd);
-      return value + bent(x) + x;
-    },
+    value,
+    mean: value + bend.shift,
+    sd,
+    low: middle - q,
+    high: middle + q,
+    bend,
+    variance,
+    even,
+    normalSd,
   };
+}
+
+/** Quantile p of a straight figure; p above 0 and below 1. */
+export function straightQuantile({ value, bend, variance, even, normalSd }: Straight, p: number): number {
+  if (variance === 0) return value;
+  const x = symmetricSumQuantile(p, even, normalSd);
+  return value + bentBy(bend, variance, x) + x;
+}
+
+/** The mean of the second order where the first stands at x. */
+function bentBy({ shift, along }: Bend, variance: number, x: number): number {
+  return shift + along * ((x * x) / variance - 1);
 }
 
 /** An error within ± a that is triangular is the sum of two even ones within ± a/2. */
@@ -93,10 +111,12 @@ function partsOf({ scales, sources }: Terms): { even: number[]; normalSd: number
   return { even, normalSd: Math.sqrt(normal) };
 }
 
+const v: number[] = [];
+
 /** The bend of one figure, and whether what its sources do together stays small enough to be mended. */
 export function bendOf({ first, square, pair }: Expansion, sources: readonly Source[]): Bend | undefined {
   const n = sources.length;
-  const v = sources.map(({ shape }) => scoreSd(shape) ** 2);
+  for (let k = 0; k < n; k++) v[k] = scoreSd(sources[k]!.shape) ** 2;
   let [variance, shift, along, size] = [0, 0, 0, 0];
   for (let k = 0; k < n; k++) {
     if (first[k] === 0 && square[k] === 0) continue;
@@ -106,7 +126,7 @@ export function bendOf({ first, square, pair }: Expansion, sources: readonly Sou
     along += square[k]! * w * w;
     size += 2 * (square[k]! * v[k]!) ** 2;
   }
-  for (let k = 0, p = 0; k < n && pair.length > 0; k++) {
+  for (let k = 0, p = 0; k < n && pair; k++) {
     for (let l = k + 1; l < n; l++, p++) {
       if (pair[p] === 0) continue;
       along += pair[p]! * first[k]! * v[k]! * first[l]! * v[l]!;
