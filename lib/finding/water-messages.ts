@@ -51,9 +51,14 @@ export const tooWet = (words: DoseWords, lose: string, dryMix: string, ways: rea
   source,
 });
 
-export const surerBy = (by: string, half: string, other: string, otherHalf: string, per: string): string =>
-  `By ${by} the need is known to ± ${half} for each ${per}, by ${other} to ± ${otherHalf}: ${by} carries the decision.`;
-
+export const otherWay = (
+  by: string,
+  tells: string,
+  other: string,
+  otherTells: string,
+  need: string,
+): string =>
+  `Your ${by} tells ${tells} points of water apart, your ${other} ${otherTells}: ${by} carries the decision. By ${other} it would be ${need}.`;
 export const throughSlope = (sensitivity: string): string =>
   `Through your own curve: ${sensitivity} points of moisture move compactability by 10.`;
 export const doseAtLeast = "A part of the doubt is not known, so the need may lie further off.";

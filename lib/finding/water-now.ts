@@ -12,6 +12,7 @@ import type { ResponseCurve } from "../trial/response-curve.ts";
 import { ownAim, type WantedRange } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { curveSlope } from "./curve-slope.ts";
+import { endsOf } from "./ends.ts";
 
 export interface WaterNow {
   /** The batch that the heap is taken to be like. */
@@ -23,6 +24,8 @@ export interface WaterNow {
   readonly toIs: "the aim of this trial" | "the middle of your own aim" | "the middle of a usual range";
   /** Points of moisture for 10 of compactability, for a dose by compactability. */
   readonly sensitivityPercent?: Figure;
+  /** What the instrument's own ± comes to, points of moisture: the finer one carries the decision. */
+  readonly tellsPoints: number;
   /** For 10 kg of damp heap. */
   readonly per10: FirstDose;
   /** For the log's heap, where its mass is known. */
@@ -33,7 +36,7 @@ export interface WaterNow {
 
 /**
  * The first dose for sand like the last batch (by date, then order), by moisture and by compactability as far as the
- * log tells, the surer one first. To: the trial's aim where it is bounded, else the middle of the founder's own aim, else
+ * log tells, the finer instrument first. To: the trial's aim where it is bounded, else the middle of the founder's own aim, else
  * of a usual range. By compactability: through the slope of the trial's own curve between here and there (points of
  * moisture for 10 of compactability). Empty for a trial of clay, and where there is nothing to aim for.
  * Doses: firstDoseKg, firstDoseByCompactabilityKg.
@@ -50,13 +53,13 @@ export function waterNow(report: TrialReport, log: Log): readonly WaterNow[] {
   const missing = (heap?.missing.length ?? 0) > 0;
   return doses
     .map((one) => ({ ...one, atLeast: one.atLeast || missing }))
-    .sort((a, b) => widthOf(a) - widthOf(b));
+    .sort((a, b) => a.tellsPoints - b.tellsPoints);
 }
 
-/** Half-width of the whole need for 10 kg, kg. */
-export function widthOf({ per10 }: Pick<WaterNow, "per10">): number {
-  const { low, high } = per10.verdict === "too wet" ? per10.loseKg : per10.inAllKg;
-  return (high - low) / 2;
+/** Half-width; of a figure without a known ± without end, so that it carries no decision. */
+function halfOf(one: Spread): number {
+  const { low, high } = endsOf(one);
+  return low < high ? (high - low) / 2 : Number.POSITIVE_INFINITY;
 }
 
 /** The batch made last: the latest date, then the greatest order, then the log's own order. */
@@ -91,6 +94,7 @@ function byMoisture(
     batch: batch.name,
     by: "moisture",
     from: figure(tests.moisture.spread),
+    tellsPoints: halfOf(tests.moisture.spread),
     to: figure(to.spread),
     toIs: to.is,
     per10: dose(10),
@@ -123,6 +127,7 @@ function byCompactability(
     batch: batch.name,
     by: "compactability",
     from: figure(from.spread),
+    tellsPoints: (halfOf(from.spread) * sensitivity.value) / 10,
     to: figure(to.spread),
     toIs: to.is,
     sensitivityPercent: figure(sensitivity),

@@ -103,7 +103,9 @@ function textOf({ spread, value: metric, missing, test, unit }: BatchFigure, uni
 
 function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Block {
   const mass = (kg: number | undefined): TableCell | string =>
-    kg === undefined ? "" : { text: printNumber(inShownUnit(kg, "kg", system).value, 2), number: kg };
+    kg === undefined
+      ? ""
+      : { text: printNumber(inShownUnit(kg, "kg", system).value, kg < 1 ? 3 : 2), number: kg };
   return {
     kind: "table",
     name: "batches",

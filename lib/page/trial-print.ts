@@ -31,12 +31,6 @@ export function massFigureText({ value, low, high }: Ends, system: UnitSystem, a
   }).text;
 }
 
-/** Half of an interval alone: "9 g". */
-export function massHalfText(kg: number, system: UnitSystem): string {
-  const { factor, unit } = massUnit(kg, system);
-  return `${Number((kg * factor).toPrecision(2))} ${unit}`;
-}
-
 function massUnit(kg: number, system: UnitSystem): { readonly factor: number; readonly unit: string } {
   const small = Math.abs(kg) < (system === "US" ? 0.45 : 1);
   const metric = small ? "g" : "kg";

@@ -1,7 +1,7 @@
 // The aim, the window and the curves, as a section of a page.
 
 import { chanceText } from "../finding/trial-aim-findings.ts";
-import { axisPlaces, axisUnit, placeText, spanText } from "../finding/trial-axis.ts";
+import { axisPlaces, axisUnit, spanText } from "../finding/trial-axis.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { spread } from "../quantity/spread-of.ts";
@@ -35,11 +35,13 @@ function keyFigures(report: TrialReport): KeyFigure[] {
   return [
     {
       label: `Aim, ${unit}`,
-      figure: open ? `about ${printNumber(result.aim.x, axisPlaces(report))}` : placeText(result.aim, report),
+      figure: open
+        ? `about ${printNumber(result.aim.x, axisPlaces(report))}`
+        : `${printNumber(result.aim.x, axisPlaces(report))} (${spanText(result.aim, report)})`,
       weak: open,
       under: open
         ? "At the end of what was tried: the best place may lie beyond."
-        : "Where the ranges are met with the most to spare.",
+        : "Where the ranges are met with the most to spare; in brackets its 95 % interval.",
     },
     {
       label: `${report.axis === "clay" ? "Window" : "Temper window"}, ${unit}`,

@@ -4,14 +4,14 @@ import type { Finding } from "../finding/finding.ts";
 import { type NextRecipe, nextRecipe } from "../finding/next-recipe.ts";
 import { axisPlaces, axisUnit } from "../finding/trial-axis.ts";
 import * as say from "../finding/water-messages.ts";
-import { type WaterNow, waterNow, widthOf } from "../finding/water-now.ts";
+import { type WaterNow, waterNow } from "../finding/water-now.ts";
 import type { Log } from "../log/types.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { FirstDose } from "../sand/first-dose.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { inShownUnit, type ShownUnits, shownUnit, shownUnits, type UnitSystem } from "./shown-units.ts";
-import { massFigureText, massHalfText, massText } from "./trial-print.ts";
+import { massFigureText, massText } from "./trial-print.ts";
 
 /**
  * The first dose for sand like the last batch, by the surest of the founder's instruments; none where nothing is aimed
@@ -27,7 +27,17 @@ export function waterFindings(
   const { recipe: system } = units;
   const per = `10 ${shownUnit("kg", system)}`;
   const because = [
-    ...(second ? [say.surerBy(first.by, half(first, system), second.by, half(second, system), per)] : []),
+    ...(second && Number.isFinite(second.tellsPoints)
+      ? [
+          say.otherWay(
+            first.by,
+            printNumber(first.tellsPoints, 2),
+            second.by,
+            printNumber(second.tellsPoints, 2),
+            needOf(second, system),
+          ),
+        ]
+      : []),
     ...(first.sensitivityPercent ? [say.throughSlope(range(first.sensitivityPercent))] : []),
     ...(first.atLeast ? [say.doseAtLeast] : []),
   ];
@@ -83,7 +93,15 @@ function tenth(kg: number, system: UnitSystem): number {
 function perTen({ value, low, high }: Figure, system: UnitSystem) {
   return { value: tenth(value, system), low: tenth(low, system), high: tenth(high, system) };
 }
-const half = (one: WaterNow, system: UnitSystem): string => massHalfText(tenth(widthOf(one), system), system);
+
+/** The other instrument's answer, in short. */
+function needOf({ per10, atLeast }: WaterNow, system: UnitSystem): string {
+  if (per10.verdict === "too wet") return "too wet";
+  const inAll = massFigureText(perTen(per10.inAllKg, system), system, atLeast);
+  return per10.verdict === "hold"
+    ? `none yet, ${inAll} in all`
+    : `${massText(tenth(per10.nowKg, system), system)} now, about ${inAll} in all`;
+}
 const range = ({ value, low, high }: Figure, unit?: string): string =>
   printFigure({
     value,
