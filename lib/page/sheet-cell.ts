@@ -25,20 +25,22 @@ export function sheetFigure(cell: Extract<Cell, { kind: "figure" }>, worked: boo
   }).text;
 }
 
-/** Says a fault in whole once, then that it is the same; a cell that only needs a faulty one says which. */
-export function faultTeller(): (fault: CellFault, column: string, row?: number) => string {
+/** Says a fault in whole once, then that it is the same; a cell that only needs a faulty one says which. What to do stands with the page's issues. */
+export function faultTeller(
+  rowName: (row: number) => string,
+): (fault: CellFault, column: string, row?: number) => string {
   const told = new Set<string>();
   return (fault, column, row) => {
-    const { raisedIn, message, remedy } = fault;
+    const { raisedIn, message } = fault;
     const own = raisedIn.column === column && (raisedIn.row === undefined || raisedIn.row === row);
     if (!own) {
-      const where = raisedIn.row === undefined ? "" : `, row ${raisedIn.row + 1}`;
+      const where = raisedIn.row === undefined ? "" : ` of ${rowName(raisedIn.row)}`;
       return `needs ${raisedIn.column}${where}`;
     }
     const key = `${column}\n${message}`;
     if (told.has(key)) return "as above";
     told.add(key);
-    return remedy === undefined ? message : `${message} ${remedy}`;
+    return message;
   };
 }
 

@@ -1,5 +1,6 @@
 // A founder's own sheet as a table: heads with units, figures rounded to their ±, faults at their cells, the foot under its columns.
 
+import { rowName } from "../finding/sheet-points.ts";
 import type { LoggedSheet } from "../log/logged-sheet.ts";
 import type { FootFigure, Sheet, SheetColumn } from "../sheet/sheet.ts";
 import type { Block, TableBlock, TableCell, TableRow, WorkedOut } from "./blocks.ts";
@@ -16,7 +17,7 @@ const SHOWN_ROWS = 40;
  */
 export function sheetTable(sheet: Sheet, logged?: LoggedSheet): readonly Block[] {
   const { columns, rowCount, foot } = sheet;
-  const fault = faultTeller();
+  const fault = faultTeller((row) => rowName(sheet, row));
   const rows = Array.from(
     { length: rowCount },
     (_, row): TableRow =>
@@ -46,7 +47,7 @@ export function sheetTable(sheet: Sheet, logged?: LoggedSheet): readonly Block[]
             ({ one, at }): TableRow =>
               columns.map((_, c) => {
                 if (c === 0) return one.name;
-                return c === at ? footCell(one) : "";
+                return c === at ? footCell(one, sheet) : "";
               }),
           ),
           footFormulas: under.map(({ one }) => footFormula(one)),
@@ -89,8 +90,8 @@ function columnUnder({ formula, cell }: FootFigure, columns: readonly SheetColum
   return numbers && (column.unit?.text ?? "") === unit ? only.at : -1;
 }
 
-function footCell({ cell, name }: FootFigure): TableCell {
-  return sheetCell(cell, true, (fault) => faultTeller()(fault, name));
+function footCell({ cell, name }: FootFigure, sheet: Sheet): TableCell {
+  return sheetCell(cell, true, (fault) => faultTeller((row) => rowName(sheet, row))(fault, name));
 }
 
 function footFormula({ name, formula, cell }: FootFigure): WorkedOut {
@@ -110,7 +111,7 @@ function footTable(sheet: Sheet, apart: readonly FootFigure[]): TableBlock {
     ],
     rows: apart.map((one) => [
       one.name,
-      footCell(one),
+      footCell(one, sheet),
       one.cell.kind === "figure" ? (one.cell.unit?.text ?? "plain number") : "",
     ]),
     footFormulas: apart.map(footFormula),

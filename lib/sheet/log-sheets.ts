@@ -6,7 +6,7 @@ import type { Log } from "../log/types.ts";
 import { circleOfSheets } from "./log-sheet-issues.ts";
 import { sheet } from "./sheet.ts";
 import { chartsOf } from "./sheet-bands.ts";
-import type { ColumnSpec, Sheet, SheetSpec, SheetWhere } from "./sheet-types.ts";
+import type { Cell, ColumnSpec, Sheet, SheetSpec, SheetWhere } from "./sheet-types.ts";
 
 /**
  * The founder's own sheets in the log's order, each worked out by sheet(). A sheet that looks up in others is worked out
@@ -40,12 +40,30 @@ function computed(
   circle: readonly LoggedSheet[],
 ): Sheet {
   const made = sheet(specOf(one), { scales, others, place: (where) => placeOf(one, where) });
-  const inCircle = circle.length === 0 ? [] : [circleOfSheets(circle.map(({ name }) => name))];
   const { charts, issues } = chartsOf(one, made);
   const about = (issue: Issue): Issue => ({ place: one.place, ...issue, about: one.name });
+  if (circle.length === 0) return { ...made, charts, issues: [...made.issues, ...issues].map(about) };
   // A look-up that the circle forbids is told as the circle, not as a sheet that is not there.
-  const own = made.issues.filter(({ code }) => circle.length === 0 || !noSuchSheet.includes(code));
-  return { ...made, charts, issues: [...own, ...inCircle, ...issues].map(about) };
+  const told = circleOfSheets(circle.map(({ name }) => name));
+  const forbidden = ({ code }: { readonly code: string }) => noSuchSheet.includes(code);
+  const worded = (cell: Cell): Cell => {
+    if (cell.kind !== "fault" || !forbidden(cell.fault)) return cell;
+    const { code, message, remedy } = told;
+    return { kind: "fault", fault: { ...cell.fault, code, message, ...(remedy ? { remedy } : {}) } };
+  };
+  return {
+    ...made,
+    cell: (row, name) => worded(made.cell(row, name)),
+    foot: made.foot.map((figure) => ({
+      name: figure.name,
+      formula: figure.formula,
+      get cell() {
+        return worded(figure.cell);
+      },
+    })),
+    charts,
+    issues: [...made.issues.filter((issue) => !forbidden(issue)), told, ...issues].map(about),
+  };
 }
 
 const noSuchSheet = ["sheet/formula-no-such-sheet", "sheet/formula-no-other-sheets"];
