@@ -17,7 +17,10 @@ export interface Tally {
   readonly curve: Share;
   /** The true mean, by the drawn curves, which hold the rigs' declared bias. */
   readonly trueCurve: Share;
-  /** A new batch on days like these, read by the same rigs, and one on another day. */
+  /**
+   * A new batch read by the same rigs: on another day where the interval says that it holds for one, else on days like
+   * these. otherDay: on another day always.
+   */
   readonly newBatch: Share;
   readonly otherDay: Share;
   /** Every aim, and those that a page prints with a ±: with a window, and not open. */
@@ -98,8 +101,9 @@ function tryCurves(founder: Founder, curves: readonly AimedCurve[], tally: Tally
     const truth = founder.read(k, where);
     const off = truth - founder.mean(k, where);
     count(tally.curve, truth >= low && truth <= high);
-    count(tally.newBatch, fresh[k]! + off >= newLow && fresh[k]! + off <= newHigh);
-    count(tally.otherDay, another[k]! + off >= newLow && another[k]! + off <= newHigh);
+    const within = (value: number): boolean => value + off >= newLow && value + off <= newHigh;
+    count(tally.newBatch, within(one.curve.newBlock ? another[k]! : fresh[k]!));
+    count(tally.otherDay, within(another[k]!));
     if (draws === 0) return;
     const { coefficients } = drawCurves([one], draws).with(0)[0]!;
     const row = one.curve.row(where);
