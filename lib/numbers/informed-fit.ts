@@ -30,17 +30,24 @@ export interface InformedFit {
   at(row: readonly number[], level?: number): InformedPrediction;
 }
 
-/** Scatters looked at, evenly on a log scale about that of the points, and how far out. */
-const scatters = 65;
-const outTo = Math.log(300);
+/** σ is taken as if so many degrees of freedom had found this sd before: s₀²ν₀/σ² is χ² of ν₀. */
+export interface ScatterPrior {
+  readonly sd: number;
+  readonly df: number;
+}
+
+/** Scatters looked at, evenly on a log scale from so far below what points and prior say to so far above. */
+const scatters = 49;
+const outTo = 200;
 
 /**
- * y = Xb + scatter σ, with b flat but for the priors, and σ wholly unknown (flat in log σ). For one σ the priors are
+ * y = Xb + scatter σ, with b flat but for the priors, and σ wholly unknown (flat in log σ) or, with scatter, as if
+ * df degrees of freedom had found it before. For one σ the priors are
  * further rows of the least squares, weighted 1/sd² against 1/σ² for a point; σ is then averaged over by the
- * posterior p(σ | y) ∝ σ⁻ⁿ·|V|^½·exp(−Q/2), with Q the least sum of squares and V the covariance of b. Intervals are
+ * posterior p(σ | y) ∝ p(σ)·σ⁻ⁿ·|V|^½·exp(−Q/2), with Q the least sum of squares and V the covariance of b. Intervals are
  * quantiles of that mixture of normals, so that three points against what is known still give a wide one.
- * design, y: as for fitLinear; with the priors no fewer rows than columns, and more points than columns that no prior
- * speaks of, else throws. Points that lie on the fit without any scatter: the interval is that of the priors alone.
+ * design, y: as for fitLinear. Without scatter there must be more points than columns, else nothing keeps σ from 0:
+ * throws; so does a prior without an sd above 0, and columns that neither points nor priors tell apart.
  * Source: A. Gelman et al., Bayesian Data Analysis, chapter on regression (from memory); against a plain numerical
  * integration in tests/numbers.
  */
@@ -48,6 +55,7 @@ export function informedFit(
   design: readonly (readonly number[])[],
   y: readonly number[],
   priors: readonly NormalPrior[],
+  scatter?: ScatterPrior,
 ): InformedFit {
   invariant(
     priors.every(({ sd }) => sd > 0 && Number.isFinite(sd)),
@@ -55,15 +63,20 @@ export function informedFit(
   );
   const rows = [...design, ...priors.map(({ row }) => row)];
   const values = [...y, ...priors.map(({ mean }) => mean)];
+  invariant(scatter || y.length > rows[0]!.length, "so few points need a prior of their scatter");
   const start = scatterOf(design, y);
+  const before = scatter ?? { sd: start, df: 0 };
+  const least = Math.min(start, before.sd) / outTo;
+  const reach = Math.log((Math.max(start, before.sd) * outTo) / least);
   const parts = Array.from({ length: scatters }, (_, k) => {
-    const sigma = start * Math.exp(outTo * ((2 * k) / (scatters - 1) - 1));
+    const sigma = least * Math.exp((reach * k) / (scatters - 1));
     const weights = [...y.map(() => sigma ** -2), ...priors.map(({ sd }) => sd ** -2)];
     const fit = fitLinear(rows, values, { weights });
     invariant(fit.rank === rows[0]!.length, "points and priors cannot tell the coefficients apart");
     const covariance = rowProducts(fit.local.axes.rawColumns(fit.local.root), 1);
     const logRoot = sum(lowerTriangle(covariance).map((line, j) => Math.log(line[j]!)));
-    const logWeight = -y.length * Math.log(sigma) + logRoot - fit.residualSumOfSquares / 2;
+    const known = -before.df * (Math.log(sigma) + (before.sd / sigma) ** 2 / 2);
+    const logWeight = known - y.length * Math.log(sigma) + logRoot - fit.residualSumOfSquares / 2;
     return { sigma, coefficients: fit.coefficients, covariance, logWeight };
   });
   const largest = Math.max(...parts.map(({ logWeight }) => logWeight));
@@ -100,7 +113,7 @@ export function informedFit(
 
 /** A scatter to start from: that about the fit without priors where the points have one, else of y. */
 function scatterOf(design: readonly (readonly number[])[], y: readonly number[]): number {
-  const own = fitLinear(design, y).residualSd;
+  const own = y.length > design[0]!.length ? fitLinear(design, y).residualSd : Number.NaN;
   const whole = fitLinear(
     y.map(() => [1]),
     y,

@@ -7,6 +7,13 @@ import type { SlopePrior } from "./slope-prior.ts";
 /** Points of compactability for 1 % water. The source prints the ratio of the two, 10 to 12; see the comment below. */
 const compactabilityPerWater = { slope: 11, sd: 3 } as const;
 
+/**
+ * Scatter of home batches about their curve before any was made: points of compactability, % of water, a share of the
+ * permeability number, each as if one degree of freedom had found it. Our own; three points say next to nothing of it.
+ */
+const homeScatter = { compactability: 1, moisture: 0.1, permeability: 0.04 } as const;
+const knownScatter = 1;
+
 /** Of the permeability number's own size, for 1 % of water, at 4.5 %. */
 const permeabilityPerWater = {
   at: 4.5,
@@ -53,6 +60,7 @@ export function publishedSlope(
       sd,
       at,
       bend: undefined,
+      scatter: { sd: homeScatter.compactability, df: knownScatter },
     };
   }
   if (test === "moisture" && axis === "compactability") {
@@ -64,6 +72,7 @@ export function publishedSlope(
       sd: sd / slope ** 2,
       at,
       bend: undefined,
+      scatter: { sd: homeScatter.moisture, df: knownScatter },
     };
   }
   const { from, to, bend, ...published } = permeabilityPerWater;
@@ -77,5 +86,6 @@ export function publishedSlope(
     sd: published.sd * size,
     at: published.at,
     bend: { value: bend.value * size, sd: bend.sd * size },
+    scatter: { sd: homeScatter.permeability * size, df: knownScatter },
   };
 }

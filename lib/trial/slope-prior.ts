@@ -1,6 +1,6 @@
 // What others have found, as a guess that a founder's own few batches soon outweigh.
 
-import { informedFit, type NormalPrior } from "../numbers/informed-fit.ts";
+import { informedFit, type NormalPrior, type ScatterPrior } from "../numbers/informed-fit.ts";
 
 /** What others have found, which helped a curve through few batches. Never a ground for an aim or a chance. */
 export interface CurvePrior {
@@ -18,6 +18,8 @@ export interface SlopePrior extends CurvePrior {
   readonly at: number;
   /** Half the second derivative, and its sd; undefined: the course is taken as straight. */
   readonly bend: { readonly value: number; readonly sd: number } | undefined;
+  /** What home batches are taken to scatter by about their curve, and with how many degrees of freedom: our own. */
+  readonly scatter: ScatterPrior;
 }
 
 /**
@@ -25,13 +27,13 @@ export interface SlopePrior extends CurvePrior {
  * informedFit has it: mean, its 95 % interval and that of a new batch. x, y: finite, two different x at least.
  */
 export function publishedFit(prior: SlopePrior, x: readonly number[], y: readonly number[]) {
-  const { at, bend, slope, sd } = prior;
+  const { at, bend, slope, sd, scatter } = prior;
   const row = (where: number): number[] => {
     const d = where - at;
     return bend ? [1, d, d * d] : [1, d];
   };
   const priors: NormalPrior[] = [{ row: bend ? [0, 1, 0] : [0, 1], mean: slope, sd }];
   if (bend) priors.push({ row: [0, 0, 1], mean: bend.value, sd: bend.sd });
-  const fit = informedFit(x.map(row), y, priors);
+  const fit = informedFit(x.map(row), y, priors, scatter);
   return (where: number) => fit.at(row(where));
 }
