@@ -151,7 +151,7 @@ function alike(
     const pair = together(reference, arg, "compared");
     if ("code" in pair) return fault(context, arg.at, pair);
     // A percentage whose basis is said tells it for one whose basis is not.
-    reference = { ...reference, type: { kind: "number", unit: pair.unit } };
+    reference = { ...reference, type: { ...pair.type, literal: false } };
   }
   const type = { ...reference.type, literal: args.every((arg) => arg.type.literal === true) };
   return { node: of(args.map((arg) => inUnit(arg.node, arg.type.unit, type.unit))), at, type };
@@ -171,7 +171,7 @@ export function choose(
   if (isNumber(a) && isNumber(b)) {
     const pair = together(a, b, "two answers of one question");
     if ("code" in pair) return fault(context, at, pair);
-    return made(pair.a, pair.b, { kind: "number", unit: pair.unit, literal: pair.literal });
+    return made(pair.a, pair.b, pair.type);
   }
   if (a.type.kind !== b.type.kind || a.type.kind === "date")
     return fault(context, at, differ(a, b, "two answers of one question"));

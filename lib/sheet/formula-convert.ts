@@ -51,8 +51,7 @@ export function inUnit(node: Node, from: Unit | undefined, to: Unit | undefined)
 export interface Pair {
   readonly a: Node;
   readonly b: Node;
-  readonly unit: Unit | undefined;
-  readonly literal: boolean;
+  readonly type: NumberType;
 }
 
 /**
@@ -64,8 +63,12 @@ export function together(left: NumberTyped, right: NumberTyped, what: string): P
   const pair = (unit: Unit | undefined): Pair => ({
     a: inUnit(left.node, a, unit),
     b: inUnit(right.node, b, unit),
-    unit,
-    literal: left.type.literal === true && right.type.literal === true,
+    type: {
+      kind: "number",
+      unit,
+      literal: left.type.literal === true && right.type.literal === true,
+      points: unit ? undefined : pointsOf(left, right),
+    },
   });
   if (a && b)
     return sameDimension(a, b)
@@ -78,8 +81,14 @@ export function together(left: NumberTyped, right: NumberTyped, what: string): P
 
 /** Whether a plain number needs no unit of its own beside a figure in this unit. */
 function mayStandBeside({ node, type }: NumberTyped, unit: Unit): boolean {
-  if (unit.kind === "percent") return type.literal === true;
+  if (unit.kind === "percent")
+    return type.literal === true || (type.points !== undefined && sameDimension(type.points, unit));
   return unit.kind !== "temperature" && type.literal === true && node.op === "constant" && node.value === 0;
+}
+
+/** What two plain numbers are so many times of, where that is the same for both. */
+function pointsOf({ type: a }: NumberTyped, { type: b }: NumberTyped): Unit | undefined {
+  return a.points && b.points && sameDimension(a.points, b.points) ? a.points : undefined;
 }
 
 export function differ(left: Typed, right: Typed, what: string): Issue {

@@ -14,9 +14,17 @@ export type Node =
   | { readonly op: "loop"; readonly loop: Loop; readonly args: readonly Node[]; readonly at: Span }
   | { readonly op: "model"; readonly model: ArrayModel; readonly args: readonly Node[]; readonly at: Span };
 
-/** literal: written as a number, so that it may stand beside a percentage; zero may stand beside any unit. */
+/**
+ * literal: written as a number, so that it may stand beside a percentage; zero may stand beside any unit.
+ * points: so many times a percentage, as in mean + 2 * sd: a plain number that may stand beside such a percentage.
+ */
 export type Type =
-  | { readonly kind: "number"; readonly unit?: Unit | undefined; readonly literal?: boolean }
+  | {
+      readonly kind: "number";
+      readonly unit?: Unit | undefined;
+      readonly literal?: boolean;
+      readonly points?: Unit | undefined;
+    }
   | { readonly kind: "text" }
   | { readonly kind: "date" }
   | { readonly kind: "condition" };

@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { unitNamed } from "../quantity/read-unit.ts";
+import type { Unit } from "../quantity/unit.ts";
 import { type Context, fault } from "./formula-context.ts";
 import {
   constant,
@@ -85,11 +86,7 @@ function sumOf(
   }
   const pair = together(left, right, what);
   if ("code" in pair) return fault(context, at, pair);
-  return number(loopNode(loop, [pair.a, pair.b], at), at, {
-    kind: "number",
-    unit: pair.unit,
-    literal: pair.literal,
-  });
+  return number(loopNode(loop, [pair.a, pair.b], at), at, pair.type);
 }
 
 /** Told of an absolute temperature on a scale that does not begin at absolute zero; undefined elsewhere. */
@@ -120,7 +117,12 @@ function productOf(
   if (a?.kind === "temperature" && !b) return number(node, at, { kind: "number", unit: a });
   if (b?.kind === "temperature" && !a && op === "*") return number(node, at, { kind: "number", unit: b });
   const { unit, scale } = productUnit(a, b, op === "*" ? 1 : -1);
-  return number(scaled(node, scale), at, { kind: "number", unit, literal });
+  const times = (one: NumberTyped, other: NumberTyped): Unit | undefined =>
+    other.type.literal === true && !other.type.unit
+      ? (one.type.points ?? (one.type.unit?.kind === "percent" ? one.type.unit : undefined))
+      : undefined;
+  const points = times(left, right) ?? (op === "*" ? times(right, left) : undefined);
+  return number(scaled(node, scale), at, { kind: "number", unit, literal, points });
 }
 
 function powerOf(context: Context, base: NumberTyped, exponent: NumberTyped, at: Span): Typed | undefined {
