@@ -63,13 +63,8 @@ export function pixelMarks(
   style: SeriesStyle,
   size = 44,
 ): Layer | undefined {
-  if (at.length === 0) return undefined;
-  return {
-    name,
-    data: { values: at.map((each) => ({ px: each.px, py: each.py })) },
-    mark: { type: "point", filled: true, opacity: 1, size, shape: style.shape, color: style.colour },
-    encoding: { x: px, y: py },
-  };
+  const values = at.map((each) => ({ px: each.px, py: each.py }));
+  return filledPoints(name, values, { x: px, y: py }, style, size);
 }
 
 /** Marks at values of both axes. */
@@ -79,12 +74,23 @@ export function marks(
   style: SeriesStyle,
   size = 44,
 ): Layer | undefined {
-  if (at.length === 0) return undefined;
+  const values = at.map((each) => ({ x: each.x, y: each.y }));
+  return filledPoints(name, values, { x, y }, style, size);
+}
+
+function filledPoints(
+  name: string,
+  values: readonly object[],
+  encoding: object,
+  { shape, colour }: SeriesStyle,
+  size: number,
+): Layer | undefined {
+  if (values.length === 0) return undefined;
   return {
     name,
-    data: { values: at.map((each) => ({ x: each.x, y: each.y })) },
-    mark: { type: "point", filled: true, opacity: 1, size, shape: style.shape, color: style.colour },
-    encoding: { x, y },
+    data: { values },
+    mark: { type: "point", filled: true, opacity: 1, size, shape, color: colour },
+    encoding,
   };
 }
 

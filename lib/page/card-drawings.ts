@@ -1,71 +1,57 @@
-// Simple line drawings of home rigs, each with its labels. Our own; drawn in the colour of the text.
+// Simple line drawings of home rigs, each with its labels. Our own.
 
-type Piece = string;
+import {
+  box,
+  dish,
+  drawing,
+  heap,
+  line,
+  measure,
+  type Piece,
+  path,
+  round,
+  sand,
+  say,
+  steam,
+  tube,
+  water,
+} from "./card-drawing-parts.ts";
 
-const line = (x1: number, y1: number, x2: number, y2: number): Piece =>
-  `<path d="M${x1} ${y1}L${x2} ${y2}"/>`;
-const path = (d: string): Piece => `<path d="${d}"/>`;
-const box = (x: number, y: number, width: number, height: number): Piece =>
-  `<rect x="${x}" y="${y}" width="${width}" height="${height}"/>`;
-const round = (x: number, y: number, r: number): Piece => `<circle cx="${x}" cy="${y}" r="${r}"/>`;
-/** Sand: a box filled with the colour of the bands. */
-const sand = (x: number, y: number, width: number, height: number): Piece =>
-  `<rect x="${x}" y="${y}" width="${width}" height="${height}" fill="var(--rule)"/>`;
-const water = (x: number, y: number, width: number, height: number): Piece =>
-  `${line(x, y, x + width, y)}${Array.from({ length: Math.floor(height / 9) }, (_, i) =>
-    line(x + 3, y + 6 + i * 9, x + width - 3, y + 6 + i * 9),
-  )
-    .join("")
-    .replaceAll("/>", ' stroke-width="0.5"/>')}`;
-const say = (x: number, y: number, text: string, anchor: "start" | "middle" | "end" = "start"): Piece =>
-  `<text x="${x}" y="${y}" text-anchor="${anchor}">${text}</text>`;
-/** A height between two levels, with a mark at either end. */
-const measure = (x: number, y1: number, y2: number, text: string): Piece =>
-  `${path(`M${x - 4} ${y1}h8M${x} ${y1}V${y2}M${x - 4} ${y2}h8`)}${say(x + 7, (y1 + y2) / 2 + 4, text)}`;
-const tube = (x: number, y: number, width: number, height: number): Piece =>
-  path(`M${x} ${y}V${y + height}H${x + width}V${y}`);
-
-function drawing(width: number, height: number, alt: string, ...pieces: readonly Piece[]): string {
-  return `<svg viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${alt}"><g fill="none" stroke="currentColor" stroke-width="1.3" stroke-linejoin="round">${pieces
-    .map((piece) => piece.replaceAll("<text ", '<text fill="currentColor" stroke="none" font-size="12" '))
-    .join("")}</g></svg>`;
-}
-
-const dish = (x: number, y: number): Piece => path(`M${x} ${y}l10 26h70l10 -26`);
-const heap = (x: number, y: number): Piece =>
-  `<path d="M${x + 6} ${y + 12}q40 -34 78 0l-6 14h-66z" fill="var(--rule)"/>`;
-const steam = (x: number, y: number): Piece =>
-  [0, 18, 36].map((step) => path(`M${x + step} ${y}q5 -7 0 -14t0 -14`)).join("");
+const fullDish = (x: number): Piece => heap(x, 50) + dish(x, 56);
+const arrow = (x: number, y: number, length: number): Piece => path(`M${x} ${y}h${length}m-6 -5l6 5l-6 5`);
 
 export const moistureDrawing = drawing(
   380,
   110,
   "A dish of damp sand is weighed, dried until it loses no more, and weighed again.",
-  heap(20, 50),
-  dish(20, 56),
+  fullDish(20),
   box(10, 84, 110, 14),
   say(65, 30, "damp", "middle"),
-  path("M135 70h26m-6 -5l6 5l-6 5"),
-  heap(170, 50),
-  dish(170, 56),
+  arrow(135, 70, 26),
+  fullDish(170),
   steam(195, 42),
   say(215, 102, "105 °C", "middle"),
-  path("M270 70h16m-6 -5l6 5l-6 5"),
-  heap(290, 50),
-  dish(290, 56),
+  arrow(270, 70, 16),
+  fullDish(290),
   box(280, 84, 100, 14),
   say(335, 30, "dry", "middle"),
 );
+
+/** A tube on the bench, filled loose and struck off at this height. */
+const struckOff = (y: number): Piece =>
+  [
+    sand(30, y, 50, 130 - y),
+    tube(30, y, 50, 130 - y),
+    measure(98, y, 130, "filled"),
+    line(20, y, 90, y),
+    say(22, y - 6, "struck off"),
+  ].join("");
 
 export const compactabilityDrawing = drawing(
   330,
   150,
   "A tube filled loose to the rim and struck off; the same tube after three blows, the sand lower.",
-  sand(30, 20, 50, 110),
-  tube(30, 20, 50, 110),
-  measure(98, 20, 130, "filled"),
-  line(20, 20, 90, 20),
-  say(22, 14, "struck off"),
+  struckOff(20),
   sand(190, 78, 50, 52),
   tube(190, 20, 50, 110),
   box(192, 62, 46, 16),
@@ -77,11 +63,7 @@ export const pressedDrawing = drawing(
   330,
   150,
   "A tube filled loose to the rim and struck off; the same tube under the plunger of a press, the sand lower.",
-  sand(30, 30, 50, 100),
-  tube(30, 30, 50, 100),
-  measure(98, 30, 130, "filled"),
-  line(20, 30, 90, 30),
-  say(22, 24, "struck off"),
+  struckOff(30),
   sand(190, 82, 50, 48),
   tube(190, 30, 50, 100),
   box(192, 66, 46, 16),

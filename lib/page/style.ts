@@ -17,7 +17,6 @@ html{background:var(--paper)}
 p,ul,ol,.answer,.finding,.caution{max-width:var(--prose)}
 :root{--prose:54ch;--sans:${SANS}}
 p,ul,ol,dl,figure{margin:0 0 .85rem}
-p,li{text-wrap:pretty}
 h1{font-size:1.9rem;line-height:1.15;font-weight:600;letter-spacing:-.01em;margin:0 0 .4rem;text-wrap:balance}
 h2{font-size:1.22rem;line-height:1.3;font-weight:600;margin:0 0 .8rem;text-wrap:balance}
 section{margin-top:2.6rem;padding-top:1.1rem;border-top:1px solid var(--rule)}
