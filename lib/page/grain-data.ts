@@ -2,6 +2,7 @@
 
 import type { SandReport } from "../finding/sand-report.ts";
 import { printNumber } from "../quantity/print.ts";
+import { sheet } from "../sheet/sheet.ts";
 import type { Block, Section, TableCell } from "./blocks.ts";
 
 /** The sieve sets and scales, the sievings with their losses, and what each sieve held. */
@@ -19,7 +20,10 @@ export function grainData(reports: readonly SandReport[]): Section {
         sieving.startG ? number(sieving.startG.value, 2) : "",
         sieving.unit === "g" ? number(sum, 2) : "",
         loss
-          ? { ...number(loss.lossPercent, 1), ...(loss.verdict === "redo" ? { fault: "more than 1 %" } : {}) }
+          ? {
+              ...number(lossPercent(sieving.startG!.value, sum), 1),
+              ...(loss.verdict === "redo" ? { fault: "more than 1 %" } : {}),
+            }
           : "",
       ];
     }),
@@ -42,7 +46,7 @@ export function grainData(reports: readonly SandReport[]): Section {
         { head: "Shaken", unit: "min", align: "number" },
         { head: "Start", unit: "g", align: "number" },
         { head: "Retained", unit: "g", align: "number" },
-        { head: "Loss", unit: "% of start", align: "number" },
+        { head: "Loss", unit: "% of start", align: "number", formula: lossFormula },
       ],
       rows,
     },
@@ -85,6 +89,7 @@ function sharesTable(reports: readonly SandReport[]): Block {
   openings.sort((a, b) => b - a);
   const fractionAt = ({ grading }: SandReport, mm: number) =>
     grading.fractions.find(({ openingMm }) => openingMm === mm);
+  const shares = new Map(reports.map((report) => [report, sharesOf(report)]));
   return {
     kind: "table",
     name: "shares",
@@ -96,6 +101,9 @@ function sharesTable(reports: readonly SandReport[]): Block {
         head: sand.name,
         unit: "% of sum retained",
         align: "number" as const,
+        formula: shareFormula,
+        source:
+          "held: on each sieve and in the pan, g; the mean of the portions' percent where there are several",
       })),
     ],
     rows: openings.map((mm) => {
@@ -107,11 +115,33 @@ function sharesTable(reports: readonly SandReport[]): Block {
         mm === 0 ? "" : { text: String(Number(mm.toPrecision(3))), number: mm },
         ...reports.map((report) => {
           const fraction = fractionAt(report, mm);
-          return fraction ? number((100 * fraction.mass) / report.grading.total, 1) : "";
+          if (!fraction) return "";
+          return number(shares.get(report)![report.grading.fractions.indexOf(fraction)]!, 1);
         }),
       ];
     }),
   };
+}
+
+/** In the names of the table's columns: the formula that is shown is the one that is run. */
+export const lossFormula = "percentOf(Start - Retained, Start)";
+/** held: what a sieve or the pan held. */
+export const shareFormula = "percentOf(held, sum(held))";
+
+function lossPercent(startG: number, retainedG: number): number {
+  const made = sheet({
+    columns: { Start: "g", Retained: "g", Loss: { unit: "% of start", formula: lossFormula } },
+    rows: [{ Start: startG, Retained: retainedG }],
+  });
+  return made.column("Loss").values[0]!;
+}
+
+function sharesOf({ grading }: SandReport): Float64Array {
+  const made = sheet({
+    columns: { held: "number", share: { unit: "% of sum retained", formula: shareFormula } },
+    rows: grading.fractions.map(({ mass }) => ({ held: mass })),
+  });
+  return made.column("share").values;
 }
 
 function number(value: number, decimals: number): TableCell {

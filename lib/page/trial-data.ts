@@ -14,6 +14,7 @@ import {
   shownUnits,
   type UnitSystem,
 } from "./shown-units.ts";
+import { testFormula } from "./test-formulas.ts";
 
 const tests: readonly TestName[] = [
   "moisture",
@@ -66,7 +67,13 @@ export function trialData(
 function testColumn(test: TestName, rows: readonly BatchFigures[], units: ShownUnits): TableColumn {
   const unit = rows.find((row) => row.tests[test])!.tests[test]!.unit;
   const head = test === "permeability" ? "Permeability number" : test.charAt(0).toUpperCase() + test.slice(1);
-  return { head, ...(unit ? unitOf(unit, units.of(test)) : {}), align: "number" };
+  const formula = testFormula(test, rows);
+  return {
+    head,
+    ...(unit ? unitOf(unit, units.of(test)) : {}),
+    align: "number",
+    ...(formula === undefined ? {} : { formula }),
+  };
 }
 
 /** The unit that is printed; files keep the metric one. */

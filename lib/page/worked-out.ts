@@ -2,21 +2,21 @@
 
 import type { TableBlock, TableRow, WorkedOut } from "./blocks.ts";
 
-/** The columns with a formula in their order, then what is told of the foot. */
+/** The columns with a formula in their order, those of one formula together; then what is told of the foot. */
 export function workedOut({ columns, footFormulas = [] }: TableBlock): readonly WorkedOut[] {
-  const ofColumns = columns.flatMap(({ head, unit, formula, source }): WorkedOut[] =>
-    formula === undefined
-      ? []
-      : [
-          {
-            head,
-            formula,
-            ...(unit === undefined ? {} : { unit }),
-            ...(source === undefined ? {} : { source }),
-          },
-        ],
-  );
-  return [...ofColumns, ...footFormulas];
+  const told = new Map<string, WorkedOut>();
+  for (const { head, unit, formula, source } of columns) {
+    if (formula === undefined) continue;
+    const key = JSON.stringify([formula, unit, source]);
+    const before = told.get(key);
+    told.set(key, {
+      head: before ? `${before.head}; ${head}` : head,
+      formula,
+      ...(unit === undefined ? {} : { unit }),
+      ...(source === undefined ? {} : { source }),
+    });
+  }
+  return [...told.values(), ...footFormulas];
 }
 
 /** "moisture, % of damp mass" */

@@ -1,0 +1,91 @@
+// How the columns of a trial's tests are worked out, as formulas of a sheet over the readings of a batch.
+
+import type { TestName, TestReading } from "../log/batch.ts";
+import type { BatchFigures } from "../log/batch-figures.ts";
+import { type ReadingInputs, readingInputs } from "../log/reading-inputs.ts";
+
+export interface TestSheet {
+  /** In the names of the columns. */
+  readonly formula: string;
+  /** Name of the column, the reading that stands in it, and its unit. */
+  readonly columns: readonly (readonly [name: string, input: string, unit: string])[];
+  /** Of the result. */
+  readonly unit: string;
+}
+
+const bore = ["bore", "diameterMm", "mm"] as const;
+const height = ["height", "heightMm", "mm"] as const;
+const load = ["load", "loadKg", "kg"] as const;
+const weighed = (name: string) => [name, `${name}G`, "g"] as const;
+const length = (name: string) => [name, `${name}Mm`, "mm"] as const;
+
+/** By the formula as the log's models tell it; tests/page/shown-formulas.test.ts works each out again as a sheet. */
+const sheets: { readonly [formula: string]: TestSheet } = {
+  "100 (damp − dry) / damp": {
+    formula: "100 * (damp - dry) / damp",
+    columns: [weighed("damp"), weighed("dry")],
+    unit: "% of damp mass",
+  },
+  "100 (damp − dry) / (damp − dish)": {
+    formula: "100 * (damp - dry) / (damp - dish)",
+    columns: [weighed("damp"), weighed("dry"), weighed("dish")],
+    unit: "% of damp mass",
+  },
+  "100 (filled − rammed) / filled": {
+    formula: "100 * (filled - rammed) / filled",
+    columns: [length("filled"), length("rammed")],
+    unit: "% of height",
+  },
+  "100 (1 − loose / packed)": {
+    formula: "100 * (1 - loose / packed)",
+    columns: [weighed("loose"), weighed("packed")],
+    unit: "% of height",
+  },
+  "4 F / (π D²)": { formula: "compressionKPa(load, bore)", columns: [load, bore], unit: "kPa" },
+  "4 F / (π D²), one plane": { formula: "shearKPa(load, bore)", columns: [load, bore], unit: "kPa" },
+  "2 F / (π D H)": {
+    formula: "splittingKPa(load, height, bore)",
+    columns: [load, height, bore],
+    unit: "kPa",
+  },
+  "4 m / (π D² H)": {
+    formula: "specimenDensityGCm3(mass, height, bore)",
+    columns: [weighed("mass"), height, bore],
+    unit: "g/cm³",
+  },
+};
+
+/** The one way in which every figure of a test was worked out from readings; undefined where there is not one. */
+export function testSheet(test: TestName, rows: readonly BatchFigures[]): TestSheet | undefined {
+  const tested = rows.filter((row) => row.tests[test]);
+  // Readings by another method, and those that gave no figure, stand beside: then no one formula tells them all.
+  if (tested.some((row) => readingsOf(test, row).length !== row.tests[test]!.each.length)) return undefined;
+  const ways = new Set(
+    tested.flatMap((row) => readingsOf(test, row)).map((reading) => readingInputs(reading)?.formula.formula),
+  );
+  const [way] = ways;
+  return ways.size === 1 && way !== undefined ? sheets[way] : undefined;
+}
+
+export function readingsOf(test: TestName, { batch }: BatchFigures): readonly TestReading[] {
+  return batch.readings.filter((reading) => reading.test === test);
+}
+
+/** The formula of the column: the mean over the readings where a batch has several. */
+export function testFormula(test: TestName, rows: readonly BatchFigures[]): string | undefined {
+  const found = testSheet(test, rows);
+  const repeated = rows.some((row) => readingsOf(test, row).length > 1);
+  return found && (repeated ? `mean(${found.formula})` : found.formula);
+}
+
+/** The readings of a batch as rows of the sheet, in the units of its columns. */
+export function readingRows(
+  { columns }: TestSheet,
+  readings: readonly TestReading[],
+): { readonly [column: string]: number }[] {
+  return readings.map((reading) => {
+    const inputs: ReadingInputs["inputs"] = readingInputs(reading)?.inputs ?? [];
+    const value = (input: string) => inputs.find(({ name }) => name === input)?.measured?.value ?? Number.NaN;
+    return Object.fromEntries(columns.map(([name, input]) => [name, value(input)]));
+  });
+}
