@@ -42,7 +42,7 @@ const outTo = 200;
 
 /**
  * y = Xb + scatter σ, with b flat but for the priors, and σ wholly unknown (flat in log σ) or, with scatter, as if
- * df degrees of freedom had found it before. For one σ the priors are
+ * df degrees of freedom (up to ten) had found it before. For one σ the priors are
  * further rows of the least squares, weighted 1/sd² against 1/σ² for a point; σ is then averaged over by the
  * posterior p(σ | y) ∝ p(σ)·σ⁻ⁿ·|V|^½·exp(−Q/2), with Q the least sum of squares and V the covariance of b. Intervals are
  * quantiles of that mixture of normals, so that three points against what is known still give a wide one.

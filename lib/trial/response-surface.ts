@@ -170,9 +170,10 @@ function topOf(
     x,
     other,
     mean: at(x, other).mean,
-    region:
-      kind === "maximum"
-        ? { x: reach(point.region.x1, along), other: reach(point.region.x2, across) }
-        : undefined,
+    // Worked out when first read: it takes longer than all the rest.
+    get region() {
+      if (kind !== "maximum") return undefined;
+      return { x: reach(point.region.x1, along), other: reach(point.region.x2, across) };
+    },
   };
 }
