@@ -249,7 +249,7 @@ function rangeText(band: Band, { print = plain, unit = asIs }: StandingOptions):
   );
   const notes = [practice, clayIs, tag === "read" ? undefined : tag].filter((word) => word !== undefined);
   const range = [`${print(low, property)} to ${print(high, property)}`, ...of].join(" ");
-  return `${range} is given for ${metal} in ${bond} sand${notes.length > 0 ? ` (${notes.join(", ")})` : ""}`;
+  return `${range}${basis?.includes(",") ? "," : ""} is given for ${metal} in ${bond} sand${notes.length > 0 ? ` (${notes.join(", ")})` : ""}`;
 }
 
 function curveText({ placed, curve }: Group, { print = plain, unit = asIs }: StandingOptions): string {

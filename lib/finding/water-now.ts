@@ -1,6 +1,6 @@
 // How much water the sand wants now, from the last batch, by moisture and by compactability.
 
-import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
+import { type BatchFigure, type BatchFigures, batchFigures } from "../log/batch-figures.ts";
 import { heapFigure } from "../log/heap.ts";
 import type { Log } from "../log/types.ts";
 import { lift } from "../quantity/combine.ts";
@@ -42,7 +42,8 @@ export interface WaterNow {
  * Doses: firstDoseKg, firstDoseByCompactabilityKg.
  */
 export function waterNow(report: TrialReport, log: Log): readonly WaterNow[] {
-  const last = lastBatch(report.rows);
+  // One batch stands on no axis of a trial, and is enough for a dose.
+  const last = lastBatch(report.rows.length > 0 ? report.rows : batchFigures(log).figures);
   if (!last || report.axis === "clay") return [];
   const heap = heapFigure(log);
   const found = [

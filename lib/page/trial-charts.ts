@@ -44,8 +44,11 @@ export function trialCharts(
   const { properties, result, next, rows } = report;
   const axis = axes[report.axis];
   const drawn: Chart[] = [];
+  // Against clay, water only follows what the sand was tempered to: the temper chart has it.
+  const isDrawn = ({ test }: TrialProperty): boolean =>
+    test !== "density" && !(report.axis === "clay" && test === "moisture");
   const drawnIn = (system: ShownUnits) =>
-    properties.filter(({ test }) => test !== "density").map((property) => panelOf(report, property, system));
+    properties.filter(isDrawn).map((property) => panelOf(report, property, system));
   const panels = drawnIn(units);
   const aimed = result?.window
     ? {

@@ -21,6 +21,7 @@ export function massText(kg: number, system: UnitSystem): string {
 /** The same with its ±: "33 ± 9 g", "20 to 50 g". */
 export function massFigureText({ value, low, high }: Ends, system: UnitSystem, atLeast = false): string {
   const { factor, unit } = massUnit(value, system);
+  if (!(low < high)) return massText(value, system);
   return printFigure({
     value: value * factor,
     low: Math.min(low, value) * factor,
@@ -40,7 +41,10 @@ function massUnit(kg: number, system: UnitSystem): { readonly factor: number; re
 
 function printMass(value: number, unit: string): string {
   const size = Math.abs(value);
-  return printNumber(value, unit === "kg" || unit === "lb" ? 2 : size >= 10 ? 0 : 1).replace(/\.0$/, "");
+  return printNumber(
+    value,
+    unit !== "g" ? (size >= 10 && unit === "oz" ? 1 : 2) : size >= 10 ? 0 : 1,
+  ).replace(/\.0$/, "");
 }
 
 /** A number of a test, without its unit, in three figures: "45.5", "10.2". */

@@ -1,0 +1,104 @@
+// Water to add now and the next batch in what to weigh, against a mass balance by hand.
+
+import { expect, test } from "vitest";
+import { nextRecipe } from "../../lib/finding/next-recipe.ts";
+import { lastBatch, waterNow } from "../../lib/finding/water-now.ts";
+import { nextBatchWords, trialReport, waterFindings } from "../../lib/index.ts";
+import { type InventedBatch, logOf, madeOf } from "./trial-logs.ts";
+
+const aims = ["aims: { moisture: 3.4 to 3.6 % }"];
+const single = (moisture: string, head: readonly string[] = aims) =>
+  logOf([{ name: "only", moisture }], head);
+
+test("one batch and an aim are enough: 10 kg from 3.0 to 3.5 % need 51.8 g in all", () => {
+  const log = single("3.0 ± 0.1 % (95 %)");
+  const [dose] = waterNow(trialReport(log), log);
+  expect(dose!.per10.verdict).toBe("add");
+  // 10 (3.5 − 3.0)/(100 − 3.5) kg, by hand; the first dose is its 10 % quantile: 1.2816 × 0.051 points less.
+  const inAll = dose!.per10.verdict === "add" ? dose!.per10.inAllKg.value : Number.NaN;
+  expect(inAll).toBeCloseTo(5 / 96.5, 6);
+  expect(dose!.per10.nowKg).toBeCloseTo((10 * (0.5 - 1.2816 * (0.1 / 1.96))) / 96.5, 3);
+  const [found] = waterFindings(trialReport(log), log);
+  expect(found!.text).toMatch(
+    /^45 g of water for each 10 kg of sand like only: add that now, mull, test again; about 52 ± at least 10 g in all/,
+  );
+});
+
+test("too wet: no number below zero, spread and dry, and never poured on", () => {
+  const log = single("4.2 ± 0.1 % (95 %)");
+  const [found] = waterFindings(trialReport(log), log);
+  expect(found!.code).toBe("water/too-wet");
+  expect(found!.tone).toBe("doubt");
+  expect(found!.text).toContain("never pour on it");
+  expect(found!.text).not.toMatch(/[−-]\d/);
+});
+
+test("not to be told from the aim: no water yet", () => {
+  const log = single("3.5 ± 0.1 % (95 %)");
+  expect(waterFindings(trialReport(log), log)[0]!.code).toBe("water/hold");
+});
+
+test("the log's heap is dosed as well; without an aim there is no dose", () => {
+  const log = single("3.0 ± 0.1 % (95 %)", [...aims, "heap: { mass: 120 kg ± 5 kg }"]);
+  const [dose] = waterNow(trialReport(log), log);
+  const whole = dose!.heap!.dose;
+  expect(whole.verdict === "add" && whole.inAllKg.value).toBeCloseTo((120 * 0.5) / 96.5, 3);
+  expect(waterFindings(trialReport(log), log)[0]!.text).toContain("For the heap of 120 ± 5 kg: ");
+  const natural = logOf([{ name: "only", compactability: "40 ± 1 %" }]);
+  expect(waterNow(trialReport(natural), { ...natural, aims: [] })).toEqual([]);
+});
+
+test("in pounds: 10 lb need as many ounces as 10 kg need grams, in proportion", () => {
+  const log = single("3.0 ± 0.1 % (95 %)", [...aims, "units: US"]);
+  // 0.5/96.5 of 160 oz is 0.83 oz.
+  expect(waterFindings(trialReport(log), log)[0]!.text).toContain("about 0.83 ± at least 0.17 oz in all");
+});
+
+test("by compactability through the trial's own slope, and the finer instrument carries the decision", () => {
+  const x = [2.6, 3.0, 3.4, 3.8, 4.2];
+  const log = logOf(
+    x
+      .map(
+        (at, k): InventedBatch => ({
+          name: `W${k + 1}`,
+          moisture: `${at} ± 0.1 % (95 %)`,
+          compactability: `${(45 + 12 * (at - 3.4) + [0.2, -0.2, 0.1, -0.2, 0.1][k]!).toFixed(2)} ± 0.5 % (95 %)`,
+        }),
+      )
+      .reverse(),
+    ["aims: { compactability: 42 to 48 % }"],
+  );
+  const [first, second] = waterNow(trialReport(log), log);
+  expect([first!.by, second!.by]).toEqual(["compactability", "moisture"]);
+  // 12 points of compactability for one of water: 10/12 for ten.
+  expect(first!.sensitivityPercent!.value).toBeCloseTo(10 / 12, 1);
+  expect(first!.tellsPoints).toBeCloseTo(0.5 / 12, 2);
+  expect(first!.batch).toBe("W1");
+});
+
+test("the last batch: by date, then order", () => {
+  const log = logOf([
+    { name: "early", moisture: "3 %" },
+    { name: "late", moisture: "3 %" },
+  ]);
+  const rows = trialReport(log).rows;
+  expect(lastBatch([...rows].reverse())!.batch.name).toBe("late");
+  expect(lastBatch([])).toBeUndefined();
+});
+
+test("the next batch is weighed by mass balance, waters counted", () => {
+  const log = logOf([
+    { name: "A", moisture: "3.0 ± 0.05 %", more: [madeOf("0.1272 kg")] },
+    { name: "B", moisture: "4.0 ± 0.05 %", more: [madeOf("0.1852 kg")] },
+  ]);
+  const report = trialReport(log);
+  const next = nextRecipe(report)!;
+  expect(next.why).toBe("fills a gap");
+  expect(next.at).toBeCloseTo(3.5, 6);
+  // Dry 5.00 + 0.445 × 0.91 = 5.40495 kg; 3.5 % of damp is 0.19603 kg of water, 0.04005 of it in the clay.
+  expect(next.broughtKg).toBeCloseTo(0.04005, 5);
+  expect(next.waterKg!.value).toBeCloseTo(0.19603 - 0.04005, 3);
+  expect(nextBatchWords(report)).toMatch(
+    /^Make the next batch: at 3\.5\d* % of damp mass that is 5\.00 kg of this sand, 445 g of clay from the bag, and 156 g of water\. Counted in: the 40 g/,
+  );
+});
