@@ -79,12 +79,13 @@ export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } fro
 // Plain numbers: fits and comparisons
 export { effectiveCount, lagOneAutocorrelation } from "./numbers/autocorrelation.ts";
 export { fitCurve } from "./numbers/curve-fit.ts";
+export { informedFit } from "./numbers/informed-fit.ts";
 // Plain numbers
 export { linearAt, logLinearAt } from "./numbers/interpolate.ts";
 export { fitLinear, predictAt } from "./numbers/least-squares.ts";
 export { monotoneCubic } from "./numbers/monotone-cubic.ts";
 export { nonNegativeLeastSquares } from "./numbers/non-negative.ts";
-export { parabolaOptimum } from "./numbers/parabola-optimum.ts";
+export { parabolaOptimum, turningPoint } from "./numbers/parabola-optimum.ts";
 export { fitPolynomial } from "./numbers/polynomial-fit.ts";
 export { fitQuadraticSurface } from "./numbers/quadratic-surface.ts";
 export { quantile } from "./numbers/quantile.ts";
@@ -267,6 +268,7 @@ export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter, conditionsTold } from "./trial/before-after.ts";
 export { blockDifference } from "./trial/block-difference.ts";
 export { confounding, randomOrder, uncheckedCompanions } from "./trial/confounding.ts";
+export { lackOfFit } from "./trial/lack-of-fit.ts";
 export {
   blockConditions,
   type ConditionDifference,
@@ -275,6 +277,9 @@ export {
   unlikeConditions,
 } from "./trial/like-conditions.ts";
 export { nextTrial } from "./trial/next-trial.ts";
+export { publishedSlope } from "./trial/published-slopes.ts";
 export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";
+export { type ResponseSurface, responseSurface } from "./trial/response-surface.ts";
 export type { TrialProperty } from "./trial/trial-property.ts";
 export { type TrialReport, trialReport } from "./trial/trial-report.ts";
+export { outlyingRow } from "./trial/wild-batch.ts";
