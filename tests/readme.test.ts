@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { expect, test } from "vitest";
-import { grainFineness, readLog } from "../lib/index.ts";
+import { grainFineness, logSheets, readLog } from "../lib/index.ts";
 import notebook from "../notebooks/grain-fineness.ts";
 
 const root = join(import.meta.dirname, "..");
@@ -51,6 +51,17 @@ test("the batches read too", () => {
   );
   expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
   expect(value?.batches[0]?.readings.length).toBe(4);
+});
+
+test("the sheet is worked out", () => {
+  const text = `format: 1\nscales: { kitchen scale: { reads to: 0.1 g } }\n${block("yaml", 2)}`;
+  const { value, issues } = readLog(text, { name: "README.md" });
+  expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
+  const [made] = logSheets(value!);
+  expect(made!.issues).toEqual([]);
+  // By hand: (100 · 13.9/152.4 + 100 · 17.8/148.0)/2.
+  const { cell } = made!.foot[0]!;
+  expect(cell.kind === "figure" && cell.value).toBeCloseTo((13.9 / 1.524 + 17.8 / 1.48) / 2, 10);
 });
 
 test("the README opens with the job, then two commands", () => {
