@@ -25,6 +25,17 @@ function courses(placed: readonly Placed[], names: readonly string[]): string {
   return lie === "" ? `of ${unsure} cannot be told` : `${lie}; ${unsure} cannot be told`;
 }
 
+/** "W1 to W3 below, W4 within, W5 cannot be told". */
+function inShort(placed: readonly Placed[], names: readonly string[]): string {
+  return sides
+    .flatMap((side) => {
+      const there = placed.filter(({ where }) => where === side).map(({ batch }) => batch);
+      if (there.length === 0) return [];
+      return [`${namesTogether(there, names)} ${side === "not told" ? "cannot be told" : side}`];
+    })
+    .join(", ");
+}
+
 export const stands = (
   property: string,
   range: string,
@@ -76,10 +87,10 @@ function chances(apart: readonly Placed[], names: readonly string[]): string {
 }
 
 export const otherRange = (range: string, placed: readonly Placed[], names: readonly string[]): string =>
-  `${range}: ${courses(placed, names)}.`;
+  `${range}: ${inShort(placed, names)}.`;
 
 export const curveSays = (range: string, placed: readonly Placed[], names: readonly string[]): string =>
-  `${range}: ${courses(placed, names)}.`;
+  `${range}: ${inShort(placed, names)}.`;
 
 export const noCurveFor = (
   curve: string,

@@ -1,7 +1,9 @@
 // Decides what is worth saying of a trial.
 
+import type { TestName } from "../log/batch.ts";
 import { printNumber } from "../quantity/print.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
+import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import { aimFindings, capital } from "./trial-aim-findings.ts";
 import { axisName, axisPlaces, axisUnit } from "./trial-axis.ts";
@@ -50,16 +52,27 @@ function together(report: TrialReport): readonly Finding[] {
 
 /** A property over two things at once: where it is highest, or why that cannot be told. */
 function surfaceFindings(report: TrialReport): readonly Finding[] {
-  return report.surfaces.map(({ test, other, surface }) => {
-    const name = axisName(report);
-    if (surface.form === "none" || !surface.top)
-      return noSurface(test, name, other, surface.why ?? "no surface");
+  const name = axisName(report);
+  // One sentence for all properties that fail alike.
+  const without = new Map<string, TestName[]>();
+  for (const { test, other, surface } of report.surfaces) {
+    if (surface.top) continue;
+    const key = `${other}\n${surface.why ?? "the batches bend no surface"}`;
+    without.set(key, [...(without.get(key) ?? []), test]);
+  }
+  const none = [...without].map(([key, tests]) => {
+    const [other, why] = key.split("\n") as [string, string];
+    return noSurface(listed(tests), name, other, why);
+  });
+  const tops = report.surfaces.flatMap(({ test, other, surface }) => {
+    if (!surface.top) return [];
     const { kind, x, other: there, region } = surface.top;
     const unit = axisUnit({ axis: other });
     const place = `${printNumber(x, axisPlaces(report))} ${axisUnit(report)} and ${printNumber(there, 2)} ${unit}`;
     const reach = region
       ? `${printNumber(region.x.low, axisPlaces(report))} to ${printNumber(region.x.high, axisPlaces(report))} and ${printNumber(region.other.low, 2)} to ${printNumber(region.other.high, 2)}`
       : "";
-    return levelTop(test, place, kind, reach);
+    return [levelTop(test, place, kind, reach)];
   });
+  return [...tops, ...none];
 }

@@ -5,8 +5,9 @@ import type { Finding } from "./finding.ts";
 /** What a dose is told with; amounts carry their units. */
 export interface DoseWords {
   readonly batch: string;
-  /** "3.01 ± 0.08 % of damp mass". */
+  /** "3.01 ± 0.08", and with its unit. */
   readonly from: string;
+  readonly fromInUnit: string;
   readonly to: string;
   readonly toIs: string;
   /** "10 kg", "10 lb". */
@@ -31,7 +32,7 @@ export const addNow = (words: DoseWords, now: string, inAll: string, heap: strin
 export const waitFirst = (words: DoseWords, inAll: string): Finding => ({
   code: "water/hold",
   tone: "note",
-  text: `No water yet for sand like ${words.batch}, at ${words.from}: it cannot be told from ${words.to}, ${words.toIs}. Mull and test again; the need is ${inAll} for each ${words.per}.`,
+  text: `No water yet for sand like ${words.batch}, at ${words.fromInUnit}: it cannot be told from ${words.to}, ${words.toIs}. Mull and test again; the need is ${inAll} for each ${words.per}.`,
   because: [...words.because, likeIt(words.batch)],
   formula,
   source,
@@ -40,7 +41,7 @@ export const waitFirst = (words: DoseWords, inAll: string): Finding => ({
 export const tooWet = (words: DoseWords, lose: string, dryMix: string, ways: readonly string[]): Finding => ({
   code: "water/too-wet",
   tone: "doubt",
-  text: `No water for sand like ${words.batch}: at ${words.from} it is wetter than ${words.to}, ${words.toIs}, and about ${lose} must dry off each ${words.per}. Spread it, turn it, let it dry; never pour on it as it is.`,
+  text: `No water for sand like ${words.batch}: at ${words.fromInUnit} it is wetter than ${words.to}, ${words.toIs}, and about ${lose} must dry off each ${words.per}. Spread it, turn it, let it dry; never pour on it as it is.`,
   because: [
     ...ways,
     `In place of drying: about ${dryMix} of dry sand with its share of dry clay to each ${words.per}.`,
@@ -51,14 +52,10 @@ export const tooWet = (words: DoseWords, lose: string, dryMix: string, ways: rea
   source,
 });
 
-export const otherWay = (
-  by: string,
-  tells: string,
-  other: string,
-  otherTells: string,
-  need: string,
-): string =>
-  `Your ${by} tells ${tells} points of water apart, your ${other} ${otherTells}: ${by} carries the decision. By ${other} it would be ${need}.`;
+export const otherWay = (by: string, other: string, need: string): string =>
+  `The need is surest by ${by}; by ${other} it would be ${need}.`;
+export const testAgainBy = (finer: string, tells: string, other: string, otherTells: string): string =>
+  `When you test again, go by ${finer}: it tells ${tells} points of water apart, your ${other} ${otherTells}.`;
 export const throughSlope = (sensitivity: string): string =>
   `Through your own curve: ${sensitivity} points of moisture move compactability by 10.`;
 export const doseAtLeast = "A part of the doubt is not known, so the need may lie further off.";

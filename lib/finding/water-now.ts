@@ -24,7 +24,7 @@ export interface WaterNow {
   readonly toIs: "the aim of this trial" | "the middle of your own aim" | "the middle of a usual range";
   /** Points of moisture for 10 of compactability, for a dose by compactability. */
   readonly sensitivityPercent?: Figure;
-  /** What the instrument's own ± comes to, points of moisture: the finer one carries the decision. */
+  /** What the instrument's own ± comes to, points of moisture: the finer one is the one to test again with. */
   readonly tellsPoints: number;
   /** For 10 kg of damp heap. */
   readonly per10: FirstDose;
@@ -36,7 +36,7 @@ export interface WaterNow {
 
 /**
  * The first dose for sand like the last batch (by date, then order), by moisture and by compactability as far as the
- * log tells, the finer instrument first. To: the trial's aim where it is bounded, else the middle of the founder's own aim, else
+ * log tells, the surer need first. To: the trial's aim where it is bounded, else the middle of the founder's own aim, else
  * of a usual range. By compactability: through the slope of the trial's own curve between here and there (points of
  * moisture for 10 of compactability). Empty for a trial of clay, and where there is nothing to aim for.
  * Doses: firstDoseKg, firstDoseByCompactabilityKg.
@@ -54,7 +54,13 @@ export function waterNow(report: TrialReport, log: Log): readonly WaterNow[] {
   const missing = (heap?.missing.length ?? 0) > 0;
   return doses
     .map((one) => ({ ...one, atLeast: one.atLeast || missing }))
-    .sort((a, b) => a.tellsPoints - b.tellsPoints);
+    .sort((a, b) => widthOf(a) - widthOf(b));
+}
+
+/** Half-width of the whole need for 10 kg, kg. */
+function widthOf({ per10 }: WaterNow): number {
+  const { low, high } = per10.verdict === "too wet" ? per10.loseKg : per10.inAllKg;
+  return (high - low) / 2;
 }
 
 /** Half-width; of a figure without a known ± without end, so that it carries no decision. */

@@ -27,17 +27,7 @@ export function waterFindings(
   const { recipe: system } = units;
   const per = `10 ${shownUnit("kg", system)}`;
   const because = [
-    ...(second && Number.isFinite(second.tellsPoints)
-      ? [
-          say.otherWay(
-            first.by,
-            printNumber(first.tellsPoints, 2),
-            second.by,
-            printNumber(second.tellsPoints, 2),
-            needOf(second, system),
-          ),
-        ]
-      : []),
+    ...(second ? [say.otherWay(first.by, second.by, needOf(second, system)), ...finer(first, second)] : []),
     ...(first.sensitivityPercent ? [say.throughSlope(range(first.sensitivityPercent))] : []),
     ...(first.atLeast ? [say.doseAtLeast] : []),
   ];
@@ -45,6 +35,7 @@ export function waterFindings(
   const words: say.DoseWords = {
     batch: first.batch,
     from: range(first.from),
+    fromInUnit: range(first.from, unit),
     to: range(first.to, unit),
     toIs: first.toIs,
     per,
@@ -92,6 +83,14 @@ function tenth(kg: number, system: UnitSystem): number {
 }
 function perTen({ value, low, high }: Figure, system: UnitSystem) {
   return { value: tenth(value, system), low: tenth(low, system), high: tenth(high, system) };
+}
+
+/** Which instrument tells less water apart, where both are known. */
+function finer(...both: readonly [WaterNow, WaterNow]): readonly string[] {
+  const [fine, coarse] = [...both].sort((a, b) => a.tellsPoints - b.tellsPoints) as [WaterNow, WaterNow];
+  if (!Number.isFinite(coarse.tellsPoints)) return [];
+  const [tells, other] = [fine, coarse].map(({ tellsPoints }) => printNumber(tellsPoints, 2));
+  return tells === other ? [] : [say.testAgainBy(fine.by, tells!, coarse.by, other!)];
 }
 
 /** The other instrument's answer, in short. */
