@@ -1,5 +1,6 @@
 // How often the likely range of a home stack holds the number of the full stack, and how wide it is.
 
+import { fourGrabs, oneSieving } from "../sand/fineness-founders.ts";
 import { randomTrials, summarise, type Trial, trueFineness, tryStack } from "../sand/home-stack-coverage.ts";
 import { passingOf, publishedSands, stacksOf } from "./published-sands.ts";
 import type { Row } from "./row.ts";
@@ -17,6 +18,8 @@ export function coverageRows(): Row[] {
   const all = published.flatMap(({ tried }) => tried);
   return [
     random,
+    wholeDoubt("four grabs on a full stack, 2,000 founders", fourGrabs(2000, 4096)),
+    wholeDoubt("one sieving on six home sieves, 4,000 founders", oneSieving(4000, 4096)),
     row(
       `${publishedSands.length} published sievings, every ${stacks.length} stacks of 3 to 9 of the eleven`,
       all,
@@ -26,6 +29,16 @@ export function coverageRows(): Row[] {
       row(`of these, ${sand.name} (${refused} too poor to say)`, tried, false),
     ),
   ];
+}
+
+function wholeDoubt(work: string, percent: number): Row {
+  return {
+    work: `coverage of the whole ± of the fineness: ${work}`,
+    measured: `${percent.toFixed(1)} %`,
+    against: "",
+    figure: percent,
+    target: { least: 93, most: 97.5, unit: "%" },
+  };
 }
 
 function row(work: string, trials: readonly Trial[], held: boolean): Row {

@@ -7,16 +7,22 @@ import { HASH_FILE, sourceHash } from "../../lib/disk/source-hash.ts";
 import { coverageRows } from "./coverage-rows.ts";
 import { fileRows } from "./file-rows.ts";
 import { finenessRows } from "./fineness-rows.ts";
+import { formulaRows } from "./formula-rows.ts";
+import { logRows } from "./log-rows.ts";
 import { pageRows } from "./page-rows.ts";
 import { processRows } from "./process-rows.ts";
 import { markdownTable, type Row } from "./row.ts";
+import { sheetRows } from "./sheet-rows.ts";
 
 const root = join(import.meta.dirname, "..", "..");
 const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
   fineness: finenessRows,
+  log: logRows,
   process: processRows,
   page: pageRows,
+  sheet: sheetRows,
   coverage: coverageRows,
+  formula: formulaRows,
   files: fileRows,
 };
 

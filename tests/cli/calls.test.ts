@@ -84,7 +84,7 @@ test("what list names can be written, and each name says what it answers", () =>
   for (const line of lines) expect(line).toMatch(/^[a-z0-9-]+ {3,}.*\?$/);
 });
 
-test("demo writes a page for each invented log and says where", () => {
+test("demo writes a page for each invented log and says where; no progress where there is no terminal", () => {
   const to = temporaryFolder();
   const { code, out, err } = mullbook(["demo", "--to", to]);
   expect(code).toBe(0);
@@ -92,6 +92,7 @@ test("demo writes a page for each invented log and says where", () => {
   expect(pages).toContain(join(to, "full-stack-grain-fineness.html"));
   for (const page of pages) expect(readFileSync(page, "utf8")).toMatch(/^<!doctype html>[\s\S]*invented/);
   expect(err).toContain("invented");
+  expect(out + err).not.toContain("\r");
 });
 
 test("npm run mullbook takes file names from the folder that the founder is in", () => {

@@ -4,7 +4,7 @@ import { spawn, spawnSync } from "node:child_process";
 import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
-import { built, main, mullbook, root, temporaryFolder } from "./mullbook.ts";
+import { built, main, root, temporaryFolder } from "./mullbook.ts";
 
 beforeAll(built, 180_000);
 
@@ -43,11 +43,6 @@ test("a fault of our own is one line that asks for a report; the stack only on d
   expect(quiet.stdout).toBe("");
   expect(quiet.stderr).toMatch(/^mullbook: this should not have happened \(.*\)\. Please report it[^\n]*\n$/);
   expect(run({ MULLBOOK_DEBUG: "1" }).stderr).toMatch(/^ +at /m);
-});
-
-test("nothing but results and messages: no progress where there is no terminal", () => {
-  const { out, err } = mullbook(["demo", "--to", temporaryFolder()]);
-  expect(out + err).not.toContain("\r");
 });
 
 /** Files that node must read before a file runs. */

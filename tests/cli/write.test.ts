@@ -16,14 +16,23 @@ function folderWithLog(): string {
   return cwd;
 }
 
-test("HTML unless said otherwise, here unless said otherwise", () => {
+test("HTML unless said otherwise, here unless said otherwise; the same log gives the same bytes, whatever stood there", () => {
   const cwd = folderWithLog();
-  const run = mullbook(["write", notebook, "My sands.yaml"], { cwd });
-  expect(run).toMatchObject({ code: 0, out: "my-sands-grain-fineness.html\n" });
-  expect(readdirSync(cwd).sort()).toEqual(["My sands.yaml", "my-sands-grain-fineness.html"]);
-  const page = readFileSync(join(cwd, "my-sands-grain-fineness.html"), "utf8");
-  expect(page).toMatch(/^<!doctype html>/);
+  const name = "my-sands-grain-fineness.html";
+  const written = () => {
+    expect(mullbook(["write", notebook, "My sands.yaml"], { cwd })).toMatchObject({
+      code: 0,
+      out: `${name}\n`,
+    });
+    // No temporary file stays.
+    expect(readdirSync(cwd).sort()).toEqual(["My sands.yaml", name]);
+    return readFileSync(join(cwd, name), "utf8");
+  };
+  const page = written();
+  expect(page).toMatch(/^<!doctype html>[\s\S]*<\/html>\n$/);
   expect(page).toContain("<svg");
+  writeFileSync(join(cwd, name), "x".repeat(1e6));
+  expect(written()).toBe(page);
 });
 
 test("JSON: one file, whose figures a script can take", () => {
@@ -63,25 +72,6 @@ test("CSV: the shares are those of the masses", () => {
   expect(shares).toMatch(/^No\. 50,0\.3,25\.2252,/m);
 });
 
-test("the same log gives the same bytes", () => {
-  const cwd = folderWithLog();
-  const bytes = ["one", "two"].map((to) => {
-    mullbook(["write", notebook, "My sands.yaml", "--to", to], { cwd });
-    return readFileSync(join(cwd, to, "my-sands-grain-fineness.html"), "utf8");
-  });
-  expect(bytes[0]).toBe(bytes[1]);
-});
-
-test("a page of before is replaced whole, and no temporary file stays", () => {
-  const cwd = folderWithLog();
-  writeFileSync(join(cwd, "my-sands-grain-fineness.html"), "x".repeat(1e6));
-  mullbook(["write", notebook, "My sands.yaml"], { cwd });
-  expect(readFileSync(join(cwd, "my-sands-grain-fineness.html"), "utf8")).toMatch(
-    /^<!doctype html>[\s\S]*<\/html>\n$/,
-  );
-  expect(readdirSync(cwd).length).toBe(2);
-});
-
 test("a log is never written over, by whatever name or link", () => {
   const cwd = temporaryFolder();
   const log = logWith(...soundRows);
@@ -101,12 +91,14 @@ test("a log is never written over, by whatever name or link", () => {
 test("where no page can be written it is said why", () => {
   const cwd = folderWithLog();
   writeFileSync(join(cwd, "taken"), "");
-  mkdirSync(join(cwd, "my-sands-grain-fineness.html"));
+  mkdirSync(join(cwd, "my-sands-grain-fineness.json"));
   for (const [to, says] of [
     ["taken", /a part of the path is a file/],
     [".", /is a folder/],
   ] as const) {
-    const { code, out, err } = mullbook(["write", notebook, "My sands.yaml", "--to", to], { cwd });
+    const { code, out, err } = mullbook(["write", notebook, "My sands.yaml", "--as", "json", "--to", to], {
+      cwd,
+    });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(says);
   }

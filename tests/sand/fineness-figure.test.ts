@@ -4,11 +4,10 @@ import { linear, spread } from "../../lib/quantity/spread-of.ts";
 import { finenessFigure, type SievedPortion } from "../../lib/sand/fineness-figure.ts";
 import { openingShifts } from "../../lib/sand/opening-shift.ts";
 import { readGrading } from "../../lib/sand/read-grading.ts";
-import { astmSieve, standardSieve } from "../../lib/sand/sieve-table.ts";
-import { standardToleranceMm } from "../../lib/sand/sieve-tolerance.ts";
-import { seeded } from "../seeded.ts";
-import { gradingOfShares, trueFineness } from "./home-stack-coverage.ts";
-import { elevenMm, plausibleSand, sievedShares } from "./plausible-sands.ts";
+import { astmSieve } from "../../lib/sand/sieve-table.ts";
+import { fourGrabs, oneSieving } from "./fineness-founders.ts";
+import { gradingOfShares } from "./home-stack-coverage.ts";
+import { elevenMm } from "./plausible-sands.ts";
 
 const numbers = [6, 12, 20, 30, 40, 50, 70, 100, 140, 200, 270];
 const textbook = [0, 0, 0, 0.05, 0.15, 0.65, 16.55, 25.05, 5.75, 0.85, 0.2, 0.25];
@@ -152,55 +151,16 @@ test("a wider No. 70 lets grains through: what it still holds is coarser than it
   expect(seventy.shift).toBeGreaterThan(-2);
 });
 
-/** A founder's own sieves, anywhere within the standard's tolerance, and what they hold, rounded by the scale. */
-function founder(seed: number, openingsMm: readonly number[], grabs: number, wander: number, stepG: number) {
-  const random = seeded(seed);
-  const { passing } = plausibleSand(random);
-  const real = openingsMm.map((mm) => mm + random.uniform(-1, 1) * standardToleranceMm(mm));
-  const portions = Array.from({ length: grabs }, (_, p): SievedPortion => {
-    const stretch = 2 ** (wander * random.normal());
-    const held = sievedShares((mm) => passing(mm * stretch), real).map((percent, k) => {
-      const mm = openingsMm[k];
-      const sieve = mm === undefined ? undefined : standardSieve(mm)!.sieve;
-      const grams = stepG * Math.round((0.5 * percent) / stepG);
-      const mass = spread({
-        mean: grams,
-        halfWidth: stepG,
-        kind: "triangular",
-        source: `weighing ${k}, grab ${p}, founder ${seed}`,
-      });
-      return { label: sieve?.label ?? "pan", mass, ...(sieve ? { sieve } : {}) };
-    });
-    return { id: `founder ${seed}, grab ${p}`, set: "own", held };
-  });
-  return {
-    truth: trueFineness(passing),
-    ...finenessFigure({ name: `founder ${seed}`, portions, repeatOf: "grab" }),
-  };
-}
-
-function coverage(founders: number, make: (seed: number) => ReturnType<typeof founder>): number {
-  let [covered, asked] = [0, 0];
-  for (let n = 0; n < founders; n++) {
-    const { truth, figure, stacks } = make(n);
-    if (!stacks.every(({ canEstimate }) => canEstimate)) continue;
-    asked++;
-    if (truth >= figure.low - 0.05 && truth <= figure.high + 0.05) covered++;
-  }
-  return (100 * covered) / asked;
-}
-
-// Every printed 95 % interval is to cover in 93 to 97 % of simulated founders' logs with known truth.
+// Every printed 95 % interval is to cover in 93 to 97 % of simulated founders' logs with known truth; npm run bench asks
+// five times as many, with all draws.
 test("coverage of the whole ±: four grabs on a full stack, own sieves, a scale that steps by 0.1 g", () => {
-  const covered = coverage(700, (seed) => founder(seed, elevenMm, 4, 0.03, 0.1));
+  const covered = fourGrabs(400, 1024);
   expect(covered).toBeGreaterThan(93);
   expect(covered).toBeLessThan(97.5);
 });
 
 test("coverage of the whole ±: one sieving on six home sieves", () => {
-  const covered = coverage(1500, (seed) =>
-    founder(seed + 5000, [0.85, 0.425, 0.25, 0.15, 0.106, 0.075], 1, 0, 0.1),
-  );
+  const covered = oneSieving(800, 1024);
   expect(covered).toBeGreaterThan(93);
   expect(covered).toBeLessThan(97.5);
 });

@@ -53,7 +53,7 @@ export function tryStack(
   passing: Passing,
   openingsMm: readonly number[],
   truth: number,
-  draws = 1024,
+  draws = 512,
 ): Trial | undefined {
   const shares = sievedShares(passing, openingsMm);
   const stack = homeStack(gradingOfShares(openingsMm, shares));

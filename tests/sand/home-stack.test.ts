@@ -55,7 +55,7 @@ function thinned(masses: readonly number[]): Trial[] {
         shares,
       ),
     );
-    const likely = likelyFineness(stack, 1024);
+    const likely = likelyFineness(stack, 512);
     expect(truth).toBeGreaterThanOrEqual(stack.possible.low - 1e-9);
     expect(truth).toBeLessThanOrEqual(stack.possible.high + 1e-9);
     if (!likely) continue;
