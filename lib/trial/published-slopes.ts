@@ -54,7 +54,7 @@ export function publishedSlope(
   if (test === "compactability" && axis === "moisture") {
     const { slope, sd } = compactabilityPerWater;
     return {
-      says: "Others have found compactability to go by about 10 to 12 points for 1 % of water.",
+      says: "One source prints compactability as 10 to 12 times the moisture; it is taken as about 11 points for 1 % of water, give or take 6.",
       source: ratioSource,
       slope,
       sd,
@@ -66,7 +66,7 @@ export function publishedSlope(
   if (test === "moisture" && axis === "compactability") {
     const { slope, sd } = compactabilityPerWater;
     return {
-      says: "Others have found about 1 % of water to stand behind 10 to 12 points of compactability.",
+      says: "One source prints compactability as 10 to 12 times the moisture; it is taken as about 0.09 % of water for a point, give or take 0.05.",
       source: ratioSource,
       slope: 1 / slope,
       sd: sd / slope ** 2,
