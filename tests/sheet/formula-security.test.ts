@@ -73,7 +73,7 @@ const waysOut = [
   "new Date()",
   "() => 1",
   "function(){}",
-  "`${1}`",
+  "`$n`",
   "n || n",
   "n ?? n",
   "~n",
@@ -232,7 +232,7 @@ function sound(text: string): void {
 }
 
 test("any text is answered", () => {
-  fc.assert(fc.property(fc.string({ unit: "binary", maxLength: 60 }), sound), { numRuns: 400, seed: 1 });
+  fc.assert(fc.property(fc.string({ unit: "binary", maxLength: 60 }), sound), { numRuns: 150, seed: 1 });
   fc.assert(fc.property(fc.string({ unit: "grapheme-ascii", maxLength: 60 }), sound), {
     numRuns: 400,
     seed: 2,
@@ -248,7 +248,7 @@ const words = fc.constantFrom(
 
 test("any words of formulas in any order are answered", () => {
   const texts = fc.array(words, { maxLength: 25 }).map((list) => list.join(" "));
-  fc.assert(fc.property(texts, sound), { numRuns: 1500, seed: 3 });
+  fc.assert(fc.property(texts, sound), { numRuns: 500, seed: 3 });
 });
 
 const { whole } = fc.letrec<{ whole: string }>((tie) => ({
@@ -272,6 +272,6 @@ test("any tree of parts is answered", () => {
     sound(text);
     if (read(text).value) formulas++;
   };
-  fc.assert(fc.property(whole, counted), { numRuns: 1500, seed: 4 });
-  expect(formulas).toBeGreaterThan(300);
+  fc.assert(fc.property(whole, counted), { numRuns: 500, seed: 4 });
+  expect(formulas).toBeGreaterThan(100);
 });

@@ -54,9 +54,9 @@ test("arithmetic gives what mathjs gives, and where it gives nothing there is a 
       compared++;
       expect(Math.abs(value - theirs)).toBeLessThanOrEqual(1e-12 * Math.max(Math.abs(value), 1));
     }),
-    { numRuns: 1500, seed: 20260502 },
+    { numRuns: 600, seed: 20260502 },
   );
-  expect(compared).toBeGreaterThan(800);
+  expect(compared).toBeGreaterThan(300);
 });
 
 test.each([
