@@ -71,6 +71,8 @@ export function trialStanding(
                 return {
                   head: `${property}, ${against}`,
                   ...(shown === "" ? {} : { unit: shown }),
+                  // A cell's number is its chance, whatever the range is printed in.
+                  dataUnit: "% chance within",
                   align: "text",
                 };
               }),
