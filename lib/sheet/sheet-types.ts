@@ -99,13 +99,12 @@ export interface CellFault {
 }
 
 export type Cell =
-  /** figure: drawn when first read; without sources it is exact. atLeast: a part of the doubt is not known. */
+  /** figure: worked out when first read; without sources it is exact. */
   | {
       readonly kind: "figure";
       readonly value: number;
       readonly unit?: Unit;
       readonly figure: Figure;
-      readonly atLeast?: boolean;
     }
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "date"; readonly text: string }

@@ -56,7 +56,7 @@ export type {
  *   rows: [{ wet: "52.4 ± 0.1 g", dry: "50.6 ± 0.1 g" }],
  *   foot: { "mean moisture": "mean(moisture)" },
  * });
- * weighed.cell(0, "moisture") // { kind: "figure", value: 3.435…, figure: { low: 3.143…, high: 3.727… } }
+ * weighed.cell(0, "moisture") // { kind: "figure", value: 3.435…, figure: { low: 3.143…, high: 3.725… } }
  */
 export function sheet(spec: SheetSpec, context: SheetContext = {}): Sheet {
   const { name = "sheet", rows } = spec;
