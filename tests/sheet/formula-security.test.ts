@@ -214,27 +214,30 @@ test("huge exponents give no figure rather than a wrong one", () => {
   }
 });
 
-/** Never throws, never leaves a fault without a place, never gives both an error and a formula. */
-function sound(text: string): void {
+const answered = (text: string): void => void sound(text);
+
+/** True for a formula. Never throws, never leaves a fault without a place, never gives both an error and a formula. */
+function sound(text: string): boolean {
   const { value, issues } = read(text);
   const errors = issues.filter(({ severity }) => severity === "error");
   expect(value === undefined, text).toBe(errors.length > 0);
   for (const { at } of issues)
     expect(0 <= at.from && at.from <= at.to && at.to <= text.length, text).toBe(true);
   namesIn(text, names.keys());
-  if (!value) return;
+  if (!value) return false;
   const inputs = [...value.rows, ...value.sheet, ...value.aggregates, ...value.lookUps].map((_, k) => k - 1);
   const out = new Float64Array(2);
   value.run(inputs, out);
   expect(out[0] === out[1] || (Number.isNaN(out[0]) && Number.isNaN(out[1]))).toBe(true);
   expect(Number.isNaN(out[0]) || Number.isFinite(out[0]), text).toBe(true);
   expect(value.why(inputs) === undefined, text).toBe(Number.isFinite(out[0]));
+  return true;
 }
 
 test("any text is answered", () => {
-  fc.assert(fc.property(fc.string({ unit: "binary", maxLength: 60 }), sound), { numRuns: 150, seed: 1 });
-  fc.assert(fc.property(fc.string({ unit: "grapheme-ascii", maxLength: 60 }), sound), {
-    numRuns: 400,
+  fc.assert(fc.property(fc.string({ unit: "binary", maxLength: 60 }), answered), { numRuns: 80, seed: 1 });
+  fc.assert(fc.property(fc.string({ unit: "grapheme-ascii", maxLength: 60 }), answered), {
+    numRuns: 80,
     seed: 2,
   });
 });
@@ -248,7 +251,7 @@ const words = fc.constantFrom(
 
 test("any words of formulas in any order are answered", () => {
   const texts = fc.array(words, { maxLength: 25 }).map((list) => list.join(" "));
-  fc.assert(fc.property(texts, sound), { numRuns: 500, seed: 3 });
+  fc.assert(fc.property(texts, answered), { numRuns: 300, seed: 3 });
 });
 
 const { whole } = fc.letrec<{ whole: string }>((tie) => ({
@@ -269,9 +272,8 @@ const { whole } = fc.letrec<{ whole: string }>((tie) => ({
 test("any tree of parts is answered", () => {
   let formulas = 0;
   const counted = (text: string): void => {
-    sound(text);
-    if (read(text).value) formulas++;
+    if (sound(text)) formulas++;
   };
-  fc.assert(fc.property(whole, counted), { numRuns: 500, seed: 4 });
-  expect(formulas).toBeGreaterThan(100);
+  fc.assert(fc.property(whole, counted), { numRuns: 300, seed: 4 });
+  expect(formulas).toBeGreaterThan(60);
 });
