@@ -158,9 +158,9 @@ const long = (part: string, end = "1"): string =>
 
 test.each([
   ["a very long text", "n + ".repeat(1e6)],
-  ["brackets 1,000 deep", "(".repeat(999) + "1" + ")".repeat(999)],
+  ["brackets 1,000 deep", `${"(".repeat(999)}1${")".repeat(999)}`],
   ["open brackets", "(".repeat(2000)],
-  ["functions within functions", "sqrt(".repeat(250) + "1" + ")".repeat(250)],
+  ["functions within functions", `${"sqrt(".repeat(250)}1${")".repeat(250)}`],
   ["signs", long("-")],
   ["nots", long("not ", "n > 1")],
   ["a tower of powers", long("2^")],
