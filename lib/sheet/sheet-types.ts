@@ -99,12 +99,16 @@ export interface CellFault {
 }
 
 export type Cell =
-  /** figure: worked out when first read; without sources it is exact. */
+  /**
+   * figure: worked out when first read; without sources it is exact. atLeast: a part of the doubt is not known; sheet()
+   * does not tell so yet of a scale that was never checked.
+   */
   | {
       readonly kind: "figure";
       readonly value: number;
       readonly unit?: Unit;
       readonly figure: Figure;
+      readonly atLeast?: boolean;
     }
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "date"; readonly text: string }
