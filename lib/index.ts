@@ -73,6 +73,23 @@ export { beginLog } from "./log/begin.ts";
 export { filesNamedIn } from "./log/files-named.ts";
 export { fingerprint } from "./log/fingerprint.ts";
 export { type HeapFigure, type HeapKg, heapFigure } from "./log/heap.ts";
+export type {
+  BasedShare,
+  BlendAim,
+  HeapEvent,
+  HeapRecord,
+  HeapState,
+  LoggedBlend,
+  LoggedFlask,
+  LoggedMuller,
+  LoggedPlan,
+  LoggedPrices,
+  LoggedRecipe,
+  LoggedWeather,
+  MeasuredState,
+  MullingTrial,
+  ShareBasis,
+} from "./log/heap-record.ts";
 export { type ReadLogOptions, readLog } from "./log/read-log.ts";
 export { sievedPortion, sievingBalance } from "./log/sieved-portion.ts";
 export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";

@@ -100,6 +100,9 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     sands,
     ...trial,
     sheets,
+    measured: [],
+    events: [],
+    mulling: [],
     fingerprint: fingerprint(typed.text, ...filesUsed(root, files)),
   };
 }

@@ -5,6 +5,7 @@ import type { Sieve } from "../sand/sieve.ts";
 import type { Aim, Batch, Rig, TrialAxis } from "./batch.ts";
 import type { Measured, Scale } from "./figure-types.ts";
 import type { HeapKg } from "./heap.ts";
+import type { HeapSections } from "./heap-record.ts";
 import type { LoggedSheet } from "./logged-sheet.ts";
 
 /** Grams, millimetres, kilopascals; or ounces, inches, pounds per square inch, in US measures. */
@@ -66,7 +67,7 @@ export interface Sand {
   readonly place: Place;
 }
 
-export interface Log {
+export interface Log extends HeapSections {
   readonly format: 1;
   readonly file: string;
   readonly title?: string;

@@ -110,6 +110,9 @@ describe("a notebook", () => {
     aims: [],
     batches: [],
     sheets: [],
+    measured: [],
+    events: [],
+    mulling: [],
     fingerprint: "00",
   } as Log;
   const spec: PageSpec = { question: "How fine?", answer: ["Fine."], sections: [] };
