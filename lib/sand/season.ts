@@ -1,0 +1,209 @@
+// A season forecast: pours to come, worked through for every draw of what is not known.
+
+import { drawQuantiles } from "../quantity/draw-summary.ts";
+import { dryHeapKg, type HeapContents, type HeapDraft, heapShares, workIn } from "./heap-balance.ts";
+import { requireAboveZero, requireFromZero } from "./require.ts";
+
+/** One draw of what the heap holds and of how it wears. */
+export interface SeasonDraw {
+  readonly heap: HeapContents;
+  /** Burnt sand for each kg of metal: dry mix whose clay is wholly killed, kg/kg. */
+  readonly burntKgPerKg: number;
+  /** Dry mix lost with each pour, kg. */
+  readonly lostKg: number;
+  /** Water lost from pour to pour, kg. */
+  readonly driedKg: number;
+  /** Fines of the new sand, % of its dry mass. */
+  readonly newSandFinesPercent: number;
+}
+
+export interface SeasonPlan {
+  readonly pours: number;
+  /** Of one pour. */
+  readonly metalKg: number;
+  /**
+   * none: nothing is put in. every pour: clay to the wanted share, then new sand to the mass that the heap began with.
+   */
+  readonly mend: "none" | "every pour";
+  readonly toLiveClayOfDryMixPercent: number;
+  readonly toMoistureOfDampPercent: number;
+  readonly clayMoisturePercent: number;
+  /** % of the bag's dry clay, against the bag that live clay is counted in. */
+  readonly clayLivePercent: number;
+  readonly newSandMoisturePercent: number;
+  /** How much burnt sand differs from pour to pour, as a share: a factor of about 1 ± this (sd). */
+  readonly betweenPours: number;
+}
+
+export interface Band {
+  readonly value: number;
+  /** Ends of the 95 % interval. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** After so many pours of the plan, mended where it says so; pour 0 is today. */
+export interface SeasonPoint {
+  readonly pour: number;
+  readonly liveClayOfDryMixPercent: Band;
+  readonly deadClayOfDryMixPercent: Band;
+  readonly finesOfGrainPercent: Band;
+  readonly dryKg: Band;
+  /** Put in up to here, as weighed. */
+  readonly clayKg: Band;
+  readonly newSandKg: Band;
+  readonly waterKg: Band;
+}
+
+export interface Season {
+  readonly points: readonly SeasonPoint[];
+  /** Live clay of each draw at each pour, % of dry mix: [pour][draw]. */
+  readonly liveClay: readonly Float64Array[];
+  /** Clay, new sand and water put in over all pours, of each draw, kg as weighed. */
+  readonly used: { readonly clayKg: Float64Array; readonly newSandKg: Float64Array };
+}
+
+/** A plain score of mean 0 and sd 1 for a pour, one for each draw. */
+export type PourScores = (pour: number) => ArrayLike<number>;
+
+/**
+ * The season of a plan with 95 % bands. Each draw is worked through pour by pour: burnt sand metalKg × burntKgPerKg ×
+ * (about 1 ± betweenPours), losses, water dried; where the plan mends, clay C′ = (c* (dry) − A)/(π − c*) and as much
+ * new sand as keeps the dry mass, then water to the moisture wanted.
+ *
+ * draws: one or more; masses 0 or more, kg. plan: pours a whole number from 0, metalKg > 0; percentages 0 to below 100,
+ * wanted live clay below clayLivePercent. Else RangeError. scores: of pour 1, 2, …
+ * A mended heap that is richer than wanted gets no clay. Where clay alone is more than what was lost no new sand goes
+ * in, and the heap grows. Grains are not broken: the band of fines holds what comes with new sand alone.
+ * Source: mass balance; bands are quantiles of the draws (JCGM 101:2008, 7.7).
+ * Example: one draw, 100 kg, 8 live, burnt 2 % and 5 kg lost with each pour, mended: heapSteadyState's amounts.
+ */
+export function forecastSeason(draws: readonly SeasonDraw[], plan: SeasonPlan, scores: PourScores): Season {
+  checkPlan(plan);
+  requireAboveZero("forecastSeason", { draws: draws.length });
+  const heaps: HeapDraft[] = draws.map(({ heap }) => ({ ...heap }));
+  const startKg = heaps.map(dryHeapKg);
+  const used = {
+    clayKg: new Float64Array(draws.length),
+    newSandKg: new Float64Array(draws.length),
+    waterKg: new Float64Array(draws.length),
+  };
+  const points = [pointOf(0, heaps, used)];
+  const liveClay = [liveShares(heaps)];
+  for (let pour = 1; pour <= plan.pours; pour++) {
+    const score = scores(pour);
+    for (const [i, heap] of heaps.entries()) {
+      const draw = draws[i]!;
+      const factor = unevenPour(plan.betweenPours, score[i]!);
+      workIn(heap, { kind: "pour", burntKg: plan.metalKg * draw.burntKgPerKg * factor });
+      workIn(heap, { kind: "lost", dryKg: draw.lostKg });
+      workIn(heap, { kind: "water", kg: -draw.driedKg });
+      if (plan.mend === "every pour") mend(heap, draw, startKg[i]!, plan, used, i);
+    }
+    points.push(pointOf(pour, heaps, used));
+    liveClay.push(liveShares(heaps));
+  }
+  return { points, liveClay, used };
+}
+
+/**
+ * The first pour after which live clay is below a floor, with its 95 % interval; Infinity where it does not come to
+ * that within the plan. floorPercent: % of dry mix. Example: 8 % falling 2 % of itself a pour, floor 7: 7.
+ */
+export function poursToFloor({ liveClay }: Pick<Season, "liveClay">, floorPercent: number): Band {
+  const count = liveClay[0]!.length;
+  const first = Float64Array.from({ length: count }, (_, i) => {
+    const pour = liveClay.findIndex((live) => live[i]! < floorPercent);
+    return pour < 0 ? Number.POSITIVE_INFINITY : pour;
+  }).sort();
+  // A count of pours: the nearest order statistic, since between a pour and never there is nothing.
+  const at = (p: number): number => first[Math.min(count - 1, Math.floor(p * count))]!;
+  return { low: at(0.025), value: at(0.5), high: at(0.975) };
+}
+
+/** exp(s z − s²/2): mean 1, never below zero. */
+export function unevenPour(share: number, score: number): number {
+  return Math.exp(share * score - (share * share) / 2);
+}
+
+/** Middle (median) and 95 % interval of draws; the draws are left as they are. */
+export function bandOf(draws: Float64Array): Band {
+  const [low, value, high] = drawQuantiles(draws.slice(), [0.025, 0.5, 0.975]);
+  return { value: value!, low: low!, high: high! };
+}
+
+function mend(
+  heap: HeapDraft,
+  draw: SeasonDraw,
+  startKg: number,
+  plan: SeasonPlan,
+  used: { clayKg: Float64Array; newSandKg: Float64Array; waterKg: Float64Array },
+  i: number,
+): void {
+  const wanted = plan.toLiveClayOfDryMixPercent / 100;
+  const pi = plan.clayLivePercent / 100;
+  const missingKg = Math.max(0, startKg - dryHeapKg(heap));
+  // Clay and sand together fill what is missing: wanted share of the whole heap.
+  const toFill = dryHeapKg(heap) + missingKg;
+  const filling = Math.max(0, (wanted * toFill - heap.liveClayKg) / pi);
+  const clayKg =
+    filling <= missingKg
+      ? filling
+      : Math.max(0, (wanted * dryHeapKg(heap) - heap.liveClayKg) / (pi - wanted));
+  const sandKg = Math.max(0, missingKg - clayKg);
+  const clay = clayKg / (1 - plan.clayMoisturePercent / 100);
+  const sand = sandKg / (1 - plan.newSandMoisturePercent / 100);
+  workIn(heap, {
+    kind: "clay",
+    weighedKg: clay,
+    moisturePercent: plan.clayMoisturePercent,
+    livePercent: plan.clayLivePercent,
+  });
+  workIn(heap, {
+    kind: "new sand",
+    weighedKg: sand,
+    moisturePercent: plan.newSandMoisturePercent,
+    finesPercent: draw.newSandFinesPercent,
+  });
+  const perDry = plan.toMoistureOfDampPercent / (100 - plan.toMoistureOfDampPercent);
+  const water = Math.max(0, dryHeapKg(heap) * perDry - heap.waterKg);
+  workIn(heap, { kind: "water", kg: water });
+  used.clayKg[i]! += clay;
+  used.newSandKg[i]! += sand;
+  used.waterKg[i]! += water;
+}
+
+const liveShares = (heaps: readonly HeapContents[]): Float64Array =>
+  Float64Array.from(heaps, (heap) => (100 * heap.liveClayKg) / dryHeapKg(heap));
+
+function pointOf(
+  pour: number,
+  heaps: readonly HeapContents[],
+  used: { clayKg: Float64Array; newSandKg: Float64Array; waterKg: Float64Array },
+): SeasonPoint {
+  const shares = heaps.map(heapShares);
+  const band = (of: (share: (typeof shares)[number]) => number): Band =>
+    bandOf(Float64Array.from(shares, of));
+  return {
+    pour,
+    liveClayOfDryMixPercent: band((share) => share.liveClayOfDryMixPercent),
+    deadClayOfDryMixPercent: band((share) => share.deadClayOfDryMixPercent),
+    finesOfGrainPercent: band((share) => share.finesOfGrainPercent),
+    dryKg: band((share) => share.dryKg),
+    clayKg: bandOf(used.clayKg),
+    newSandKg: bandOf(used.newSandKg),
+    waterKg: bandOf(used.waterKg),
+  };
+}
+
+function checkPlan(plan: SeasonPlan): void {
+  const { pours, metalKg, mend: _, betweenPours, ...percents } = plan;
+  requireAboveZero("forecastSeason", { metalKg, clayLivePercent: plan.clayLivePercent });
+  requireFromZero("forecastSeason", { pours, betweenPours, ...percents });
+  if (!Number.isInteger(pours)) throw new RangeError(`forecastSeason: pours must be whole, got ${pours}`);
+  if (!(plan.toLiveClayOfDryMixPercent < plan.clayLivePercent && plan.clayLivePercent <= 100))
+    throw new RangeError("forecastSeason: no clay can bring a heap above its own live share");
+  for (const [name, percent] of Object.entries(percents))
+    if (name !== "clayLivePercent" && percent >= 100)
+      throw new RangeError(`forecastSeason: ${name} must be below 100, got ${percent}`);
+}
