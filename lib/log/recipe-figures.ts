@@ -63,17 +63,15 @@ export function recipeFigures(batch: Batch): RecipeFigures | undefined {
   };
 }
 
-/** A draw below zero, where a ± is as large as the mass, counts as none. */
+/** A draw below zero, where a ± is as large as the mass, counts as none. Called for every draw: no closures in it. */
 function sharesAt(values: ArrayLike<number>): MixShares {
-  const at = (i: number) => Math.max(0, values[i]!);
-  const share = (i: number) => Math.min(99, at(i));
   return mixSharesUnchecked({
     sandKg: Math.max(1e-9, values[0]!),
-    clayKg: at(1),
-    waterKg: at(2),
-    additiveKg: at(3),
-    sandMoisturePercent: share(4),
-    clayMoisturePercent: share(5),
+    clayKg: Math.max(0, values[1]!),
+    waterKg: Math.max(0, values[2]!),
+    additiveKg: Math.max(0, values[3]!),
+    sandMoisturePercent: Math.min(99, Math.max(0, values[4]!)),
+    clayMoisturePercent: Math.min(99, Math.max(0, values[5]!)),
   });
 }
 
