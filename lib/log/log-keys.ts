@@ -1,6 +1,8 @@
 // The names that a log knows, by what they belong to.
 
-export const logKeys = [
+import { heapSectionKeys, heapSectionLines } from "./heap-keys.ts";
+
+export const logKeys: readonly string[] = [
   "format",
   "title",
   "founder",
@@ -19,7 +21,8 @@ export const logKeys = [
   "batches",
   "batches file",
   "sheets",
-] as const;
+  ...heapSectionKeys,
+];
 
 /** How a section is written, for a remedy; the others are a name and a value on one line. */
 export const sectionLines: { readonly [key: string]: string } = {
@@ -32,6 +35,7 @@ export const sectionLines: { readonly [key: string]: string } = {
   trial: "trial: { axis: moisture }",
   sheets: "sheets:",
   heap: "heap: { mass: 120 kg ± 5 kg }",
+  ...heapSectionLines,
 };
 
 export const sandKeys = ["state", "note", "sievings", "sievings file"] as const;
@@ -53,7 +57,19 @@ export const sievingKeys = [
 export const scaleKeys = ["reads to", "within", "note"] as const;
 export const sieveSetKeys = ["frame", "checked", "note"] as const;
 
-export const heapKeys = ["mass", "buckets", "bucket", "empty", "scale", "note"] as const;
+export const heapKeys = [
+  "mass",
+  "buckets",
+  "bucket",
+  "empty",
+  "scale",
+  "clay kind",
+  "shape",
+  "cover",
+  "exposed",
+  "depth",
+  "note",
+] as const;
 
 export const batchKeys = [
   "date",

@@ -1,4 +1,4 @@
-// A log's text, once it is known to be text, to the log: parse, head, rig, sand by sand, batch by batch.
+// A log's text, once it is known to be text, to the log: parse, head, rig, sand by sand, batch by batch, the heap and its season.
 
 import type { Issue, Place } from "../issue.ts";
 import { noSands, notALog } from "./complaints-file.ts";
@@ -6,11 +6,13 @@ import type { Files } from "./csv-file.ts";
 import { type Fields, fieldsOf, mapOf, nearKey, uniqueEntries } from "./fields.ts";
 import { filesUsed } from "./files-named.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { heapSectionKeys } from "./heap-keys.ts";
 import { reportTo } from "./issue-list.ts";
 import { logKeys, sandKeys } from "./log-keys.ts";
 import { isHoled, type MapNode, type PlacedComplaint } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
 import { checkFormat, readHead } from "./read-head.ts";
+import { readHeapSections } from "./read-heap-sections.ts";
 import { readScales, readSieveSets } from "./read-rig.ts";
 import { readSand } from "./read-sand.ts";
 import { readSheets } from "./read-sheets.ts";
@@ -72,15 +74,17 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
   const sands: Sand[] = entries.flatMap(
     (entry) => readSand(entry, context, reportAbout(entry.key.trim())) ?? [],
   );
+  // Where lines of sands could not be read, any name may be one of them.
+  const sandNames = isHoled(fields.section("sands")) ? [] : entries.map(({ key }) => key.trim());
   const trial = readTrial(fields, {
     files,
     scales,
-    // Where lines of sands could not be read, any name may be one of them.
-    sands: isHoled(fields.section("sands")) ? [] : entries.map(({ key }) => key.trim()),
+    sands: sandNames,
     spoiled: ({ keyPlace }) => blockSpoiled(keyPlace),
     report: aboutFile,
     reportAbout,
   });
+  const season = readHeapSections(fields, { sands: sandNames, heapKg: trial.heapKg }, aboutFile);
   const sheets = readSheets(fields.get("sheets"), {
     source,
     files,
@@ -100,16 +104,14 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     sands,
     ...trial,
     sheets,
-    measured: [],
-    events: [],
-    mulling: [],
+    ...season,
     fingerprint: fingerprint(typed.text, ...filesUsed(root, files)),
   };
 }
 
-/** Neither sands nor batches nor sheets: not even under a misspelt name, or on lines that could not be read. */
+/** Neither sands nor batches nor sheets, nor anything of a heap: not even under a misspelt name, or on lines that could not be read. */
 function saysNothing(root: MapNode, fields: Fields): boolean {
-  const sections = ["sands", "batches", "batches file", "sheets"];
+  const sections = ["sands", "batches", "batches file", "sheets", ...heapSectionKeys];
   if (isHoled(root) || sections.slice(1).some((section) => fields.get(section) !== undefined)) return false;
   const sands = fields.get("sands");
   if (sands) return sands.kind === "map" && !isHoled(sands);

@@ -7,6 +7,8 @@ import { volumeRows } from "./unit-table-volume.ts";
 const mass: Dimension = [1, 0, 0, 0];
 const length: Dimension = [0, 1, 0, 0];
 const time: Dimension = [0, 0, 1, 0];
+const frequency: Dimension = [0, 0, -1, 0];
+const speed: Dimension = [0, 1, -1, 0];
 const temperature: Dimension = [0, 0, 0, 1];
 const force: Dimension = [1, 1, -2, 0];
 const pressure: Dimension = [1, -1, -2, 0];
@@ -72,6 +74,13 @@ export const unitRows: readonly UnitRow[] = [
   },
   { text: "m", names: ["metre", "meter", "metres", "meters"], dimension: length, ratio: [1, 1], source: si },
   {
+    text: "km",
+    names: ["kilometre", "kilometer", "kilometres", "kilometers"],
+    dimension: length,
+    ratio: [1000, 1],
+    source: si,
+  },
+  {
     text: "in",
     names: ["inch", "inches", "in.", '"', "″"],
     dimension: length,
@@ -92,6 +101,21 @@ export const unitRows: readonly UnitRow[] = [
   { text: "min", names: ["mins", "minute", "minutes"], dimension: time, ratio: [60, 1], source: si },
   { text: "h", names: ["hr", "hrs", "hour", "hours"], dimension: time, ratio: [3600, 1], source: si },
   { text: "d", names: ["day", "days"], dimension: time, ratio: [86_400, 1], source: si },
+
+  {
+    text: "rpm",
+    names: ["r/min", "rev/min", "turns/min", "turns a minute", "revolutions per minute", "turns per minute"],
+    dimension: frequency,
+    ratio: [1, 60],
+    source: "exact: turns are counted as a bare number, 60 s to the minute",
+  },
+  {
+    text: "mph",
+    names: ["mi/h", "miles per hour", "mile per hour"],
+    dimension: speed,
+    ratio: [1_609_344, 3_600_000],
+    source: yardAndPound,
+  },
 
   {
     text: "°C",

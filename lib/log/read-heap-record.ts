@@ -1,0 +1,45 @@
+// The heap: besides its mass, what clay it holds, how it lies and how it is covered.
+
+import { choiceOf, fieldsOf } from "./fields.ts";
+import { given } from "./given.ts";
+import type { HeapKg } from "./heap.ts";
+import type { ClayKind, HeapRecord } from "./heap-record.ts";
+import { heapKeys } from "./log-keys.ts";
+import type { Entry, Report } from "./node.ts";
+import { numberIn } from "./read-season-fields.ts";
+
+const clayKinds: readonly ClayKind[] = ["sodium bentonite", "calcium bentonite"];
+const shortKinds: { readonly [name: string]: ClayKind } = {
+  sodium: "sodium bentonite",
+  "na-bentonite": "sodium bentonite",
+  western: "sodium bentonite",
+  "western bentonite": "sodium bentonite",
+  calcium: "calcium bentonite",
+  "ca-bentonite": "calcium bentonite",
+  southern: "calcium bentonite",
+  "southern bentonite": "calcium bentonite",
+};
+
+/** readHeap has complained of unknown names already. */
+export function readHeapRecord(
+  entry: Entry | undefined,
+  heapKg: HeapKg | undefined,
+  report: Report,
+): HeapRecord | undefined {
+  if (entry?.value.kind !== "map") return undefined;
+  const fields = fieldsOf(entry.value, heapKeys, "of the heap", () => {});
+  const reader = { fields, report };
+  return {
+    ...given({
+      heapKg,
+      clayKind: choiceOf(fields.get("clay kind"), "clay kind", clayKinds, report, {
+        named: (name) => shortKinds[name],
+      }),
+      shape: choiceOf(fields.get("shape"), "shape", ["heap", "bin"] as const, report),
+      cover: choiceOf(fields.get("cover"), "cover", ["none", "sheet", "lid"] as const, report),
+      exposedM2: numberIn(reader, "exposed", "m²", 10_000),
+      depthMm: numberIn(reader, "depth", "mm", 10_000),
+    }),
+    place: entry.keyPlace,
+  };
+}

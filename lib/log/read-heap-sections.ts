@@ -1,0 +1,41 @@
+// The sections of a heap and its season, one after the other.
+
+import type { Fields } from "./fields.ts";
+import { given } from "./given.ts";
+import type { HeapKg } from "./heap.ts";
+import type { HeapSections } from "./heap-record.ts";
+import type { Report } from "./node.ts";
+import { readBlend } from "./read-blend.ts";
+import { readEvents } from "./read-events.ts";
+import { readHeapRecord } from "./read-heap-record.ts";
+import { readMuller, readMulling } from "./read-mulling.ts";
+import { readPrices } from "./read-prices.ts";
+import { readRecipeWanted } from "./read-recipe-wanted.ts";
+import { readFlask, readPlan, readWeather } from "./read-season.ts";
+import { readMeasured, readWanted } from "./read-state.ts";
+
+/** sands: names that the log declares; heapKg: as readHeap has read it. */
+export function readHeapSections(
+  fields: Fields,
+  { sands, heapKg }: { readonly sands: readonly string[]; readonly heapKg: HeapKg | undefined },
+  report: Report,
+): HeapSections {
+  const recipe = readRecipeWanted(fields.entry("recipe"), report);
+  const bought = [...sands, ...(recipe?.additives ?? []).map(({ name }) => name)];
+  return {
+    ...given({
+      heap: readHeapRecord(fields.entry("heap"), heapKg, report),
+      recipe,
+      prices: readPrices(fields.entry("prices"), bought, report),
+      wanted: readWanted(fields.entry("wanted"), report),
+      weather: readWeather(fields.entry("weather"), report),
+      flask: readFlask(fields.entry("flask"), report),
+      planned: readPlan(fields.entry("planned"), report),
+      muller: readMuller(fields.entry("muller"), report),
+      blend: readBlend(fields.entry("blend"), sands, report),
+    }),
+    measured: readMeasured(fields.get("measured"), report),
+    events: readEvents(fields.get("events"), heapKg, report),
+    mulling: readMulling(fields.entry("mulling"), report),
+  };
+}

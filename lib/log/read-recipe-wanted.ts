@@ -1,0 +1,146 @@
+// The recipe that is wanted: shares on one basis, and how much is to be made.
+
+import {
+  bucketOfUnknown,
+  makeAndSand,
+  panAboveHeap,
+  recipeOfNothing,
+  recipeWithoutClay,
+  recipeWithoutMoisture,
+  twoBases,
+} from "./complaints-recipe.ts";
+import { choiceOf, type Fields, fieldsOf, mapOf, textOf, uniqueEntries } from "./fields.ts";
+import type { Measured } from "./figure-types.ts";
+import { given } from "./given.ts";
+import { loggedRecipeKeys } from "./heap-keys.ts";
+import type { BucketWeight, LoggedRecipe, RecipeAdditive, ShareBasis } from "./heap-record.ts";
+import { measuredOf } from "./measured.ts";
+import { type Entry, type LogNode, plainName, type Report } from "./node.ts";
+import { basisNamed, shareOf, threeReadings, withBasis } from "./read-based-share.ts";
+import { massIn, moistureIn } from "./read-season-fields.ts";
+
+export const basisWords: { readonly [basis in ShareBasis]: string } = {
+  sand: "per 100 of sand",
+  "dry mix": "of dry mix",
+  "damp mass": "of damp mass",
+};
+
+export function readRecipeWanted(entry: Entry | undefined, report: Report): LoggedRecipe | undefined {
+  const map = mapOf(entry?.value, "recipe", report);
+  if (!map || !entry) return undefined;
+  const fields = fieldsOf(map, loggedRecipeKeys, "of a recipe", report);
+  textOf(fields.get("note"), "note", report);
+  const clay = fields.get("bentonite") ? "bentonite" : "clay";
+  const written = basisOf(fields, report);
+  const basis = written ?? (fields.get("basis") ? undefined : basisOfClay(fields.get(clay)));
+  const share = (node: LogNode | undefined, what: string) => onBasis(node, what, basis, report);
+  const clayPercent = share(fields.get(clay), clay);
+  const additives = additivesOf(fields, share, report);
+  const reader = { fields, report };
+  const moisturePercent = moistureIn(reader, "moisture");
+  const amounts = amountsOf(fields, report);
+  const mullerPanKg = massIn(reader, "muller pan");
+  const { makeKg } = amounts;
+  if (makeKg && mullerPanKg && mullerPanKg.value > makeKg.value)
+    report(panAboveHeap(mullerPanKg.text, makeKg.text), mullerPanKg.place);
+  if (!fields.get(clay) && !fields.holed) report(recipeWithoutClay(), entry.keyPlace);
+  if (!fields.get("moisture") && !fields.holed) report(recipeWithoutMoisture(), entry.keyPlace);
+  if (!fields.get("make") && !fields.get("sand") && !fields.holed) report(recipeOfNothing(), entry.keyPlace);
+  return {
+    ...given({
+      basis,
+      clayPercent,
+      moisturePercent,
+      sandMoisturePercent: moistureIn(reader, "sand moisture"),
+      clayMoisturePercent: moistureIn(reader, `${clay} moisture`),
+      ...amounts,
+      mullerPanKg,
+    }),
+    additives,
+    buckets: bucketsOf(fields, ["sand", "clay", ...additives.map(({ name }) => name)], report),
+    place: entry.keyPlace,
+  };
+}
+
+function basisOf(fields: Fields, report: Report): ShareBasis | undefined {
+  const words = Object.entries(basisWords) as [ShareBasis, string][];
+  const choice = choiceOf(
+    fields.get("basis"),
+    "basis",
+    words.map(([, said]) => said),
+    report,
+    { named: (name) => basisWords[basisNamed(name) ?? ("" as ShareBasis)] },
+  );
+  return words.find(([, said]) => said === choice)?.[0];
+}
+
+/** Where only the clay says of what it is, the whole recipe is counted so. */
+function basisOfClay(node: LogNode | undefined): ShareBasis | undefined {
+  const share = shareOf(node, "clay", () => {});
+  return share?.unit?.of === undefined ? undefined : basisNamed(`of ${share.unit.of}`);
+}
+
+function onBasis(
+  node: LogNode | undefined,
+  what: string,
+  basis: ShareBasis | undefined,
+  report: Report,
+): Measured | undefined {
+  const share = shareOf(node, what, report);
+  if (!share) return undefined;
+  const { place, text, value } = share;
+  const own = share.unit?.of === undefined ? undefined : basisNamed(`of ${share.unit.of}`);
+  if (!basis) {
+    const line = `basis: ${basisWords.sand}\`, \`basis: ${basisWords["dry mix"]}\` or \`basis: ${basisWords["damp mass"]}`;
+    return void report(threeReadings(what, text, value, line), place);
+  }
+  if (share.unit?.of !== undefined && own !== basis)
+    return void report(twoBases(what, text, basisWords[basis]), place);
+  const { unit, ...bare } = share;
+  const measured = withBasis(
+    unit && unit.kind !== "percent" ? share : { ...bare, value },
+    what,
+    basis,
+    report,
+  );
+  if (!measured) return undefined;
+  const { of: _, ...percent } = measured;
+  return percent;
+}
+
+type ShareReader = (node: LogNode | undefined, what: string) => Measured | undefined;
+
+function additivesOf(fields: Fields, share: ShareReader, report: Report): RecipeAdditive[] {
+  const map = mapOf(fields.get("additives"), "additives", report);
+  if (!map) return [];
+  return uniqueEntries(map, report).flatMap(({ key, value }) => {
+    const percent = share(value, key.trim());
+    return percent ? [{ name: key.trim(), percent }] : [];
+  });
+}
+
+function amountsOf(fields: Fields, report: Report): { makeKg?: Measured; sandKg?: Measured } {
+  const makeKg = massIn({ fields, report }, "make");
+  const sand = fields.entry("sand");
+  if (fields.get("make") && sand) {
+    report(makeAndSand(), sand.keyPlace);
+    return given({ makeKg });
+  }
+  return given({ makeKg, sandKg: massIn({ fields, report }, "sand") });
+}
+
+function bucketsOf(fields: Fields, known: readonly string[], report: Report): BucketWeight[] {
+  const map = mapOf(fields.get("bucket of"), "bucket of", report);
+  if (!map) return [];
+  return uniqueEntries(map, report).flatMap(({ key, keyPlace, value }) => {
+    const name = plainName(key) === "bentonite" ? "clay" : plainName(key);
+    const of = known.find((one) => plainName(one) === name);
+    if (!of) {
+      report(bucketOfUnknown(key, known.join(", ")), keyPlace);
+      return [];
+    }
+    const field = { what: `bucket of ${of}`, unit: "kg", most: 10_000, aboveZero: true };
+    const kg = measuredOf(value, field, report);
+    return kg ? [{ of, kg }] : [];
+  });
+}
