@@ -5,6 +5,8 @@ export default defineConfig({
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/**/*.test.ts"],
     env: { TZ: "UTC" },
+    // Files that run one after the other share what they load: the library, the drawing library, a browser.
+    isolate: false,
     testTimeout: 180_000,
     hookTimeout: 180_000,
     reporters: ["default", "./tests/tally.ts"],
