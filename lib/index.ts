@@ -132,6 +132,7 @@ export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
 export { type Notebook, notebook } from "./page/notebook.ts";
 export { sheetCharts } from "./page/sheet-charts.ts";
+export { sheetFunctions } from "./page/sheet-functions.ts";
 export { sheetSection } from "./page/sheet-section.ts";
 export { footText, sheetTable } from "./page/sheet-table.ts";
 export {
@@ -166,6 +167,8 @@ export { convert, type Unit } from "./quantity/unit.ts";
 export { aimsFromBands } from "./sand/aims-from-bands.ts";
 // Sand: home rigs to trade numbers
 export { airViscosityUPaS, permeabilityAt20 } from "./sand/air.ts";
+// Sand: weather and heat
+export { dryingHours } from "./sand/airing.ts";
 export { everyBand } from "./sand/all-bands.ts";
 // Sand: the grading
 export { angularityClass, angularityCoefficient } from "./sand/angularity.ts";
@@ -173,8 +176,17 @@ export { angularityClass, angularityCoefficient } from "./sand/angularity.ts";
 export { averageGrainSizeUm } from "./sand/average-grain-size.ts";
 export { type Band, decides } from "./sand/band.ts";
 export { bands } from "./sand/bands.ts";
+export { mostWaterPerKgMetal, waterBoiledOffKg } from "./sand/boiled-off.ts";
 // Sand: recipe, water, bond
 export { bondState } from "./sand/bond-state.ts";
+export {
+  bondLostC,
+  burntSandPerKgMetal,
+  burntShare,
+  clayBurntPerKgMetal,
+  sandToMetal,
+  wearFactorDoseKg,
+} from "./sand/burn-out.ts";
 export {
   compactabilityByWeighingPercent,
   compactabilityPercent,
@@ -183,8 +195,10 @@ export {
 export { compressionKPa, heightToDiameterIssues, loadForKPa } from "./sand/compression.ts";
 export { concentration } from "./sand/concentration.ts";
 export { gradingCurve, passingAtPercent, sizeAtPassing } from "./sand/curve.ts";
+export { dryingFront } from "./sand/drying-front.ts";
 export { dryEnough } from "./sand/drying-stop.ts";
 export { equilibriumCompactabilityPercent, equilibriumMoisturePercent } from "./sand/equilibrium-moisture.ts";
+export { openWaterKgM2H, outdoorWaterCmDay, stillWaterKgM2H } from "./sand/evaporation.ts";
 export {
   type FinenessFigure,
   type FinenessQuestion,
@@ -197,12 +211,20 @@ export { roughFineness, roughSizeUm } from "./sand/fineness-size.ts";
 export { fines } from "./sand/fines.ts";
 export { type FirstDose, firstDoseByCompactabilityKg, firstDoseKg } from "./sand/first-dose.ts";
 export { kurtosisClass, skewnessClass, sortingClass } from "./sand/folk-ward.ts";
+export { castingModulusMm, freezingByShape, freezingConstants, freezingSeconds } from "./sand/freezing.ts";
 export { gapGraded } from "./sand/gap-graded.ts";
 export { type Fraction, type Grading, gradingOf } from "./sand/grading.ts";
 export { type GrainFineness, grainFineness } from "./sand/grain-fineness.ts";
 export { gradingStatistics, grainStatistics } from "./sand/grain-statistics.ts";
 export { compactedGreenStrengthPercent, moistureGreenStrengthPercent } from "./sand/green-strength-bond.ts";
 export { heapMassKg } from "./sand/heap-mass.ts";
+export { behindGapC, heatedDepthMm, heatIntoSandKJM2, sandTemperatureC } from "./sand/heated-depth.ts";
+export {
+  latentHeatKJKg,
+  vapourPressureByWetBulbPa,
+  vapourPressurePa,
+  wetBulbCelsius,
+} from "./sand/humid-air.ts";
 export { jarClayPercent } from "./sand/jar.ts";
 // Sand: practice of sieving and washing
 export { lossIntoPan, massBalance } from "./sand/mass-balance.ts";
@@ -220,6 +242,7 @@ export {
   moistureOfDampPercent,
   moistureStepPercent,
 } from "./sand/moisture.ts";
+export { moistureAfter, temperTonight } from "./sand/moisture-tomorrow.ts";
 export { mullingEfficiencyPercent } from "./sand/mulling-efficiency.ts";
 export { afsClasses } from "./sand/multipliers.ts";
 export { type NextSieve, nextSieves } from "./sand/next-sieve.ts";
@@ -238,10 +261,12 @@ export {
   floatingCanMm,
   movingLevelsCm2,
 } from "./sand/permeability-rigs.ts";
+export { plateHeatedDepths } from "./sand/plate-cooling.ts";
 export { portionAdvice, smallestPortionG } from "./sand/portion.ts";
 export { dropForMm, rammerEnergyJ, rammers, rammingJKg } from "./sand/rammer.ts";
 export { readGrading } from "./sand/read-grading.ts";
 export { pooledRepeatScatter, repeatScatter } from "./sand/repeats.ts";
+export { saturationPressurePa } from "./sand/saturation-pressure.ts";
 export { screens } from "./sand/screens.ts";
 export { settlingCutUm, settlingSeconds, stokesReynolds } from "./sand/settling.ts";
 export { shearKPa } from "./sand/shear.ts";
@@ -260,6 +285,7 @@ export type { TypicalValue } from "./sand/typical-value.ts";
 export { uniformity } from "./sand/uniformity.ts";
 export { clayByWashPercent, washPlan } from "./sand/wash.ts";
 export { waterDensityKgM3, waterViscosityMPaS } from "./sand/water.ts";
+export { waterLostKg } from "./sand/water-lost.ts";
 export { waterPerClay } from "./sand/water-per-clay.ts";
 export { waterSensitivity } from "./sand/water-sensitivity.ts";
 export { waterToAddKg, waterToLoseKg } from "./sand/water-to-add.ts";

@@ -8,7 +8,7 @@ import { linear, spread } from "../quantity/spread-of.ts";
 import { dryingFront } from "./drying-front.ts";
 import { openWaterKgM2H } from "./evaporation.ts";
 import { exposedSurface, type LyingAs } from "./heap-shape.ts";
-import { vapourDensityKgM3, wetBulbCelsius } from "./humid-air.ts";
+import { requireAir, vapourDensityKgM3, wetBulbCelsius } from "./humid-air.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 import { saturationPressurePa } from "./saturation-pressure.ts";
 
@@ -91,7 +91,7 @@ const COVERED = {
  */
 export function waterLostKg(heap: StandingHeap): WaterLost {
   checked(heap);
-  const { airMS = 0, exposedM2, ...given } = heap;
+  const { airMS = 0, exposedM2, shape, cover, ...given } = heap;
   const inputs = {
     heapKg: given.heapKg,
     moisture: given.moistureOfDampPercent,
@@ -107,7 +107,6 @@ export function waterLostKg(heap: StandingHeap): WaterLost {
     leak: cover === "none" ? 0 : leak,
   };
   type Drawn = { readonly [name in keyof typeof inputs]: number };
-  const { shape, cover } = heap;
   const areaOf = (at: Drawn): number =>
     at.exposedM2 > 0
       ? at.exposedM2
@@ -166,5 +165,11 @@ function checked(heap: StandingHeap): void {
     dryPercent: 100 - middleOf(heap.moistureOfDampPercent),
   });
   requireFromZero("waterLostKg", { hours, toTenDays: 240 - hours });
+  requireAir("waterLostKg", {
+    airC: middleOf(heap.airC),
+    relativeHumidityPercent: middleOf(heap.relativeHumidityPercent),
+  });
+  const airMS = middleOf(heap.airMS ?? 0);
+  requireFromZero("waterLostKg", { airMS, toGale: 10 - airMS });
   if (heap.exposedM2 !== undefined) requireAboveZero("waterLostKg", { exposedM2: middleOf(heap.exposedM2) });
 }
