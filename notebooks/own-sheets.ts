@@ -9,6 +9,7 @@ import {
   ownSheets,
   type Sheet,
   sheetFindings,
+  sheetFunctions,
   sheetSection,
   type Text,
 } from "../lib/index.ts";
@@ -40,7 +41,7 @@ export default notebook(
         {
           role: "next",
           title: "What to do next",
-          blocks: [{ kind: "list", items: nextSteps(log, sheets) }],
+          blocks: [{ kind: "list", items: nextSteps(log, sheets) }, sheetFunctions()],
         },
       ],
       sources: [...new Set(findings.flatMap(({ source }) => (source ? [source] : [])))],
@@ -84,7 +85,7 @@ function plainFigures({ foot, rowCount }: Sheet): unknown {
         low: ends[0],
         high: ends[1],
         ...(unit ? { unit: unit.text } : {}),
-        ...(atLeast ? { atLeast } : {}),
+        ...(atLeast || figure.lost ? { atLeast: true } : {}),
       },
     ];
   });

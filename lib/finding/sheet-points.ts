@@ -42,9 +42,41 @@ export function axisOf(sheet: Sheet, name: string): { readonly title: string; re
   return { title, ...(unit ? { unit: unit.text } : {}) };
 }
 
-/** What names a row: its texts and dates, else its number. */
+const namesOf = new WeakMap<Sheet, readonly string[]>();
+
+/** What names a row: its first text, with the texts and dates after it where rows share that, else its number. */
 export function rowName(sheet: Sheet, row: number): string {
-  const [first] = sheet.columns.filter(({ kind }) => kind === "text");
-  const text = first?.texts[row] ?? "";
-  return text === "" ? `row ${row + 1}` : text;
+  let names = namesOf.get(sheet);
+  if (!names) {
+    names = rowNames(sheet);
+    namesOf.set(sheet, names);
+  }
+  return names[row] ?? `row ${row + 1}`;
+}
+
+function rowNames({ columns, rowCount }: Sheet): readonly string[] {
+  const typed = columns.filter(({ formula }) => formula === undefined);
+  const texts = typed.filter(({ kind }) => kind === "text");
+  const all = [...texts, ...typed.filter(({ kind }) => kind === "date")];
+  let names: readonly string[] = Array.from({ length: rowCount }, () => "");
+  for (const column of all) {
+    const times = timesOf(names);
+    if (names.every((name) => name !== "" && times.get(name) === 1)) break;
+    names = names.map((name, row) => {
+      const text = column.texts[row] ?? "";
+      if (text === "" || (name !== "" && times.get(name) === 1)) return name;
+      return name === "" ? text : `${name}, ${text}`;
+    });
+  }
+  const times = timesOf(names);
+  return names.map((name, row) => {
+    if (name === "") return `row ${row + 1}`;
+    return times.get(name) === 1 ? name : `${name}, row ${row + 1}`;
+  });
+}
+
+function timesOf(names: readonly string[]): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const name of names) times.set(name, (times.get(name) ?? 0) + 1);
+  return times;
 }

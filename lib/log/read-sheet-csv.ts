@@ -5,9 +5,9 @@ import { sameDimension } from "../quantity/unit.ts";
 import { cellCount } from "./complaints-csv.ts";
 import { headTwice, headUnit, plusMinusAlone, workedOutCell } from "./complaints-sheet.ts";
 import { checkColumnNames, columnName, csvTable, rowPlace } from "./csv-table.ts";
-import type { LoggedColumn, LoggedRow, Typed } from "./logged-sheet.ts";
+import type { LoggedColumn, LoggedRow } from "./logged-sheet.ts";
 import type { Report, TextNode } from "./node.ts";
-import { cellsText, columnNamed, type ReadRows, unknown } from "./read-sheet-rows.ts";
+import { cellsText, columnNamed, emptyCells, type ReadRows, unknown } from "./read-sheet-rows.ts";
 import { isBlankCell } from "./read-sheets-context.ts";
 import type { Source } from "./source.ts";
 
@@ -103,7 +103,7 @@ function cellsOf(
   heads: readonly (HeadColumn | undefined)[],
   report: Report,
 ): LoggedRow["cells"] {
-  const cells: Record<string, Typed> = {};
+  const cells = emptyCells();
   const place = (index: number) => row[index]!.place;
   heads.forEach((head, k) => {
     const text = unquoted(row[k]?.text ?? "");

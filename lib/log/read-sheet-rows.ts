@@ -37,7 +37,7 @@ export function listedRows(
   return { rows, whole: rows.length === node.items.length && !holed };
 
   function rowOf(map: MapNode): LoggedRow {
-    const cells: Record<string, Typed> = {};
+    const cells = emptyCells();
     for (const { key, keyPlace, value } of uniqueEntries(map, report)) {
       const column = columnNamed(columns, key);
       if (!column) {
@@ -53,6 +53,11 @@ export function listedRows(
     }
     return { cells, place: map.place };
   }
+}
+
+/** Without a prototype: a column may be called “constructor”. */
+export function emptyCells(): Record<string, Typed> {
+  return Object.create(null) as Record<string, Typed>;
 }
 
 export function columnNamed(columns: readonly LoggedColumn[], name: string): LoggedColumn | undefined {

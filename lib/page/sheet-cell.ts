@@ -21,7 +21,7 @@ export function sheetFigure(cell: Extract<Cell, { kind: "figure" }>, worked: boo
     value,
     low: Math.min(figure.low, value),
     high: Math.max(figure.high, value),
-    atLeast,
+    atLeast: atLeast || figure.lost !== undefined,
   }).text;
 }
 

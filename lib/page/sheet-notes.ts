@@ -1,8 +1,35 @@
 // What is said under a sheet: which figures have no ± and why, and what the ± of the foot is made of.
 
+import { rowName } from "../finding/sheet-points.ts";
 import { printNumber } from "../quantity/print.ts";
 import type { Cell, Sheet } from "../sheet/sheet.ts";
 import type { Block } from "./blocks.ts";
+
+/** Of figures whose ± leaves out draws without a number, or is not known for that; the first of a column stands for those like it. */
+function lostWords(sheet: Sheet, cellsOf: (name: string) => Cell[]): string[] {
+  const words = (what: string, cell: Cell, known: boolean): string[] => {
+    if (cell.kind !== "figure" || !cell.figure.lost) return [];
+    const { lost, low } = cell.figure;
+    if (Number.isFinite(low) !== known) return [];
+    const share = `${printNumber(lost.percent, lost.percent < 1 ? 2 : 0)} % of the draws give no figure (${lost.why})`;
+    return [
+      known
+        ? `${what}: ${share}; its ± is that of the others, so at least that.`
+        : `${what}: ± not known, because ${share}.`,
+    ];
+  };
+  return [true, false].flatMap((known) => [
+    ...sheet.columns.flatMap(({ name }) => {
+      const [first, ...more] = cellsOf(name).flatMap((cell, row) =>
+        words(`${name} of ${rowName(sheet, row)}`, cell, known),
+      );
+      if (first === undefined) return [];
+      const like = more.length === 1 ? "1 more row is" : `${more.length} more rows are`;
+      return [more.length === 0 ? first : `${first} ${like} like it.`];
+    }),
+    ...sheet.foot.flatMap(({ name, cell }) => words(name, cell, known)),
+  ]);
+}
 
 export function sheetNotes(sheet: Sheet, scales: readonly { name: string; withinG?: number }[]): Block[] {
   const cellsOf = (name: string): Cell[] =>
@@ -34,6 +61,8 @@ export function sheetNotes(sheet: Sheet, scales: readonly { name: string; within
         : "a part of the doubt is not known";
     blocks.push({ kind: "prose", text: `“At least”: ${why}.` });
   }
+  const lost = lostWords(sheet, cellsOf);
+  if (lost.length > 0) blocks.push({ kind: "list", items: lost });
   const over = sheet.foot.filter(({ formula }) => /\b(mean|sum|median|quantile)\s*\(/.test(formula));
   if (over.some(({ cell }) => cell.kind === "figure" && cell.figure.sources.length > 0)) {
     blocks.push({
@@ -47,6 +76,7 @@ export function sheetNotes(sheet: Sheet, scales: readonly { name: string; within
     const told = shares.map(({ source, id, percent }) => {
       return `${printNumber(Math.min(100, percent), 0)} % ${source.says ?? id}`;
     });
+    if (shares.length === 0) return [];
     const rest = cell.figure.shares.length - shares.length;
     const together = cell.figure.actTogether ? " (they act together, so the parts don't add up)" : "";
     return [`${name}: ${told.join("; ")}${rest > 0 ? `; ${rest} more` : ""}${together}.`];

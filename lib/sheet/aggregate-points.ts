@@ -81,7 +81,9 @@ function byPlace(
       for (let j = 0; j < length; j++) side[j * n + k] = at(drawn, j);
     });
     for (let j = 0; j < length; j++) {
-      out[from + j] = quantilesInPlace(side.subarray(j * n, (j + 1) * n), [p])[0]!;
+      const drawn = side.subarray(j * n, (j + 1) * n);
+      // What is no number has no place among the others.
+      out[from + j] = drawn.some(Number.isNaN) ? Number.NaN : quantilesInPlace(drawn, [p])[0]!;
     }
   }
 }

@@ -34,6 +34,7 @@ export function bindColumn(name: string, formula: Formula, context: BindContext,
     values,
     faults,
     ...marks(bound),
+    lacks: lacksOfRows(bound, values),
   };
 }
 
@@ -51,7 +52,19 @@ export function bindOne(name: string, formula: Formula, context: BindContext, wh
     fault,
     doubtful,
     smooth,
+    lacks: bound.inputs.some((input) => input.per === "sheet" && input.lacks),
   };
+}
+
+function lacksOfRows({ inputs }: Bound, values: Float64Array): Uint8Array | undefined {
+  const lacking = inputs.filter(({ lacks }) => lacks);
+  if (lacking.length === 0) return undefined;
+  const out = new Uint8Array(values.length);
+  for (const { lacks } of lacking) {
+    if (lacks === true) out.fill(1);
+    else if (lacks) for (let row = 0; row < out.length; row++) out[row]! |= lacks[row]!;
+  }
+  return out;
 }
 
 function bind(name: string, formula: Formula, context: BindContext, where: SheetWhere): Bound {
@@ -94,15 +107,18 @@ function aggregateNode(
   if (Number.isFinite(value) || rows.values.every(Number.isNaN)) {
     const aggregate = { fn: asked, p, of: rows };
     const none = fn === "count" && Number.isNaN(value) ? 0 : value;
-    return { ...common, value: none, aggregate, doubtful: rows.doubtful && asked !== "count" };
+    const doubtful = rows.doubtful && asked !== "count";
+    const lacks = doubtful && rows.lacks?.some((one, row) => one === 1 && !Number.isNaN(rows.values[row]));
+    return { ...common, value: none, aggregate, doubtful, lacks };
   }
   const issue = Number.isNaN(value) ? sheetIssue.twoForSd() : sheetIssue.tooLarge();
   return { ...common, value: Number.NaN, fault: context.faults.raise(issue, where), doubtful: false };
 }
 
 function firstFault({ faults }: RowNode): CellFault[] {
-  const row = Math.min(...faults.keys());
-  const fault = faults.get(row);
+  let first = Number.POSITIVE_INFINITY;
+  for (const row of faults.keys()) if (row < first) first = row;
+  const fault = faults.get(first);
   return fault ? [fault] : [];
 }
 

@@ -7,18 +7,20 @@ import { tenDigits } from "../quantity/print-number.ts";
 import { drawsUsual, scoreSd } from "../quantity/scores.ts";
 import type { Source } from "../quantity/source.ts";
 import type { Drawing } from "../quantity/spread.ts";
+import { lostDraws, mostLost, numbersAmong } from "./lost-draws.ts";
 import type { OneNode, Points, RowNode } from "./node.ts";
 import { linesOf, type Term } from "./one-lines.ts";
 import { pointsOf } from "./points.ts";
 import type { Doubted } from "./row-lines.ts";
+import type { LostDraws, SheetFigure } from "./sheet-types.ts";
 import { namedOnce, sourcesOfCell, sourcesOfOne } from "./sources-of.ts";
 import { bendOf, type Ends, type Straight, straightOf, straightQuantile } from "./straight.ts";
 
 export interface Doubt {
   /** Exact where nothing under it has a ±. */
-  cell(node: RowNode, row: number): Figure;
-  one(node: OneNode): Figure;
-  /** Percent of the draws in which a condition holds. */
+  cell(node: RowNode, row: number): SheetFigure;
+  one(node: OneNode): SheetFigure;
+  /** Percent of the draws in which a condition holds, of those in which it can be told. */
   holdsPercent(node: RowNode | OneNode, row: number): number;
 }
 
@@ -31,6 +33,8 @@ interface Way {
   straight(): Straight | undefined;
   /** All draws, in an array of its own. */
   draws(): Float64Array;
+  /** Of those draws. */
+  lost(draws: Float64Array): LostDraws | undefined;
   terms(): ReadonlyMap<string, Term> | undefined;
   sources(): Source[];
   points(points: Points): Float64Array | number;
@@ -64,6 +68,9 @@ export function doubtOf(doubted: Doubted): Doubt {
     }
     draws(): Float64Array {
       return copied(this.points(drawn()));
+    }
+    lost(draws: Float64Array): LostDraws | undefined {
+      return lostDraws(this.node, this.row, draws, drawn());
     }
     terms(): ReadonlyMap<string, Term> | undefined {
       const line = lines.cell(this.node, this.row);
@@ -102,6 +109,9 @@ export function doubtOf(doubted: Doubted): Doubt {
     draws(): Float64Array {
       return copied(this.points(drawn()));
     }
+    lost(draws: Float64Array): LostDraws | undefined {
+      return lostDraws(this.node, 0, draws, drawn());
+    }
     terms(): ReadonlyMap<string, Term> {
       return lines.one(this.node).terms;
     }
@@ -117,10 +127,10 @@ export function doubtOf(doubted: Doubted): Doubt {
   }
 
   return {
-    cell: (node, row) => (node.doubtful ? new SheetFigure(new CellWay(node, row)) : exact(node.values[row]!)),
-    one: (node) => (node.doubtful ? new SheetFigure(new OneWay(node)) : exact(node.value)),
+    cell: (node, row) => (node.doubtful ? new DrawnFigure(new CellWay(node, row)) : exact(node.values[row]!)),
+    one: (node) => (node.doubtful ? new DrawnFigure(new OneWay(node)) : exact(node.value)),
     holdsPercent(node, row) {
-      const draws = (node.per === "row" ? new CellWay(node, row) : new OneWay(node)).draws();
+      const draws = numbersAmong((node.per === "row" ? new CellWay(node, row) : new OneWay(node)).draws());
       return (100 * draws.reduce((all, holds) => all + holds, 0)) / draws.length;
     },
   };
@@ -130,15 +140,16 @@ function copied(values: Float64Array | number): Float64Array {
   return typeof values === "number" ? Float64Array.of(values) : values.slice();
 }
 
-function exact(value: number): Figure {
+function exact(value: number): SheetFigure {
   return figure({ value, sources: [], fill: (out) => void out.fill(value) });
 }
 
 /** A class for speed alone: a sheet may show thousands of these. What is printed are members of its own, so that it can be copied. */
-class SheetFigure implements Figure {
+class DrawnFigure implements SheetFigure {
   declare readonly value: number;
   declare readonly low: number;
   declare readonly high: number;
+  declare readonly lost: LostDraws | undefined;
   declare private readonly way: Way;
   declare private readonly line: Straight | undefined;
   declare private readonly ends: Ends;
@@ -148,9 +159,18 @@ class SheetFigure implements Figure {
     this.value = way.value;
     this.way = way;
     this.line = way.straight();
-    this.ends = this.line ?? summary(way.draws(), heavyTailed(this.sources));
+    const draws = this.line ? undefined : way.draws();
+    this.lost = draws && way.lost(draws);
+    this.ends = this.line ?? this.endsOf(draws!);
     this.low = tenDigits(this.ends.low);
     this.high = tenDigits(this.ends.high);
+  }
+
+  private endsOf(draws: Float64Array): Ends {
+    if (!this.lost) return summary(draws, heavyTailed(this.sources));
+    const { NaN: none } = Number;
+    if (this.lost.percent > mostLost) return { mean: none, sd: none, low: none, high: none };
+    return summary(numbersAmong(draws), heavyTailed(this.sources));
   }
 
   get mean(): number {
@@ -184,7 +204,8 @@ class SheetFigure implements Figure {
   quantile(p: number): number {
     if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
     const straight = this.line && p > 0 && p < 1 ? straightQuantile(this.line, p) : undefined;
-    return tenDigits(straight ?? drawQuantiles(this.way.draws(), [p])[0]!);
+    if (this.lost && this.lost.percent > mostLost) return Number.NaN;
+    return tenDigits(straight ?? drawQuantiles(numbersAmong(this.way.draws()), [p])[0]!);
   }
 
   private parts(): Pick<Figure, "shares" | "actTogether"> {
@@ -197,7 +218,12 @@ class SheetFigure implements Figure {
   private sharesOf(): Pick<Figure, "shares" | "actTogether"> {
     const { sources, way } = this;
     const named = namedOnce(sources, (source) => way.nameOf(source));
-    const terms = this.line || named.size >= manySources ? way.terms() : undefined;
+    const terms = this.line || this.lost || named.size >= manySources ? way.terms() : undefined;
+    if (this.lost) {
+      // One source at a time would lose other draws than all together do.
+      const straight = terms && [...terms.values()].every(({ scale }) => Number.isFinite(scale));
+      if (!straight || !Number.isFinite(this.sd)) return { shares: [], actTogether: false };
+    }
     if (!terms || heavyTailed(sources)) {
       return figure({ value: this.value, sources, fill: (out, start, plan) => this.fill(out, start, plan) });
     }

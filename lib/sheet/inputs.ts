@@ -10,7 +10,7 @@ import { dayOf, textCode } from "./formula-text.ts";
 import type { OneNode, RowNode } from "./node.ts";
 import { readFigure } from "./read-cell.ts";
 import type { Column, PlusMinus } from "./read-columns.ts";
-import { cellOf } from "./row-keys.ts";
+import { cellOf, type RowKey } from "./row-keys.ts";
 import { sheetIssue } from "./sheet-issues.ts";
 import type { CellFault, CellSpec, SheetSpec } from "./sheet-types.ts";
 
@@ -22,7 +22,7 @@ export interface InputNode extends RowNode {
 export interface Typed {
   readonly sheet: string;
   readonly rows: SheetSpec["rows"];
-  readonly keys: readonly string[];
+  readonly keys: readonly RowKey[];
   readonly faults: Faults;
   /** One source for each scale, by its name. */
   biasOf(scale: string): Source;
@@ -76,6 +76,13 @@ export function inputColumn(column: Column, typed: Typed): InputNode {
   const doubtful = !isText && (own.size > 0 || spreads.size > 0 || shared !== undefined);
   const spreadAt = doubtful ? spreadsOf(column, typed, values, own, spreads) : undefined;
   const nodeKind = isText ? kind : "number";
+  const unchecked = !isText && !column.plusMinus && column.scale && column.scale.withinG === undefined;
+  // What its bias may be nobody knows: a ± that was typed, or one from a script, is the founder's own word.
+  const lacks = unchecked
+    ? Uint8Array.from(values, (value, row) =>
+        Number.isNaN(value) || own.has(row) || spreads.has(row) ? 0 : 1,
+      )
+    : undefined;
   return {
     per: "row",
     name,
@@ -88,6 +95,7 @@ export function inputColumn(column: Column, typed: Typed): InputNode {
     doubtful,
     far: false,
     smooth: true,
+    lacks,
   };
 }
 
@@ -104,8 +112,8 @@ function spreadsOf(
     const value = values[row]!;
     const given = spreads.get(row);
     if (given || Number.isNaN(value)) return given;
-    const id = `${sheet}, ${name}, ${keys[row]}`;
-    const says = `${name} of ${keys[row]}`;
+    const id = `${sheet}, ${name}, ${keys[row]!.key}`;
+    const says = `${name} of ${keys[row]!.name}`;
     const written = own.get(row) ?? plusMinus;
     if (written) {
       return spreadOfQuantity({ value, plusMinus: written }, { source: id, says });

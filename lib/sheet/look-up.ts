@@ -34,7 +34,7 @@ export function lookedUp(lookUp: LookUp, context: LookUpContext): SheetNode {
   const { key } = lookUp;
   if ("text" in key) {
     const found = find(sheet, column, rows, key.text, context, context.where);
-    const { value, fault, spread } = found;
+    const { value, fault, spread, lacks } = found;
     return {
       ...common,
       per: "sheet",
@@ -43,19 +43,23 @@ export function lookedUp(lookUp: LookUp, context: LookUpContext): SheetNode {
       spread,
       doubtful: spread !== undefined,
       smooth: true,
+      lacks,
     } satisfies OneNode;
   }
   const given = context.key(key.name);
   const values = new Float64Array(context.rowCount).fill(Number.NaN);
   const faults = new Map<number, CellFault>();
   const spreads = new Map<number, Spread>();
+  const lacks = new Uint8Array(context.rowCount);
   for (let row = 0; row < values.length; row++) {
     const before = given.node.per === "row" ? given.node.faults.get(row) : given.node.fault;
     const text = given.textAt(row);
     if (before) faults.set(row, before);
     if (before || text === "") continue;
-    const { value, fault, spread } = find(sheet, column, rows, text, context, { ...context.where, row });
+    const found = find(sheet, column, rows, text, context, { ...context.where, row });
+    const { value, fault, spread } = found;
     values[row] = value;
+    if (found.lacks) lacks[row] = 1;
     if (fault) faults.set(row, fault);
     if (spread) spreads.set(row, spread);
   }
@@ -70,6 +74,7 @@ export function lookedUp(lookUp: LookUp, context: LookUpContext): SheetNode {
     doubtful,
     far: false,
     smooth: true,
+    lacks: lacks.includes(1) ? lacks : undefined,
   } satisfies RowNode;
 }
 
@@ -77,6 +82,7 @@ interface Found {
   readonly value: number;
   readonly fault?: CellFault | undefined;
   readonly spread?: Spread | undefined;
+  readonly lacks?: boolean | undefined;
 }
 
 function find(
@@ -101,7 +107,11 @@ function find(
 function foundIn(cell: Cell): Found {
   switch (cell.kind) {
     case "figure":
-      return { value: cell.value, spread: cell.figure.sources.length > 0 ? cell.figure : undefined };
+      return {
+        value: cell.value,
+        spread: cell.figure.sources.length > 0 ? cell.figure : undefined,
+        lacks: cell.atLeast,
+      };
     case "text":
       return { value: textCode(cell.text) };
     case "date":

@@ -29,6 +29,8 @@ export interface RowNode extends Common {
   readonly far: boolean;
   /** True where its formulas have no kinks and no steps. */
   readonly smooth: boolean;
+  /** 1 for each row that hangs on a reading whose doubt is known in part only; undefined: none does. */
+  readonly lacks?: Uint8Array | undefined;
 }
 
 /** One value for the sheet: a named value, a foot figure, an aggregate, a look-up with a fixed key. */
@@ -40,6 +42,8 @@ export interface OneNode extends Common {
   readonly spread?: Spread | undefined;
   readonly aggregate?: { readonly fn: AggregateName; readonly p: number; readonly of: RowNode } | undefined;
   readonly smooth: boolean;
+  /** True where it hangs on a reading whose doubt is known in part only. */
+  readonly lacks?: boolean | undefined;
 }
 
 export type SheetNode = RowNode | OneNode;

@@ -36,7 +36,7 @@ export function readColumn(
 ): Column {
   const full = typeof spec === "string" ? shortSpec(spec) : spec;
   const { title, formula } = full;
-  const unit = full.unit === undefined ? undefined : unitOf(full.unit, report);
+  const unit = full.unit === undefined ? undefined : unitOf(full.unit, name, report);
   const kind =
     full.kind ?? (full.unit !== undefined ? "quantity" : formula !== undefined ? undefined : "number");
   const isText = kind === "text" || kind === "date";
@@ -55,9 +55,10 @@ function shortSpec(text: string): Exclude<ColumnSpec, string> {
   return typed.startsWith("=") ? { formula: typed.slice(1).trim() } : { unit: typed };
 }
 
-function unitOf(text: string, report: (issue: Issue) => void): Unit | undefined {
+function unitOf(text: string, column: string, report: (issue: Issue) => void): Unit | undefined {
   const { value, issues } = readUnit(text);
-  issues.forEach(report);
+  if (!value && /[-+*/()×÷−]/.test(text)) report(sheetIssue.formulaAsUnit(column, text));
+  else issues.forEach(report);
   return value;
 }
 

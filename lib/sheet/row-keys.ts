@@ -8,33 +8,50 @@ import type { CellSpec } from "./sheet-types.ts";
 
 type Row = { readonly [column: string]: CellSpec };
 
+/** What the ids of a row's sources are made of, and what it is called in words. */
+export interface RowKey {
+  readonly key: string;
+  readonly name: string;
+}
+
 /**
- * The first text and the first date of each row; rows that share them get all else that is typed in them as well. Rows
- * alike in everything are counted: which of them is which makes no difference.
+ * The first text and the first date of each row; rows that share them get their other texts and dates, then all else that
+ * is typed in them. Rows alike in everything are counted: which of them is which makes no difference. In words a row that
+ * its texts and dates do not tell apart is called by its number instead: figures would read as if they were the result.
  */
-export function rowKeys(columns: readonly Column[], rows: readonly Row[]): string[] {
+export function rowKeys(columns: readonly Column[], rows: readonly Row[]): RowKey[] {
+  const typed = columns.filter(({ formula }) => formula === undefined);
+  const words = typed.filter(({ kind }) => kind === "text" || kind === "date").map(({ name }) => name);
   const head = (["text", "date"] as const).flatMap(
-    (kind) => columns.find((one) => one.kind === kind)?.name ?? [],
+    (kind) => typed.find((one) => one.kind === kind)?.name ?? [],
   );
-  const short = rows.map((row) =>
-    head
-      .map((name) => textOf(row, name))
-      .filter((text) => text !== "")
-      .join(", "),
-  );
-  const typed = columns.filter(({ name, formula }) => formula === undefined && !head.includes(name));
-  const counts = new Map<string, number>();
-  for (const key of short) counts.set(key, (counts.get(key) ?? 0) + 1);
+  const short = told(rows, head);
+  const full = told(rows, [...head, ...words.filter((name) => !head.includes(name))]);
   const seen = new Map<string, number>();
   return rows.map((row, k) => {
-    const key = short[k]!;
-    if (counts.get(key) === 1 && key !== "") return key;
-    const rest = typed.map(({ name }) => `${name} ${textOf(row, name)}`).join(", ");
-    const long = key === "" ? rest : `${key}, ${rest}`;
+    const own = [short, full].find(({ texts, times }) => texts[k] !== "" && times.get(texts[k]!) === 1);
+    if (own) return { key: own.texts[k]!, name: own.texts[k]! };
+    const figures = typed
+      .filter(({ name }) => !words.includes(name))
+      .map(({ name }) => `${name} ${textOf(row, name)}`);
+    const long = listed([full.texts[k]!, ...figures]);
     const before = seen.get(long) ?? 0;
     seen.set(long, before + 1);
-    return before === 0 ? long : `${long}, alike ${before + 1}`;
+    return {
+      key: before === 0 ? long : `${long}, alike ${before + 1}`,
+      name: listed([full.texts[k]!, `row ${k + 1}`]),
+    };
   });
+}
+
+const listed = (parts: readonly string[]): string => parts.filter((part) => part !== "").join(", ");
+
+/** The texts of these columns in each row, and how many rows have the same. */
+function told(rows: readonly Row[], names: readonly string[]) {
+  const texts = rows.map((row) => listed(names.map((name) => textOf(row, name))));
+  const times = new Map<string, number>();
+  for (const text of texts) times.set(text, (times.get(text) ?? 0) + 1);
+  return { texts, times };
 }
 
 /** Tells of what stands in a row under no column, once for each name, and of what is typed where a formula stands. */

@@ -37,6 +37,12 @@ export const sheetIssue = {
       `The column “${column}” holds ${kind}s, which have no unit or ±.`,
       "Take them away.",
     ),
+  formulaAsUnit: (column: string, text: string) =>
+    error(
+      "formula-as-unit",
+      `${shown(text)} stands where the unit of “${column}” belongs, and is none.`,
+      `If it is a formula, write = before it (${column}: = ${text.slice(0, 60)}), or { formula: ... }; else a unit such as g, kPa or mm.`,
+    ),
   noSuchScale: (column: string, scale: string, near: string | undefined, known: string) =>
     error(
       "no-such-scale",

@@ -98,16 +98,33 @@ export interface CellFault {
   readonly place?: Place;
 }
 
+/** Draws in which a formula has no number: the root of a length that may be below 0. */
+export interface LostDraws {
+  /** Percent of the draws. */
+  readonly percent: number;
+  /** In the words of Formula.why: "the root of a negative number". */
+  readonly why: string;
+}
+
+/**
+ * lost: where some draws give no number. Up to 5 % of them (our own) low, high, mean and sd are those of the draws that
+ * give one; beyond, they are NaN, for an interval of what is left would claim too much. Then, and where the draws are lost near the
+ * middle, shares are empty.
+ */
+export interface SheetFigure extends Figure {
+  readonly lost?: LostDraws | undefined;
+}
+
 export type Cell =
   /**
-   * figure: worked out when first read; without sources it is exact. atLeast: a part of the doubt is not known; sheet()
-   * does not tell so yet of a scale that was never checked.
+   * figure: worked out when first read; without sources it is exact. atLeast: a part of the doubt is not known, because
+   * it hangs on a reading of a scale that was never checked.
    */
   | {
       readonly kind: "figure";
       readonly value: number;
       readonly unit?: Unit;
-      readonly figure: Figure;
+      readonly figure: SheetFigure;
       readonly atLeast?: boolean;
     }
   | { readonly kind: "text"; readonly text: string }

@@ -1,12 +1,11 @@
 // Cells and columns as the rest of the library reads them; made when they are asked for.
 
 import { invariant } from "../issue.ts";
-import type { Figure } from "../quantity/figure.ts";
 import type { Doubt } from "./doubt.ts";
 import type { InputNode } from "./inputs.ts";
 import type { SheetNode } from "./node.ts";
 import type { Column } from "./read-columns.ts";
-import type { Cell, CellFault, SheetColumn } from "./sheet-types.ts";
+import type { Cell, CellFault, SheetColumn, SheetFigure } from "./sheet-types.ts";
 import type { TextOf } from "./texts.ts";
 
 export interface Shown {
@@ -29,11 +28,13 @@ export function cellAt({ nodes, unread, doubt, textOf }: Shown, key: string, row
   if (node.kind === "condition") return { kind: "text", text: conditionText(node, row, value, doubt) };
   if (node.kind === "date") return { kind: "date", text: textAt(node, row, textOf) };
   if (node.kind === "text") return { kind: "text", text: textAt(node, row, textOf) };
-  let figure: Figure | undefined;
+  let figure: SheetFigure | undefined;
+  const atLeast = node.per === "row" ? node.lacks?.[row] === 1 : node.lacks === true;
   return {
     kind: "figure",
     value,
     ...(node.unit ? { unit: node.unit } : {}),
+    ...(atLeast ? { atLeast } : {}),
     get figure() {
       figure ??= node.per === "row" ? doubt.cell(node, row) : doubt.one(node);
       return figure;

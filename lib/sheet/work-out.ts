@@ -1,10 +1,12 @@
 // Reads the formulas of a sheet by need, and works columns and foot figures out in that order.
 
+import type { Issue } from "../issue.ts";
 import type { Unit } from "../quantity/unit.ts";
 import { type BindContext, bindColumn, bindOne } from "./bind.ts";
 import type { Faults } from "./faults.ts";
 import { namesIn, readFormula } from "./formula.ts";
-import type { FormulaScope, NameKind } from "./formula-type.ts";
+import type { FormulaScope, NameKind, Span } from "./formula-type.ts";
+import { textSnippet } from "./formula-why-text.ts";
 import type { SheetNode } from "./node.ts";
 import { orderByNeed } from "./order.ts";
 import { sheetIssue } from "./sheet-issues.ts";
@@ -40,7 +42,7 @@ export function workOut(
   const needs = new Map<string, readonly string[]>();
   for (const one of formulas) {
     const { value, issues } = namesIn(one.text, known);
-    if (!value) unread.set(one.key, faults.raise(issues[0]!, placeOf(one, issues[0])));
+    if (!value) unread.set(one.key, faults.raise(inPart(issues[0]!, one.text), placeOf(one, issues[0])));
     needs.set(one.key, value ?? []);
   }
   const { order, circles } = orderByNeed(needs);
@@ -66,11 +68,11 @@ export function workOut(
     if (!formula) {
       const [first, ...more] = issues.filter(({ severity }) => severity === "error");
       if (!first) return;
-      unread.set(key, faults.raise(first, placeOf(one, first)));
-      for (const issue of more) faults.report(issue, placeOf(one, issue));
+      unread.set(key, faults.raise(inPart(first, text), placeOf(one, first)));
+      for (const issue of more) faults.report(inPart(issue, text), placeOf(one, issue));
       return;
     }
-    for (const issue of issues) faults.report(issue, placeOf(one, issue));
+    for (const issue of issues) faults.report(inPart(issue, text), placeOf(one, issue));
     const where = placeOf(one);
     const bound = { ...context, nodes };
     if (one.in === "foot") nodes.set(key, bindOne(key, formula, bound, where));
@@ -88,6 +90,14 @@ export function workOut(
 function placeOf({ name, in: part }: FormulaToRead, issue?: object): SheetWhere {
   const at = issue && "at" in issue ? (issue.at as { readonly from: number }) : undefined;
   return { [part]: name, ...(at ? { offset: at.from } : {}) };
+}
+
+/** Its message begins with the faulty part of the formula, unless it quotes that itself. */
+function inPart(issue: Issue, formula: string): Issue {
+  const at = "at" in issue ? (issue.at as Span) : undefined;
+  const part = at ? formula.slice(at.from, at.to).trim() : "";
+  if (part.length < 2 || issue.message.includes(part.slice(0, 30))) return issue;
+  return { ...issue, message: `In ${textSnippet(part)}: ${issue.message}` };
 }
 
 function withinOne(values: Float64Array): boolean {

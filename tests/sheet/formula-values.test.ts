@@ -129,7 +129,14 @@ test("many rows give what each gives alone, whatever the length, and out may be 
     const b = Float64Array.from({ length }, (_, i) => (i % 13 === 5 ? Number.NaN : (i * 17) % 89));
     const out = new Float64Array(length);
     rows.run([a, b, 4], out);
-    const alone = Array.from(a, (x, i) => worked(text, { a: x, b: b[i]!, "c d": 4 }, { names: plain }).value);
+    const one = new Float64Array(1);
+    const alone = Array.from(a, (x, i) => {
+      rows.run([Float64Array.of(x), b[i]!, 4], one);
+      return one[0]!;
+    });
+    // Against the same read anew, here and there.
+    for (let i = 0; i < length; i += 97)
+      expect(worked(text, { a: a[i]!, b: b[i]!, "c d": 4 }, { names: plain }).value).toBe(alone[i]);
     expect([...out]).toEqual(alone);
     rows.run([a, b, 4], a);
     expect([...a]).toEqual(alone);
