@@ -57,11 +57,15 @@ export interface ChartBlock {
   readonly kind: "chart";
   readonly chart: Chart;
 }
-/** Shown on demand; open in print. Cautions in it are moved out of it: a caution is never folded away. */
+/** Shown on demand; open in print unless it is kept to the screen. Cautions in it are moved out of it: a caution is never folded away. */
 export interface FoldBlock {
   readonly kind: "fold";
   readonly summary: string;
   readonly blocks: readonly Block[];
+  /** Detail behind what the page says elsewhere: left out on paper. */
+  readonly screenOnly?: true;
+  /** A card to print: never folded, and alone on its sheet of paper. */
+  readonly ownSheet?: true;
 }
 /** The blocks that every writer shows as they are given. */
 export type PlainBlock =

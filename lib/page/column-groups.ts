@@ -3,7 +3,7 @@
 import { cellOf, type TableParts } from "./table-parts.ts";
 
 /** What a sheet of A4 or Letter holds in the print style, in characters; a desk holds about as much. */
-const SHEET = 100;
+const SHEET = 125;
 /** Between two columns. */
 const GAP = 2.5;
 /** Heads break into lines past this, texts past twice as much. */

@@ -35,7 +35,8 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>)
     case "chart":
       return htmlChart(block, drawings.get(block)!);
     case "fold":
-      return fold(block.summary, htmlBlocks(block.blocks, drawings));
+      if (block.ownSheet) return ownSheet(block.summary, htmlBlocks(block.blocks, drawings));
+      return fold(block.summary, htmlBlocks(block.blocks, drawings), block.screenOnly);
   }
 }
 
@@ -52,14 +53,17 @@ function htmlTableBlock(block: LaidTable): string {
   return [
     htmlTables({ ...head, label }),
     rest ? fold(capital(rest.says), more!) : "",
-    formulas.length > 0 ? fold(WORKED_OUT, htmlList(formulas)) : "",
+    formulas.length > 0 ? fold(WORKED_OUT, htmlList(formulas), true) : "",
   ]
     .filter((part) => part !== "")
     .join("\n");
 }
 
-const fold = (summary: string, inside: string): string =>
-  `<details class="fold"><summary>${escapeHtml(summary)}</summary>\n${inside}\n</details>`;
+const fold = (summary: string, inside: string, screenOnly = false): string =>
+  `<details class="fold${screenOnly ? " screen" : ""}"><summary>${escapeHtml(summary)}</summary>\n${inside}\n</details>`;
+
+const ownSheet = (title: string, inside: string): string =>
+  `<div class="own-sheet"><h3>${escapeHtml(title)}</h3>\n${inside}\n</div>`;
 
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
 function htmlChart({ chart, number }: LaidChart, { wide, narrow }: Drawings): string {

@@ -11,6 +11,8 @@ export interface LaidFold {
   readonly kind: "fold";
   readonly summary: string;
   readonly blocks: readonly LaidBlock[];
+  readonly screenOnly?: true;
+  readonly ownSheet?: true;
 }
 export type LaidBlock = PlainBlock | LaidTable | LaidChart | LaidFold;
 

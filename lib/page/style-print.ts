@@ -6,22 +6,37 @@ export const PRINT_STYLE = `@page{margin:16mm 16mm 18mm}
 :root{--prose:none}
 body{max-width:none;padding:0}
 section{margin-top:1.5rem;padding-top:.8rem}
-h1,h2,summary,caption,.tone{break-after:avoid}
+h1,h2,summary,caption{break-after:avoid}
 p,li{orphans:3;widows:3}
-figure,.caution,.finding,.figures,tr,.issues li,section.next,section.sources{break-inside:avoid}
-.answer,.question{max-width:36rem}
-.caution ul,.sources ul{columns:2;column-gap:2rem}
-.caution li,.sources li{break-inside:avoid}
-.finding{grid-template-columns:5.4rem 1fr;margin-bottom:.7rem}
-.finding summary{font-size:.75rem;padding:0}
+figure,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
+.answer,.question,.prose{max-width:none}
+.fold:not(:has(.finding)){break-inside:avoid}
+.fold,.chart-data{margin-bottom:.8rem}
+.sources ul{columns:2;column-gap:2rem;max-width:none}
+.sources li{break-inside:avoid;font-size:.82rem;line-height:1.35;margin:.1rem 0}
+.cautions:has(.caution+.caution){columns:2;column-gap:.8rem}
+.cautions>:is(h2,p){column-span:all;max-width:none}
+.caution{padding:.4rem .8rem;margin:0 0 .6rem;font-size:.92em;line-height:1.35}
+.figures{gap:.5rem 1.6rem;margin:.6rem 0}
+.figures>div{max-width:31%}
+.figure{font-size:1.35rem}
+.caution :is(p,ul){margin-bottom:.25rem}
+.caution li{margin:.1rem 0}
+.finding{grid-template-columns:6.2rem 1fr;margin-bottom:.5rem;max-width:none}
+.finding p{max-width:none}
+.finding :is(summary,.source){display:none}
 .finding details :is(ul,p){margin:.05rem 0}
-details.chart-data:not([open]){display:none}
+.finding ul{columns:2;column-gap:1.6rem;max-width:none;font-size:.85rem;line-height:1.35}
+.finding li{break-inside:avoid;margin:.1rem 0}
+details.chart-data:not([open]),details.screen{display:none}
+.own-sheet{break-before:page;break-after:page;break-inside:avoid;border:0;padding:0}
 table{break-inside:avoid;font-size:.8rem;line-height:1.3}
 table.long{break-inside:auto}
 thead{display:table-header-group}
 tfoot{display:table-row-group}
 figcaption{break-before:avoid;max-width:none}
-figure svg,.wide svg{max-width:none;max-height:185mm}
+figure svg,.wide svg{max-width:none;width:88%;max-height:185mm}
+figure{margin:.8rem 0 .4rem}
 .chart-data>summary{display:none}
 .chart-data table{font-size:.72rem;line-height:1.25}
 .chart-data th,.chart-data td{padding:.1rem .7rem .1rem 0}

@@ -30,6 +30,7 @@ export function recipeShares(rows: readonly BatchFigures[]): readonly Block[] {
   return [
     {
       kind: "fold",
+      screenOnly: true,
       summary: "What went in, as shares of sand, dry mix and damp mass",
       blocks: [
         {

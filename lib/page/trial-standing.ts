@@ -56,6 +56,7 @@ export function trialStanding(
     blocks: [
       {
         kind: "fold",
+        screenOnly: true,
         summary: "Each batch against the usual ranges and the typical curves",
         blocks: [
           {
