@@ -14,6 +14,7 @@ export { differencePlot } from "./chart/difference-plot.ts";
 export { type DoubtBarsInput, doubtBars } from "./chart/doubt-bars.ts";
 export { grainCurve } from "./chart/grain-curve.ts";
 export type { GrainCurveInput } from "./chart/grain-input.ts";
+export { mullingChart } from "./chart/mulling-chart.ts";
 export { nextTrialChart } from "./chart/next-trial-chart.ts";
 export { numberStrip } from "./chart/number-strip.ts";
 export { responsePanels } from "./chart/response-panels.ts";
@@ -42,7 +43,13 @@ export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
 export { mulledAgainstReference } from "./finding/mulled-reference.ts";
+export { mullingCautions } from "./finding/mulling-cautions.ts";
+export { minutesText, mullingFindings } from "./finding/mulling-findings.ts";
+export { type MullingReport, mullingReport } from "./finding/mulling-report.ts";
 export { type NextRecipe, nextRecipe } from "./finding/next-recipe.ts";
+export { recipeCautions } from "./finding/recipe-cautions.ts";
+export { type MassWords, recipeFindings } from "./finding/recipe-findings.ts";
+export { type RecipeLack, type RecipePlan, recipePlan } from "./finding/recipe-plan.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
 export { ownSheets } from "./finding/sheet-cautions.ts";
@@ -130,7 +137,15 @@ export { grainResult } from "./page/grain-result.ts";
 export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
+export { mullingData } from "./page/mulling-data.ts";
+export { mullingNext } from "./page/mulling-next.ts";
+export { mullingResult, strengthText } from "./page/mulling-result.ts";
 export { type Notebook, notebook } from "./page/notebook.ts";
+export { recipeCard } from "./page/recipe-card.ts";
+export { recipeComesTo } from "./page/recipe-comes-to.ts";
+export { massWords, recipeUnits } from "./page/recipe-parts.ts";
+export { recipeShopping } from "./page/recipe-shopping.ts";
+export { recipeWeights } from "./page/recipe-weights.ts";
 export { sheetCharts } from "./page/sheet-charts.ts";
 export { sheetFunctions } from "./page/sheet-functions.ts";
 export { sheetSection } from "./page/sheet-section.ts";
@@ -176,6 +191,7 @@ export { angularityClass, angularityCoefficient } from "./sand/angularity.ts";
 export { averageGrainSizeUm } from "./sand/average-grain-size.ts";
 export { type Band, decides } from "./sand/band.ts";
 export { bands } from "./sand/bands.ts";
+export { type BlendPair, blended, blendPairs, blendShares } from "./sand/blend.ts";
 export { mostWaterPerKgMetal, waterBoiledOffKg } from "./sand/boiled-off.ts";
 // Sand: recipe, water, bond
 export { bondState } from "./sand/bond-state.ts";
@@ -219,6 +235,7 @@ export { gradingStatistics, grainStatistics } from "./sand/grain-statistics.ts";
 export { compactedGreenStrengthPercent, moistureGreenStrengthPercent } from "./sand/green-strength-bond.ts";
 export { heapMassKg } from "./sand/heap-mass.ts";
 export { behindGapC, heatedDepthMm, heatIntoSandKJM2, sandTemperatureC } from "./sand/heated-depth.ts";
+export { sandHeat } from "./sand/hot-sand.ts";
 export {
   latentHeatKJKg,
   vapourPressureByWetBulbPa,
@@ -243,7 +260,18 @@ export {
   moistureStepPercent,
 } from "./sand/moisture.ts";
 export { moistureAfter, temperTonight } from "./sand/moisture-tomorrow.ts";
+export {
+  carriedRoundRpm,
+  mullerLoads,
+  panRpm,
+  reductionOf,
+  rimSpeedMS,
+  sandBedMm,
+  trackSharePercent,
+  wheelPasses,
+} from "./sand/muller-arithmetic.ts";
 export { mullingEfficiencyPercent } from "./sand/mulling-efficiency.ts";
+export { mulledStrengthKPa, mullingMinutes } from "./sand/mulling-time.ts";
 export { afsClasses } from "./sand/multipliers.ts";
 export { type NextSieve, nextSieves } from "./sand/next-sieve.ts";
 export { overload } from "./sand/overload.ts";
@@ -265,6 +293,16 @@ export { plateHeatedDepths } from "./sand/plate-cooling.ts";
 export { portionAdvice, smallestPortionG } from "./sand/portion.ts";
 export { dropForMm, rammerEnergyJ, rammers, rammingJKg } from "./sand/rammer.ts";
 export { readGrading } from "./sand/read-grading.ts";
+export { type Purchase, purchaseOf } from "./sand/recipe-cost.ts";
+export { inBuckets, recipeLoads } from "./sand/recipe-loads.ts";
+export {
+  type RecipeBasis,
+  type RecipeMasses,
+  type RecipeShares,
+  recipeBases,
+  recipeMassesKg,
+} from "./sand/recipe-masses.ts";
+export { type WaterSplit, waterSplit } from "./sand/recipe-water.ts";
 export { pooledRepeatScatter, repeatScatter } from "./sand/repeats.ts";
 export { saturationPressurePa } from "./sand/saturation-pressure.ts";
 export { screens } from "./sand/screens.ts";
@@ -319,6 +357,8 @@ export {
   knownConditions,
   unlikeConditions,
 } from "./trial/like-conditions.ts";
+export { type MullingComparison, mullingComparison } from "./trial/mulling-comparison.ts";
+export { type MullingCurve, type MullingTime, mullingCurve } from "./trial/mulling-curve.ts";
 export { nextTrial } from "./trial/next-trial.ts";
 export { publishedSlope } from "./trial/published-slopes.ts";
 export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";

@@ -93,6 +93,10 @@ details ul{font-size:.92rem;margin:.3rem 0}
 .finding .formula,.finding .source{font:.85rem/1.5 var(--sans);margin:.3rem 0}
 .finding .formula{padding-left:1.3rem}
 .finding .source{color:var(--quiet)}
+.own-sheet{border:1px solid var(--ink);padding:.2rem 1.2rem .8rem;margin:1.4rem 0;max-width:none}
+.own-sheet table{width:100%;max-width:none}
+.own-sheet :is(td,th){border:1px solid var(--rule);padding:.25rem .4rem}
+.own-sheet td{height:1.8rem}
 .chart-data,.fold{margin-bottom:1.4rem}
 .caution{border:1px solid var(--ink);border-left-width:5px;padding:.75rem 1.1rem;margin:1.1rem 0}
 .caution p,.caution ul{margin-bottom:.45rem}
