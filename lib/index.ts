@@ -42,6 +42,7 @@ export { blockFinding, comparisonFinding } from "./finding/comparison-findings.t
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
+export { type HeatFigures, heatFigures } from "./finding/heat-figures.ts";
 export { mulledAgainstReference } from "./finding/mulled-reference.ts";
 export { mullingCautions } from "./finding/mulling-cautions.ts";
 export { minutesText, mullingFindings } from "./finding/mulling-findings.ts";
@@ -62,6 +63,7 @@ export { trialFindings } from "./finding/trial-findings.ts";
 export { rigFindings } from "./finding/trial-rig-findings.ts";
 export { bandStandings, typicalStanding } from "./finding/typical-findings.ts";
 export { type WaterNow, waterNow } from "./finding/water-now.ts";
+export { type WeatherWater, weatherWater } from "./finding/weather-water.ts";
 // What can be wrong, and where
 export {
   type Checked,
@@ -134,6 +136,7 @@ export { writeCsv } from "./page/csv.ts";
 export { grainCharts } from "./page/grain-charts.ts";
 export { grainData } from "./page/grain-data.ts";
 export { grainResult } from "./page/grain-result.ts";
+export { heatAndBurnOut, heatCautions, heatFindings } from "./page/heat-burn-out.ts";
 export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
@@ -167,6 +170,7 @@ export { trialResult } from "./page/trial-result.ts";
 export { recipeShares } from "./page/trial-shares.ts";
 export { trialStanding } from "./page/trial-standing.ts";
 export { nextBatchWords, waterFindings } from "./page/trial-water.ts";
+export { waterForTomorrow, weatherFindings } from "./page/weather-water.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
 export { type Figure, figure, type Share } from "./quantity/figure.ts";
@@ -234,13 +238,21 @@ export { type GrainFineness, grainFineness } from "./sand/grain-fineness.ts";
 export { gradingStatistics, grainStatistics } from "./sand/grain-statistics.ts";
 export { compactedGreenStrengthPercent, moistureGreenStrengthPercent } from "./sand/green-strength-bond.ts";
 export { heapMassKg } from "./sand/heap-mass.ts";
-export { behindGapC, heatedDepthMm, heatIntoSandKJM2, sandTemperatureC } from "./sand/heated-depth.ts";
+export {
+  behindGapC,
+  contactC,
+  heatedDepthMm,
+  heatIntoSandKJM2,
+  sandTemperatureC,
+} from "./sand/heated-depth.ts";
 export { sandHeat } from "./sand/hot-sand.ts";
 export {
   latentHeatKJKg,
+  pressureAtPa,
   vapourPressureByWetBulbPa,
   vapourPressurePa,
   wetBulbCelsius,
+  windAt2M,
 } from "./sand/humid-air.ts";
 export { jarClayPercent } from "./sand/jar.ts";
 // Sand: practice of sieving and washing

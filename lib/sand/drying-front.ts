@@ -42,13 +42,31 @@ export function dryingFront(
     readonly porosity: number;
   },
 ): { readonly frontMm: number; readonly lossKgM2: number } {
-  const { airC, hours, moistureOfDampPercent, looseKgM3, porosity } = skin;
+  const { airC, hours, moistureOfDampPercent, looseKgM3 } = skin;
   requireAir("dryingFront", skin);
   requireFromZero("dryingFront", { hours });
   requireAboveZero("dryingFront", { moistureOfDampPercent, looseKgM3 });
-  const missing = saturationPressurePa(airC) - vapourPressurePa(skin);
+  return dryingFrontRelation({ ...skin, missingPa: saturationPressurePa(airC) - vapourPressurePa(skin) });
+}
+
+/** The relation alone, from the vapour pressure that the air still lacks, Pa: for draws about a state that was checked. */
+export function dryingFrontRelation({
+  missingPa,
+  airC,
+  hours,
+  moistureOfDampPercent,
+  looseKgM3,
+  porosity,
+}: {
+  readonly missingPa: number;
+  readonly airC: number;
+  readonly hours: number;
+  readonly moistureOfDampPercent: number;
+  readonly looseKgM3: number;
+  readonly porosity: number;
+}): { readonly frontMm: number; readonly lossKgM2: number } {
   const waterKgM3 = (looseKgM3 * moistureOfDampPercent) / 100;
-  const flow = vapourDiffusivityM2S(porosity, airC) * vapourDensityKgM3(missing, airC);
+  const flow = vapourDiffusivityM2S(porosity, airC) * vapourDensityKgM3(missingPa, airC);
   const frontM = Math.sqrt((2 * flow * hours * 3600) / waterKgM3);
   return { frontMm: 1000 * frontM, lossKgM2: waterKgM3 * frontM };
 }

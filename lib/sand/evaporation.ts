@@ -26,8 +26,12 @@ export function openWaterKgM2H(water: OpenWater & { readonly airMS: number }): n
   requireWarm("openWaterKgM2H", "waterC", waterC);
   if (!(airMS >= 0 && airMS <= 10))
     throw new RangeError(`openWaterKgM2H: airMS must be 0 to 10, got ${airMS}`);
-  const kPa = (saturationPressurePa(waterC) - vapourPressurePa(water)) / 1000;
-  return Math.max(0, (3600 * (0.089 + 0.0782 * airMS) * kPa) / latentHeatKJKg(waterC));
+  return openWaterRelation(saturationPressurePa(waterC) - vapourPressurePa(water), waterC, airMS);
+}
+
+/** The relation alone, from the pressure that drives it, Pa: for draws about a state that was checked. */
+export function openWaterRelation(missingPa: number, waterC: number, airMS: number): number {
+  return Math.max(0, (3.6 * (0.089 + 0.0782 * airMS) * missingPa) / latentHeatKJKg(waterC));
 }
 
 /**

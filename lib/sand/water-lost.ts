@@ -5,10 +5,10 @@ import { type Figure, figure } from "../quantity/figure.ts";
 import type { Source } from "../quantity/source.ts";
 import { isSpread } from "../quantity/spread.ts";
 import { linear, spread } from "../quantity/spread-of.ts";
-import { dryingFront } from "./drying-front.ts";
-import { openWaterKgM2H } from "./evaporation.ts";
+import { dryingFrontRelation } from "./drying-front.ts";
+import { openWaterRelation } from "./evaporation.ts";
 import { exposedSurface, type LyingAs } from "./heap-shape.ts";
-import { requireAir, vapourDensityKgM3, wetBulbCelsius } from "./humid-air.ts";
+import { requireAir, vapourDensityKgM3, vapourPressurePa, wetBulbCelsius } from "./humid-air.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 import { saturationPressurePa } from "./saturation-pressure.ts";
 
@@ -40,7 +40,8 @@ export interface WaterLost {
   readonly areaM2: number;
 }
 
-const LOOSE_KG_M3 = 1100;
+/** Damp moulding sand as it lies: common practice, 1000 to 1200. */
+export const LOOSE_KG_M3 = 1100;
 const own = (id: string, says: string, kind: Source["kind"] = "model", normal = false): Source => ({
   id,
   kind,
@@ -111,45 +112,42 @@ export function waterLostKg(heap: StandingHeap): WaterLost {
     at.exposedM2 > 0
       ? at.exposedM2
       : exposedSurface({ heapKg: at.heapKg, looseKgM3: at.loose, shape }).areaM2 * (1 + 0.2 * at.form);
-  const airOf = (at: Drawn) => ({
-    airC: held(at.airC, 0, 60),
-    relativeHumidityPercent: held(at.humidity, 0, 100),
-  });
-  const boundOf = (at: Drawn, waterC: number): number =>
-    areaOf(at) *
-    Math.max(0, at.hours) *
-    openWaterKgM2H({ ...airOf(at), waterC, airMS: held(at.airMS, 0, 10) });
-  const front = (at: Drawn) =>
-    dryingFront({
-      ...airOf(at),
+  const airC = (at: Drawn): number => held(at.airC, 0, 60);
+  const lackOf = (at: Drawn): number =>
+    saturationPressurePa(airC(at)) * (1 - held(at.humidity, 0, 100) / 100);
+  const frontOf = (at: Drawn, missingPa: number) =>
+    dryingFrontRelation({
+      missingPa,
+      airC: airC(at),
       hours: Math.max(0, at.hours),
       moistureOfDampPercent: at.moisture,
       looseKgM3: at.loose,
       porosity: at.porosity,
     });
+  const openOf = (at: Drawn, missingPa: number, waterC: number): number =>
+    areaOf(at) * Math.max(0, at.hours) * openWaterRelation(missingPa, waterC, held(at.airMS, 0, 10));
   const lost = (at: Drawn): number => {
-    const water = (at.heapKg * at.moisture) / 100;
-    const air = airOf(at);
-    const skin = areaOf(at) * front(at).lossKgM2 * Math.exp(MODEL_LOG_SD * at.model);
-    const open = Math.min(skin, boundOf(at, air.airC), water);
+    const missingPa = lackOf(at);
+    const skin = areaOf(at) * frontOf(at, missingPa).lossKgM2 * Math.exp(MODEL_LOG_SD * at.model);
+    const open = Math.min(skin, openOf(at, missingPa, airC(at)), (at.heapKg * at.moisture) / 100);
     if (cover === "none") return open;
     const { low, high, airM3M2 } = COVERED[cover];
     const changes = Math.sqrt(low * high) * (high / low) ** (at.leak / 2);
-    const short = saturationPressurePa(air.airC) * (1 - air.relativeHumidityPercent / 100);
-    const carried =
-      areaOf(at) * airM3M2 * changes * Math.max(0, at.hours) * vapourDensityKgM3(short, air.airC);
-    return Math.min(carried, open);
+    const vapour = vapourDensityKgM3(missingPa, airC(at));
+    return Math.min(areaOf(at) * airM3M2 * changes * Math.max(0, at.hours) * vapour, open);
   };
   const middle: Drawn = Object.fromEntries(
     Object.entries(inputs).map(([name, input]) => [name, middleOf(input)]),
   ) as Drawn;
+  const air = { airC: middle.airC, relativeHumidityPercent: middle.humidity };
+  const wetC = wetBulbCelsius(air);
   return {
     figure: figure(lift(lost as (values: { readonly [name: string]: number }) => number, inputs)),
     openWater: {
-      wetBulbKg: boundOf(middle, wetBulbCelsius(airOf(middle))),
-      airKg: boundOf(middle, middle.airC),
+      wetBulbKg: openOf(middle, saturationPressurePa(wetC) - vapourPressurePa(air), wetC),
+      airKg: openOf(middle, lackOf(middle), middle.airC),
     },
-    skinMm: cover === "none" ? front(middle).frontMm : 0,
+    skinMm: cover === "none" ? frontOf(middle, lackOf(middle)).frontMm : 0,
     areaM2: areaOf(middle),
   };
 }

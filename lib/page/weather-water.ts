@@ -1,0 +1,197 @@
+// Water for tomorrow: the part of a heap's page.
+
+import { weatherWaterChart } from "../chart/weather-water-chart.ts";
+import type { Finding } from "../finding/finding.ts";
+import * as say from "../finding/weather-messages.ts";
+import { type CoveredWater, type WeatherWater, weatherWater } from "../finding/weather-water.ts";
+import { heapFigure } from "../log/heap.ts";
+import type { Log } from "../log/types.ts";
+import type { Figure } from "../quantity/figure.ts";
+import { printNumber } from "../quantity/print.ts";
+import { latentHeatKJKg } from "../sand/humid-air.ts";
+import type { Block, Section, TableBlock } from "./blocks.ts";
+import { figureCell } from "./figure-cell.ts";
+import { figureInShownUnit, inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
+import { massText } from "./trial-print.ts";
+
+type System = ShownUnits["recipe"];
+
+const coverWords = { none: "uncovered", sheet: "a sheet", lid: "a lid" } as const;
+
+/**
+ * The section "Water for tomorrow" of a log with `weather:`: the loss uncovered and covered as ranges, what to temper
+ * to, the chart over the hours. Without `weather:` it has no blocks; where something is missing it says what.
+ */
+export function waterForTomorrow(log: Log, units: ShownUnits = shownUnits(log)): Section {
+  const section = { role: "result", title: "Water for tomorrow" } as const;
+  const answer = weatherWater(log);
+  if (!answer) return { ...section, blocks: [] };
+  const findings = weatherFindings(log, units, answer).map(
+    (finding): Block => ({ kind: "finding", finding }),
+  );
+  if (!answer.known) return { ...section, blocks: findings };
+  const { known } = answer;
+  const system = units.recipe;
+  const to = (figure: Figure) => figureInShownUnit(figure, "kg", system);
+  const chart = weatherWaterChart({
+    name: "water-lost",
+    unit: shownUnit("kg", system),
+    open: known.course.map(({ hours, open }) => ({ hours, ...to(open) })),
+    sheet: known.course.map(({ hours, sheet }) => ({ hours, ...to(sheet) })),
+  });
+  const [first, ...rest] = findings;
+  return {
+    ...section,
+    blocks: [
+      ...(first ? [first] : []),
+      ...rest.slice(0, 2),
+      { kind: "chart", chart },
+      coverTable(known, system),
+      ...(known.taken.length > 0
+        ? [{ kind: "prose" as const, text: say.takenWords(listed(known.taken)) }]
+        : []),
+      { kind: "fold", summary: "Skin, bound and hot sand", blocks: rest.slice(2) },
+    ],
+  };
+}
+
+/** The findings of that section, the answer first; one that says what is missing, or none without `weather:`. */
+export function weatherFindings(
+  log: Log,
+  units: ShownUnits = shownUnits(log),
+  answer = weatherWater(log),
+): readonly Finding[] {
+  if (!answer) return [];
+  if (!answer.known) return [say.notSaid(listed(answer.missing))];
+  const { known } = answer;
+  const system = units.recipe;
+  const [open, sheet, lid] = known.each as [CoveredWater, CoveredWater, CoveredWater];
+  const covered = known.own === "lid" ? lid : sheet;
+  const hours = `${printNumber(known.hours, 1).replace(/\.0$/, "")} h`;
+  const points = covered.lost.figure.high;
+  const lostOpen = say.lostOpen(
+    massRange(open.lost.figure, system),
+    hours,
+    weatherWords(known, system),
+    comesTo(open, known),
+    known.atLeast,
+  );
+  const lostCovered = say.lostCovered(
+    massText(roundUp(points), system),
+    pointsOf(points, log),
+    coverWords[known.own === "lid" ? "lid" : "sheet"],
+  );
+  const [first, second] = known.own === "none" ? [lostOpen, lostCovered] : [lostCovered, lostOpen];
+  return [
+    ...temperFindings(known, hours, open, covered),
+    first,
+    second,
+    ...(open.lost.skinMm > 1
+      ? [
+          say.drySkin(
+            `${printNumber(inShownUnit(open.lost.skinMm, "mm", system).value, system === "US" ? 1 : 0)} ${shownUnit("mm", system)}`,
+          ),
+        ]
+      : []),
+    say.openWaterBound(
+      massText(open.lost.openWater.airKg, system),
+      massText(open.lost.openWater.wetBulbKg, system),
+    ),
+    ...hotFinding(log, known, system),
+  ];
+}
+
+function temperFindings(
+  { want }: WeatherWater,
+  hours: string,
+  open: CoveredWater,
+  covered: CoveredWater,
+): readonly Finding[] {
+  if (want === undefined || !open.temper || !covered.temper) return [];
+  const { low, high } = open.temper;
+  // Dosing goes by the lower end: what is missing is soon added.
+  const under = Math.max(want, covered.temper.low);
+  return [
+    say.coverInstead(
+      `${printNumber(want, 2)} % of damp mass`,
+      hours,
+      `${printNumber(low, 2)} to ${printNumber(high, 2)} %`,
+      `${printNumber(under, 2)} %`,
+    ),
+  ];
+}
+
+function hotFinding(log: Log, known: WeatherWater, system: System): readonly Finding[] {
+  const sandC = log.weather?.sandC?.value;
+  const massKg = heapFigure(log)?.figure.value;
+  if (!known.hotSand || sandC === undefined || massKg === undefined) return [];
+  const mostKg = (massKg * (sandC - known.airC)) / latentHeatKJKg(Math.min(60, sandC));
+  const sand = inShownUnit(sandC, "°C", system);
+  return [say.hotSand(`${printNumber(sand.value, 0)} ${sand.unit}`, massText(mostKg, system))];
+}
+
+/** ": from 3.80 % it comes down to 3.0 to 3.6 % of damp mass, once it is mixed". */
+function comesTo({ after }: CoveredWater, { start }: WeatherWater): string {
+  if (!after || start === undefined) return "";
+  const from = typeof start === "number" ? start : start.value;
+  const to = `${printNumber(after.low, 1)} to ${printNumber(after.high, 1)}`;
+  return `: from ${printNumber(from, 2)} % it comes to ${to} % of damp mass, once it is mixed`;
+}
+
+/** "0.27 to 1.2 kg": two digits of each end, since the middle says little. */
+function massRange(figure: Figure, system: System): string {
+  const { low, high, unit } = figureInShownUnit(figure, "kg", system);
+  const digits = (x: number): string => String(Number(x.toPrecision(2)));
+  return `${digits(Math.max(0, low))} to ${digits(high)} ${unit}`;
+}
+
+function pointsOf(kg: number, log: Log): string {
+  const massKg = heapFigure(log)?.figure.value;
+  if (massKg === undefined) return "";
+  return `${printNumber(roundUp((100 * kg) / massKg), 2)} points of moisture`;
+}
+
+/** Two digits, never below what it stands for. */
+function roundUp(value: number): number {
+  if (!(value > 0)) return 0;
+  const step = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return Math.ceil(value / step - 1e-9) * step;
+}
+
+function weatherWords({ airC, humidityPercent }: WeatherWater, system: System): string {
+  const air = inShownUnit(airC, "°C", system);
+  return `${printNumber(air.value, 0)} ${air.unit} and ${printNumber(humidityPercent, 0)} % humidity`;
+}
+
+function coverTable({ each, own, want }: WeatherWater, system: System): TableBlock {
+  return {
+    kind: "table",
+    name: "water-by-cover",
+    caption: "What a cover does to the water of this heap.",
+    columns: [
+      { head: "cover", align: "text" },
+      {
+        head: "water lost",
+        unit: shownUnit("kg", system),
+        align: "number",
+        source: "as the findings say",
+      },
+      { head: "moisture after", unit: "% of damp mass", align: "number" },
+      {
+        head: want === undefined ? "to temper to" : `to temper to for ${printNumber(want, 2)} %`,
+        unit: "% of damp mass",
+        align: "number",
+      },
+    ],
+    rows: each.map(({ cover, lost, after, temper }) => [
+      `${coverWords[cover]}${cover === own ? ", as the log says" : ""}`,
+      figureCell(figureInShownUnit(lost.figure, "kg", system)),
+      after ? figureCell(after) : "",
+      temper ? figureCell(temper) : "",
+    ]),
+  };
+}
+
+function listed(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+}
