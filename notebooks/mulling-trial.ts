@@ -69,7 +69,7 @@ function answer({ ways, muller }: MullingReport): Text[] {
       return `${trial.name}: strength was still rising as fast as ever, so no time can be given.`;
     return [
       { strong: `${trial.name}: ${minutesText(time)}` },
-      ` to ${time.sharePercent} % of full bond (95 % interval).`,
+      ` until ${time.sharePercent} % of full bond (95 % interval).`,
     ];
   });
 }

@@ -24,11 +24,13 @@ export function mullingFindings(report: MullingReport, strength: StrengthPrinter
   ].sort((a, b) => order.indexOf(a.tone) - order.indexOf(b.tone));
 }
 
-/** "9.4 min (7.1 to 14 min)"; "7 min or more" where the end is open; "at once" where the mix is there from the start. */
+/** "9 min (7 to 14)", "9.4 ± 1.2 min"; "7 min or more" where the end is open; "at once" where the mix is there from the start. */
 export function minutesText({ value, low, high }: MullingInterval): string {
   if (!Number.isFinite(high)) return low > 0 ? `${one(low)} min or more` : "not known";
   if (high <= 0) return "no mulling at all";
-  return printFigure({ value: Math.min(high, Math.max(low, value)), low, high, unit: "min", min: 0 }).text;
+  const printed = printFigure({ value, low, high, unit: "min", min: 0 });
+  if (printed.form !== "range") return printed.text;
+  return `${printed.value} min (${printed.low} to ${printed.high})`;
 }
 
 const one = (value: number): string => printNumber(value, value < 9.95 ? 1 : 0);
@@ -95,11 +97,15 @@ function bonds({ comparisons, ways }: MullingReport, strength: StrengthPrinter):
   });
 }
 
-/** The way that the log's muller belongs to: the one whose load is the muller's, else the only one not done by hand. */
+/** The way that was done in the log's muller: not by hand, and with its load where both loads are written; only where there is one. */
 function machineWay({ ways, logged }: MullingReport): MulledWay | undefined {
-  const machines = ways.filter(({ trial }) => !/\bhand\b/i.test(trial.name));
-  const alike = machines.filter(({ trial }) => trial.loadKg?.value === logged?.loadKg?.value);
-  return machines.length === 1 ? machines[0] : alike.length === 1 ? alike[0] : undefined;
+  const load = logged?.loadKg?.value;
+  const machines = ways.filter(
+    ({ trial }) =>
+      !/\bhand\b/i.test(trial.name) &&
+      (load === undefined || trial.loadKg === undefined || Math.abs(trial.loadKg.value / load - 1) < 0.1),
+  );
+  return machines.length === 1 ? machines[0] : undefined;
 }
 
 function asRun(report: MullingReport): Finding[] {
@@ -109,20 +115,23 @@ function asRun(report: MullingReport): Finding[] {
   if (!minutes || !way || !time || !Number.isFinite(time.value)) return [];
   const chance = Math.round(100 * chanceWithin(time, minutes.value));
   const words = chance >= 99 ? "99 or more" : chance <= 1 ? "1 or fewer" : String(chance);
-  return [say.mullsShort(minutes.text, words, way.trial.name)];
+  return [say.mullsShort(`${printNumber(minutes.value, 0)} min`, words, way.trial.name)];
 }
 
 function practice(report: MullingReport): Finding[] {
   const way = machineWay(report);
   const time = way?.times.at(-1);
   if (!way || !time || !Number.isFinite(time.value)) return [];
-  return [say.beside(`${minutesText(time)} to 95 % here, “${way.trial.name}”.`)];
+  return [say.beside(`${minutesText(time)} until 95 % of full bond here, “${way.trial.name}”.`)];
 }
 
 function heat({ muller, logged }: MullingReport): Finding[] {
   if (!logged?.sandC || muller.heat === undefined || muller.heat === "cool") return [];
   return [
-    say.hotSand(`${printNumber(logged.sandC.value, 0)} °C in the sand`, muller.heat === "too hot to mull"),
+    say.hotSand(
+      `${printNumber(logged.sandC.value, 0)} °C (${printNumber(1.8 * logged.sandC.value + 32, 0)} °F) in the sand`,
+      muller.heat === "too hot to mull",
+    ),
   ];
 }
 

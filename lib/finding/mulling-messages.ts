@@ -9,7 +9,7 @@ const formSource =
 export const timeKnown = (way: string, share: string, minutes: string, enough: string): Finding => ({
   code: "mulling/time",
   tone: "good",
-  text: `${minutes} to ${share} % of full bond, “${way}”; ${enough} are enough with a chance of 97.5 in 100.`,
+  text: `${minutes} until ${share} % of full bond, “${way}”; ${enough} are enough with a chance of 97.5 in 100.`,
   because: [
     "Minutes count from the last water, as the readings do.",
     "Full bond is that of this mix at this water and this load: more clay or a fuller pan asks for another trial.",
@@ -21,7 +21,7 @@ export const timeKnown = (way: string, share: string, minutes: string, enough: s
 export const timeOpen = (way: string, share: string, least: string, longest: string): Finding => ({
   code: "mulling/time-open",
   tone: "doubt",
-  text: `${least} or more to ${share} % of full bond, “${way}”: the readings end before they say how much more.`,
+  text: `${least} or more until ${share} % of full bond, “${way}”: the readings end before they say how much more.`,
   because: [
     `The longest was ${longest}, and strength may still have been rising there; a time beyond what was tried is not made up.`,
     "Two further readings, at twice and at three times the longest, would close it.",
@@ -125,8 +125,8 @@ export const hotSand = (celsius: string, tooHot: boolean): Finding => ({
   code: tooHot ? "mulling/too-hot" : "mulling/hot",
   tone: "doubt",
   text: tooHot
-    ? `${celsius} is too hot to mull: above 71 °C sand mulls to no consistency.`
-    : `${celsius} is hot for mulling: from 49 °C on sand mulls unevenly.`,
+    ? `${celsius} is too hot to mull: above 71 °C (160 °F) sand mulls to no consistency.`
+    : `${celsius} is hot for mulling: from 49 °C (120 °F) on sand mulls unevenly.`,
   because: [
     "Water that is added now leaves as steam. Spread the sand, let it cool, test again before tempering.",
   ],

@@ -6,6 +6,7 @@ const golden = (Math.sqrt(5) - 1) / 2;
 
 /**
  * The x from low to high at which f is least, and f there: a grid even over ln x, then golden section about its best.
+ * x is right to about 1e-5 of a piece of the grid.
  * low, high: above 0, low ≤ high, else throws; steps: pieces of the grid, 2 or more. A valley narrower than two pieces can be missed.
  * @example leastOnLine((x) => (x - 3) ** 2, 1, 10).x // 3.0000…
  */
@@ -25,7 +26,7 @@ export function leastOnLine(
     if (value < best.value) best = { place, value };
   }
   let [left, right] = [Math.max(0, best.place - 1), Math.min(steps, best.place + 1)];
-  for (let round = 0; round < goldenRounds && right - left > 1e-9; round++) {
+  for (let round = 0; round < goldenRounds && right - left > 1e-5; round++) {
     const [a, b] = [right - golden * (right - left), left + golden * (right - left)];
     const [fa, fb] = [at(a), at(b)];
     if (fa < best.value) best = { place: a, value: fa };

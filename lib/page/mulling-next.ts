@@ -18,7 +18,9 @@ export function mullingNext({ ways, logged }: MullingReport): Text[] {
           "Measure the sand's temperature in its middle before it goes back into the muller, and write it as sand.",
         ]
       : []),
-    "Repeat one reading of the flat part on another day: it shows what a day moves.",
+    ...(ways.some(({ times }) => Number.isFinite(times.at(-1)?.high))
+      ? ["Repeat one reading of the flat part on another day: it shows what a day moves."]
+      : []),
   ];
 }
 
@@ -31,6 +33,10 @@ function stepsOf({ trial, curve, times, moistureDrift }: MulledWay): Text[] {
   if (!Number.isFinite(time.high) || curve.straight)
     steps.push(
       `${name}: mull on and read at ${printNumber(2 * last, 0)} and ${printNumber(3 * last, 0)} minutes, water kept as it is.`,
+    );
+  else if (time.high > last)
+    steps.push(
+      `${name}: mull on and read at ${enoughMinutes(time.high)} minutes, which is beyond what was tried; until then its interval leans on the curve's form.`,
     );
   else
     steps.push(

@@ -11,7 +11,7 @@ import type { Block, KeyFigure, Section, TableCell, TableRow } from "./blocks.ts
 import { figureInShownUnit, inShownUnit, shownUnit, type UnitSystem } from "./shown-units.ts";
 
 /** How many places of the minutes a curve is drawn at. */
-const places = 24;
+const places = 16;
 
 /** Key figures, the chart, a table of full bond and times; the muller's arithmetic. */
 export function mullingResult(report: MullingReport, system: UnitSystem = "metric"): Section {
@@ -39,13 +39,12 @@ export function strengthText(of: MullingInterval, system: UnitSystem): string {
 function keyFigure({ trial, curve, times }: MulledWay): KeyFigure {
   const time = times.at(-1)!;
   const closed = Number.isFinite(time.high);
-  const middle = Number.isFinite(time.value) ? `Middle ${printNumber(time.value, 1)} min. ` : "";
   return {
-    label: `${trial.name}, to ${time.sharePercent} % of full bond`,
+    label: `${trial.name}, until ${time.sharePercent} % of full bond`,
     figure: curve!.straight ? "not known" : minutesText(time),
     under: closed
-      ? `${middle}95 % interval, from ${trial.readings.length} readings.`
-      : `${middle}Open above: not flat by ${printNumber(curve!.longestMin, 0)} min.`,
+      ? `95 % interval, from ${trial.readings.length} readings.`
+      : `Open above: not flat by ${printNumber(curve!.longestMin, 0)} min.`,
     weak: !closed,
   };
 }
@@ -85,7 +84,7 @@ function timesTable(ways: readonly MulledWay[], system: UnitSystem): Block {
       { head: "Mulled", align: "text" },
       { head: "Full bond", unit, align: "number", ...(unit === "kPa" ? {} : { dataUnit: "kPa" }) },
       ...ways[0]!.times.map(({ sharePercent }) => ({
-        head: `To ${sharePercent} %`,
+        head: `Until ${sharePercent} %`,
         unit: "min",
         align: "number" as const,
       })),
@@ -122,12 +121,15 @@ function mullerTable({ muller, logged }: MullingReport, system: UnitSystem): Blo
     unit: string,
     decimals: number,
     how: string,
+    counted = false,
   ): TableRow[] => {
     if (!of) return [];
     const ends = of.sources.length === 0 ? { low: of.value, high: of.value } : of;
     const shown = figureInShownUnit({ value: of.value, low: ends.low, high: ends.high }, unit, system);
-    const text =
-      shown.low === shown.high
+    const whole = (value: number): string => printNumber(value, 0);
+    const text = counted
+      ? [...new Set([whole(shown.low), whole(shown.high)])].join(" to ")
+      : shown.low === shown.high
         ? printNumber(shown.value, decimals)
         : printFigure({ ...shown, unit: "", min: 0 }).text;
     return [[name, { text, number: of.value }, shown.unit, how]];
@@ -152,7 +154,7 @@ function mullerTable({ muller, logged }: MullingReport, system: UnitSystem): Blo
       "load / (1,100 kg/m³ × floor), the density common practice",
     ),
     ...row("Loads an hour", muller.loadsPerHour, "", 1, `60 / (minutes + ${handling})`),
-    ...row("Loads for the heap", muller.loads, "", 0, "heap / load, whole loads"),
+    ...row("Loads for the heap", muller.loads, "", 0, "heap / load, whole loads", true),
     ...row("Hours for the heap", muller.hours, "h", 1, "loads / loads an hour"),
   ];
   if (rows.length === 0 || !logged) return undefined;

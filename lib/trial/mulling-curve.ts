@@ -86,6 +86,7 @@ export function mullingCurve(name: string, readings: MulledReadings): MullingCur
   const root = (squares: number): number => Math.sqrt(Math.max(0, squares - least.squares) / variance);
   const t = studentTQuantile(0.975, df);
   const { straight } = least;
+  const times = new Map<number, MullingTime>();
   return {
     name,
     readings,
@@ -106,16 +107,15 @@ export function mullingCurve(name: string, readings: MulledReadings): MullingCur
       return { value, low: crossing(away, t, start, 0), high: crossing(away, t, start, largest, true) };
     },
     timeTo(sharePercent) {
+      const known = times.get(sharePercent);
+      if (known) return known;
       const value = straight ? Number.POSITIVE_INFINITY : mullingMinutes({ sharePercent, ...shape });
       const table = timeTable(readings, sharePercent / 100, value, longestMin, root);
       const at = (p: number): number => minutesAt(table, studentTQuantile(p, df));
-      return {
-        sharePercent,
-        value,
-        low: Math.min(at(0.025), value),
-        high: Math.max(at(0.975), value),
-        quantile: at,
-      };
+      const [low, high] = [Math.min(at(0.025), value), Math.max(at(0.975), value)];
+      const time = { sharePercent, value, low, high, quantile: at };
+      times.set(sharePercent, time);
+      return time;
     },
   };
 }
@@ -158,7 +158,7 @@ function crossing(
 ): number {
   if (away(to) <= t) return open ? Number.POSITIVE_INFINITY : to;
   let [inside, outside] = [from, to];
-  for (let round = 0; round < 34; round++) {
+  for (let round = 0; round < 24; round++) {
     const middle = (inside + outside) / 2;
     if (away(middle) <= t) inside = middle;
     else outside = middle;
