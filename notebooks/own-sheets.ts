@@ -97,7 +97,9 @@ function nextSteps(log: Log, sheets: readonly Sheet[]): Text[] {
   const footless = sheets.filter(({ foot }) => foot.length === 0);
   const faulty = sheets.filter(({ issues }) => issues.some(({ severity }) => severity === "error"));
   return [
-    ...faulty.map(({ name }) => `Put right what is wrong in ${name}: the line is named below.`),
+    ...faulty.map(
+      ({ name }) => `Put right what is wrong in ${name}: each line is named under “What went wrong”.`,
+    ),
     ...(unchecked.length > 0
       ? [
           `Check the ${unchecked.map(({ name }) => name).join(" and the ")} with known weights, and write within.`,

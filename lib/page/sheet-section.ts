@@ -31,6 +31,11 @@ export function sheetSection(sheet: Sheet, options: SheetSectionOptions = {}): S
   }
   const values = sheet.values.map(({ name, cell }) => `${name}: ${valueText(cell)}`);
   if (values.length > 0) blocks.push({ kind: "list", items: values });
+  if (sheet.rowCount === 0) {
+    const names = sheet.columns.map(({ name }) => name).join(", ");
+    const columns = names === "" ? "no column and no row" : `no row yet; its columns are ${names}`;
+    blocks.push({ kind: "prose", text: `The sheet has ${columns}.` });
+  }
   blocks.push(
     ...sheetTable(sheet, logged),
     ...sheetNotes(

@@ -7,10 +7,10 @@ import { type ReadingInputs, readingInputs } from "../log/reading-inputs.ts";
 export interface TestSheet {
   /** In the names of the columns. */
   readonly formula: string;
-  /** Name of the column, the reading that stands in it, and its unit. */
-  readonly columns: readonly (readonly [name: string, input: string, unit: string])[];
-  /** Of the result. */
-  readonly unit: string;
+  /** Name of the column, the reading that stands in it, its unit, and what is taken where the log gives none. */
+  readonly columns: readonly (readonly [name: string, input: string, unit: string, taken?: number])[];
+  /** Of the result; undefined: a plain number. */
+  readonly unit?: string;
 }
 
 const bore = ["bore", "diameterMm", "mm"] as const;
@@ -18,6 +18,18 @@ const height = ["height", "heightMm", "mm"] as const;
 const load = ["load", "loadKg", "kg"] as const;
 const weighed = (name: string) => [name, `${name}G`, "g"] as const;
 const length = (name: string) => [name, `${name}Mm`, "mm"] as const;
+const time = ["time", "seconds", "s"] as const;
+const temperature = ["temperature", "airC", "°C", 20] as const;
+/** Two levels of water, the blank run's time, and what the specimen and the air are. */
+const falling = [
+  length("from"),
+  length("to"),
+  time,
+  ["blank", "blankS", "s", 0],
+  height,
+  bore,
+  temperature,
+] as const;
 
 /** By the formula as the log's models tell it; tests/page/shown-formulas.test.ts works each out again as a sheet. */
 const sheets: { readonly [formula: string]: TestSheet } = {
@@ -53,6 +65,39 @@ const sheets: { readonly [formula: string]: TestSheet } = {
     columns: [weighed("mass"), height, bore],
     unit: "g/cm³",
   },
+  "100 (filled − pressed) / filled": {
+    formula: "100 * (filled - pressed) / filled",
+    columns: [length("filled"), ["pressed", "rammedMm", "mm"]],
+    unit: "% of height",
+  },
+  "100 (dry − grain) / dry": {
+    formula: "100 * (dry - grain) / dry",
+    columns: [weighed("dry"), weighed("grain")],
+    unit: "% of dry mix",
+  },
+  "V H / (p A t), at 20 °C": {
+    formula:
+      "permeabilityAt20(permeabilityNumber(air, height, bore, specimenWaterMm(pressure, blank), time), temperature)",
+    columns: [
+      ["air", "airMl", "ml"],
+      height,
+      bore,
+      ["pressure", "waterMm", "mm"],
+      ["blank", "blankMm", "mm", 0],
+      time,
+      temperature,
+    ],
+  },
+  "a H ln(h₁/h₂) / (A t), at 20 °C": {
+    formula:
+      "permeabilityAt20(fallingColumnPermeability(pi * column^2 / 4, height, bore, from, to, specimenSeconds(time, blank)), temperature)",
+    columns: [length("column"), ...falling],
+  },
+  "V H ln(p₁/p₂) / (A t P), at 20 °C": {
+    formula:
+      "permeabilityAt20(bleedingVesselPermeability(vessel, height, bore, from, to, specimenSeconds(time, blank)), temperature)",
+    columns: [["vessel", "vesselMl", "ml"], ...falling],
+  },
 };
 
 /** The one way in which every figure of a test was worked out from readings; undefined where there is not one. */
@@ -78,6 +123,14 @@ export function testFormula(test: TestName, rows: readonly BatchFigures[]): stri
   return found && (repeated ? `mean(${found.formula})` : found.formula);
 }
 
+/** What is taken where no reading tells: "blank 0 s where no blank run was made; temperature 20 °C where none was read". */
+export function testTaken(test: TestName, rows: readonly BatchFigures[]): string | undefined {
+  const taken = (testSheet(test, rows)?.columns ?? []).flatMap(([name, , unit, value]) =>
+    value === undefined ? [] : [`${name} ${value} ${unit}`],
+  );
+  return taken.length === 0 ? undefined : `taken where the log does not say: ${taken.join(", ")}`;
+}
+
 /** The readings of a batch as rows of the sheet, in the units of its columns. */
 export function readingRows(
   { columns }: TestSheet,
@@ -85,7 +138,9 @@ export function readingRows(
 ): { readonly [column: string]: number }[] {
   return readings.map((reading) => {
     const inputs: ReadingInputs["inputs"] = readingInputs(reading)?.inputs ?? [];
-    const value = (input: string) => inputs.find(({ name }) => name === input)?.measured?.value ?? Number.NaN;
-    return Object.fromEntries(columns.map(([name, input]) => [name, value(input)]));
+    const value = (input: string) => inputs.find(({ name }) => name === input)?.measured?.value;
+    return Object.fromEntries(
+      columns.map(([name, input, , taken = Number.NaN]) => [name, value(input) ?? taken]),
+    );
   });
 }

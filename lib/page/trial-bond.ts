@@ -7,6 +7,7 @@ import type { BatchFigures } from "../log/batch-figures.ts";
 import type { Log } from "../log/types.ts";
 import { printFigure } from "../quantity/print.ts";
 import type { Block, Section, TableCell, TableColumn, Text } from "./blocks.ts";
+import { bondFormulas } from "./bond-formulas.ts";
 
 type Part = "waterPerClay" | "available" | "working" | "mulling" | "equilibrium" | "moistureAbove";
 const parts: readonly (readonly [Part, TableColumn, string])[] = [
@@ -44,7 +45,10 @@ export function trialBond(rows: readonly BatchFigures[], log: Log): Section {
         name: "bond",
         caption:
           "State of the bond; ± holds the readings and, but for water per clay, 15 % for the relation itself (our own: none was printed)",
-        columns: [{ head: "Batch", align: "text" }, ...used.map(([, column]) => column)],
+        columns: [
+          { head: "Batch", align: "text" },
+          ...used.map(([part, column]) => ({ ...column, ...bondFormulas[part] })),
+        ],
         rows: found.map((one) => [one.batch, ...used.map(([part]) => cell(one[part], part))]),
       },
     );

@@ -6,6 +6,7 @@ import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
+import { recipeFormula } from "./recipe-formulas.ts";
 import {
   figureInShownUnit,
   inShownUnit,
@@ -14,7 +15,7 @@ import {
   shownUnits,
   type UnitSystem,
 } from "./shown-units.ts";
-import { testFormula } from "./test-formulas.ts";
+import { testFormula, testTaken } from "./test-formulas.ts";
 
 const tests: readonly TestName[] = [
   "moisture",
@@ -68,11 +69,13 @@ function testColumn(test: TestName, rows: readonly BatchFigures[], units: ShownU
   const unit = rows.find((row) => row.tests[test])!.tests[test]!.unit;
   const head = test === "permeability" ? "Permeability number" : test.charAt(0).toUpperCase() + test.slice(1);
   const formula = testFormula(test, rows);
+  const source = testTaken(test, rows);
   return {
     head,
     ...(unit ? unitOf(unit, units.of(test)) : {}),
     align: "number",
     ...(formula === undefined ? {} : { formula }),
+    ...(source === undefined ? {} : { source }),
   };
 }
 
@@ -109,6 +112,7 @@ function textOf({ spread, value: metric, missing, test, unit }: BatchFigure, uni
 }
 
 function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Block {
+  const clay = recipeFormula("clayOfDryMixPercent", rows);
   const mass = (kg: number | undefined): TableCell | string =>
     kg === undefined
       ? ""
@@ -124,7 +128,7 @@ function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Bl
       { head: "Sand", ...unitOf("kg", system), align: "number" },
       { head: "Clay", ...unitOf("kg", system), align: "number" },
       { head: "Water", ...unitOf("kg", system), align: "number" },
-      { head: "Clay", unit: "% of dry mix", align: "number" },
+      { head: "Clay", unit: "% of dry mix", align: "number", ...clay },
       { head: "Mulled", unit: "min", align: "number" },
       { head: "Stood", unit: "min", align: "number" },
     ],

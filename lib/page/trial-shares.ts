@@ -6,6 +6,7 @@ import type { RecipeFigures } from "../log/recipe-figures.ts";
 import { printFigure } from "../quantity/print.ts";
 import type { Spread } from "../quantity/spread.ts";
 import type { Block, TableCell, TableColumn } from "./blocks.ts";
+import { recipeFormula } from "./recipe-formulas.ts";
 
 const parts: readonly (readonly [Exclude<keyof RecipeFigures, "missing" | "assumed">, TableColumn])[] = [
   ["clayOfSandPercent", { head: "Clay", unit: "per 100 of sand", align: "number" }],
@@ -38,7 +39,10 @@ export function recipeShares(rows: readonly BatchFigures[]): readonly Block[] {
           name: "shares",
           caption:
             "Dry clay as added, and all water, that of sand and bagged clay with it; neither clay by wash nor live clay",
-          columns: [{ head: "Batch", align: "text" }, ...used.map(([, column]) => column)],
+          columns: [
+            { head: "Batch", align: "text" },
+            ...used.map(([part, column]) => ({ ...column, ...recipeFormula(part, weighed) })),
+          ],
           rows: weighed.map(({ batch, recipe }) => [
             batch.name,
             ...used.map(([part]) => cell(recipe?.[part], recipe!.missing.length > 0)),

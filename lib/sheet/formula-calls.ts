@@ -24,6 +24,23 @@ import { sandModelByName } from "./functions-sand.ts";
 
 export type Check = (context: Context, tree: Tree) => Typed | undefined;
 
+/** What people write for a function that is called something else here. */
+const otherWords: { readonly [word: string]: string } = Object.assign(Object.create(null), {
+  average: "mean(x)",
+  avg: "mean(x)",
+  total: "sum(x)",
+  std: "sd(x)",
+  stdev: "sd(x)",
+  stddev: "sd(x)",
+  minimum: "min(x)",
+  maximum: "max(x)",
+  number: "count(x)",
+  power: "x^2",
+  pow: "x^2",
+  root: "sqrt(x)",
+  percent: "percentOf(part, whole)",
+});
+
 /** Whether there is such a function and it can have so many arguments; else a fault. */
 export function callable(context: Context, name: string, tree: Tree & { kind: "call" }): boolean {
   const { at } = context.tokens[tree.first]!;
@@ -38,7 +55,11 @@ export function callable(context: Context, name: string, tree: Tree & { kind: "c
   const known = formulaFunctions.find((each) => each.name === name);
   if (!known) {
     const names = formulaFunctions.map((each) => each.name);
-    fault(context, at, formulaIssue.noSuchFunction(name, nearest(name, names)));
+    fault(
+      context,
+      at,
+      formulaIssue.noSuchFunction(name, otherWords[name.toLowerCase()] ?? nearest(name, names)),
+    );
     return false;
   }
   const { least, most, takes } = known;

@@ -28,8 +28,12 @@ export const sheetIssue = {
   nameClash: (name: string, other: string) =>
     error(
       "name-clash",
-      `${shown(name)} and ${shown(other)} could not be told apart in a formula.`,
-      "Names differ in more than capitals, spaces and underscores: write another.",
+      name === other
+        ? `The name ${shown(name)} stands twice in this sheet, so a formula could not tell which is meant.`
+        : `${shown(name)} and ${shown(other)} could not be told apart in a formula.`,
+      name === other
+        ? `Columns, values and the foot have names of their own: write another, such as mean ${name} for a mean.`
+        : "Names differ in more than capitals, spaces and underscores: write another.",
     ),
   kindAndUnit: (column: string, kind: string) =>
     warning(
