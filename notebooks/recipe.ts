@@ -80,7 +80,9 @@ function answer(plan: RecipePlan, findings: readonly Finding[], system: UnitSyst
     ...plan.additives.map((name, i) => `${words.mass(masses.additivesKg[i]!)} of ${name}`),
   ];
   const water = findings.find(({ code }) => code === "recipe/water" || code === "recipe/too-wet-already");
-  return [[{ strong: `${weights.join(", ")}` }, ` make the heap${of}.`], ...(water ? [water.text] : [])];
+  if (plan.waterKg.value <= 0 && water)
+    return [[{ strong: water.text }], `Dried first, ${weights.join(", ")} would make the heap${of}.`];
+  return [[{ strong: weights.join(", ") }, ` make the heap${of}.`], ...(water ? [water.text] : [])];
 }
 
 function sectionsOf(plan: RecipePlan, log: Log, system: UnitSystem): Section[] {

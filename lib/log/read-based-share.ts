@@ -67,7 +67,7 @@ export function withBasis(
       place,
     );
   }
-  const measured = inUnit({ ...bare, text }, place, { what, unit: `% of ${of}`, most: 100 }, report);
+  const measured = inUnit({ ...bare, text }, place, { what, unit: `% of ${of}`, most: 10_000 }, report);
   if (!measured) return undefined;
   if (measured.value > (of === "sand" ? 100 : 50)) return void report(shareTooLarge(what, text), place);
   return { ...measured, of };

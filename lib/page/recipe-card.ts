@@ -14,14 +14,7 @@ export function recipeCard(plan: RecipePlan, system: UnitSystem, title: string):
   const kg = (whole: number) => weightText(whole / loads, system);
   const lines = Math.min(loads, mostLines);
   const name = loads > 1 ? `${loads} loads of ${weightText(loadKg, system)}` : weightText(loadKg, system);
-  const columns = [
-    "weighed",
-    "first water",
-    "minutes",
-    "compactability",
-    "trim poured",
-    "compactability after",
-  ];
+  const columns = ["weighed", "water", "minutes", "compactability", "trim", "after it"];
   return {
     kind: "fold",
     ownSheet: true,
