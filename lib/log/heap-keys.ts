@@ -11,6 +11,7 @@ export const heapSectionLines: { readonly [key: string]: string } = {
   planned: "planned: { pours: 30, metal: 2.5 kg, every: 7 days }",
   mulling: "mulling: { by hand: { load: 5 kg, readings: [ { minutes: 2, green compression: 38 kPa } ] } }",
   muller: "muller: { motor: 1450 rpm, reduction: 60, load: 12 kg, minutes: 12 }",
+  remind: "remind: { moisture: 1 day, green compression: 7 days }",
   blend: "blend: { of: [ first sand, second sand ], to: { gfn: 60 } }",
 };
 

@@ -1,6 +1,7 @@
 // What a log says of a heap and its season, as the rest may rely on it: every figure read, in the unit of its name.
 
 import type { Place } from "../issue.ts";
+import type { Reminder } from "./diary-properties.ts";
 import type { Measured } from "./figure-types.ts";
 import type { HeapKg } from "./heap.ts";
 
@@ -235,4 +236,6 @@ export interface HeapSections {
   readonly mulling: readonly MullingTrial[];
   readonly muller?: LoggedMuller;
   readonly blend?: LoggedBlend;
+  /** How often each test is meant to be made. */
+  readonly remind?: readonly Reminder[];
 }

@@ -6,6 +6,7 @@ import type { HeapKg } from "./heap.ts";
 import type { HeapSections } from "./heap-record.ts";
 import type { Report } from "./node.ts";
 import { readBlend } from "./read-blend.ts";
+import { readReminders } from "./read-diary.ts";
 import { readEvents } from "./read-events.ts";
 import { readHeapRecord } from "./read-heap-record.ts";
 import { readMuller, readMulling } from "./read-mulling.ts";
@@ -37,5 +38,6 @@ export function readHeapSections(
     measured: readMeasured(fields.get("measured"), report),
     events: readEvents(fields.get("events"), heapKg, report),
     mulling: readMulling(fields.entry("mulling"), report),
+    remind: readReminders(fields.entry("remind"), report),
   };
 }

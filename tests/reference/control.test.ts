@@ -141,10 +141,10 @@ test("false alarms of the sum of departures: 168 with a limit of 4, 465 with 5 (
   }
 });
 
-/** Mean run length of a weighted mean by S. V. Crowder's integral equation (1987), by 41 cells. */
+/** Mean run length of a weighted mean by S. V. Crowder's integral equation (1987), by 61 cells. */
 function weightedRunLength(weight: number, width: number): number {
   const h = width * Math.sqrt(weight / (2 - weight));
-  const m = 41;
+  const m = 61;
   // Midpoints of cells: each cell's chance is exact, so the error falls with the square of the cell.
   const cell = (2 * h) / m;
   const middles = Array.from({ length: m }, (_, i) => -h + (i + 0.5) * cell);

@@ -1,0 +1,51 @@
+// Reminders of a log: how they are written, and what is said where they are wrong.
+
+import { expect, test } from "vitest";
+import { issueText } from "../../lib/issue.ts";
+import { readLog } from "../../lib/log/read-log.ts";
+
+const read = (remind: string) => {
+  const text = `format: 1\nmetal: bronze\nbond: bentonite\nmeasured: [ { date: 2026-05-09, moisture: 2.6 % } ]\n${remind}\n`;
+  const { value, issues } = readLog(text, { name: "heap.yaml" });
+  return {
+    days: value!.remind!.map(({ property, everyDays }) => [property, everyDays.value]),
+    said: issues.map(issueText),
+    measured: value!.measured.length,
+  };
+};
+
+test("days, words, weeks; gfn is fineness", () => {
+  expect(
+    read("remind: { moisture: daily, green compression: 2 weeks, permeability: 36 h, gfn: monthly }"),
+  ).toEqual({
+    days: [
+      ["moisture", 1],
+      ["green compression", 14],
+      ["permeability", 1.5],
+      ["fineness", 30],
+    ],
+    said: [],
+    measured: 1,
+  });
+});
+
+test("each fault has its place and leaves the others", () => {
+  const { days, said, measured } = read(
+    "remind: { moistur: 1 day, compactability: often, clay by wash: 3 kg, fines: 9 days }",
+  );
+  expect(days).toEqual([["fines", 9]]);
+  expect(measured).toBe(1);
+  expect(said).toHaveLength(3);
+  expect(said[0]).toMatch(/^heap\.yaml:5:11.*"moistur".*Did you mean "moisture"\?/s);
+  expect(said[1]).toMatch(/^heap\.yaml:5:42.*often/s);
+  expect(said[2]).toMatch(/^heap\.yaml:5:63.*3 kg/s);
+});
+
+test("nothing after remind, or no names, is told with a line to write", () => {
+  expect(read("remind: {}").said[0]).toContain("remind: { moisture: 1 day, green compression: 7 days }");
+  expect(read("remind: weekly").said[0]).toContain("After remind, names with values are expected");
+});
+
+test("a log without reminders has none", () => {
+  expect(read("").days).toEqual([]);
+});
