@@ -151,14 +151,12 @@ function depthChart({ perSection, sections }: HeatFigures, system: System) {
   });
 }
 
-function sectionTable({ sections, constant }: HeatFigures, system: System): TableBlock {
+function sectionTable({ sections }: HeatFigures, system: System): TableBlock {
   const unit = shownUnit("mm", system);
   const depth = (celsius: number) => ({
     head: `past ${hotText(celsius, system)} to`,
     unit,
     align: "number" as const,
-    formula: "depth = a × section",
-    source: "Our own model on published properties",
   });
   return {
     kind: "table",
@@ -172,8 +170,6 @@ function sectionTable({ sections, constant }: HeatFigures, system: System): Tabl
         head: "freezes in, for comparison",
         unit: "s",
         align: "number",
-        formula: "t = C (section/2)²",
-        source: constant.source,
       },
       ...clayTemperatures.map(depth),
     ],

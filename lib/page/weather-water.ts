@@ -174,7 +174,6 @@ function coverTable({ each, own, want }: WeatherWater, system: System): TableBlo
         head: "water lost",
         unit: shownUnit("kg", system),
         align: "number",
-        source: "as the findings say",
       },
       { head: "moisture after", unit: "% of damp mass", align: "number" },
       {
