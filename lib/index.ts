@@ -8,6 +8,7 @@
 
 // Charts
 export type { AxisName } from "./chart/axis-words.ts";
+export { blendChart } from "./chart/blend-chart.ts";
 export { chancePanel } from "./chart/chance-panel.ts";
 export type { Chart, ChartTable, VegaLiteSpec } from "./chart/chart.ts";
 export { differencePlot } from "./chart/difference-plot.ts";
@@ -34,6 +35,9 @@ export {
   temperChart,
 } from "./chart/typical-charts.ts";
 export { typicalCurveChart } from "./chart/typical-curve-chart.ts";
+export { blendingDust, turningTub } from "./finding/blend-cautions.ts";
+export { blendFindings, blendNumberText, blendText } from "./finding/blend-findings.ts";
+export { type BlendReport, blendReport, type NoBlend } from "./finding/blend-report.ts";
 export { type BondFigures, bondFigures } from "./finding/bond-figures.ts";
 export { dryingHeat, silicaDust } from "./finding/cautions.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
@@ -61,7 +65,6 @@ export { axisName, axisUnit } from "./finding/trial-axis.ts";
 export { trialCautions } from "./finding/trial-cautions.ts";
 export { trialFindings } from "./finding/trial-findings.ts";
 export { rigFindings } from "./finding/trial-rig-findings.ts";
-export { bandStandings, typicalStanding } from "./finding/typical-findings.ts";
 export { type WaterNow, waterNow } from "./finding/water-now.ts";
 export { type WeatherWater, weatherWater } from "./finding/weather-water.ts";
 // What can be wrong, and where
@@ -120,6 +123,7 @@ export { stationaryPoint } from "./numbers/stationary-point.ts";
 export { sum, weightedMean } from "./numbers/sum.ts";
 export { mean, median, pooledStandardDeviation, sampleStandardDeviation } from "./numbers/summary.ts";
 export { welch, welchOf } from "./numbers/welch.ts";
+export { blendNext, blendResult } from "./page/blend-result.ts";
 // Pages and notebooks
 export type {
   Block,
