@@ -6,10 +6,10 @@ import { type Band, type BandProperty, decides } from "../sand/band.ts";
 import { bands } from "../sand/bands.ts";
 import { type Bond, bondNames, metalNamed } from "../sand/metals.ts";
 import type { Finding } from "./finding.ts";
+import { outsideMeans } from "./outside-means.ts";
 import { type Placed, placeBatch, type Where } from "./placed.ts";
 import * as say from "./standing-messages.ts";
 import { type TypicalAtBatch, typicalAtBatch } from "./typical-at-batch.ts";
-import { outsideMeans } from "./typical-messages.ts";
 
 /** One batch's figure of one property against one range. */
 export interface Standing extends Placed {
