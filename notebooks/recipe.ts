@@ -81,7 +81,10 @@ function answer(plan: RecipePlan, findings: readonly Finding[], system: UnitSyst
   ];
   const water = findings.find(({ code }) => code === "recipe/water" || code === "recipe/too-wet-already");
   if (plan.waterKg.value <= 0 && water)
-    return [[{ strong: water.text }], `Dried first, ${weights.join(", ")} would make the heap${of}.`];
+    return [
+      [{ strong: water.text }],
+      `As they lie, ${weights.join(", ")} are meant for the heap${of}; the sand is dried first, and the weights worked out anew.`,
+    ];
   return [[{ strong: weights.join(", ") }, ` make the heap${of}.`], ...(water ? [water.text] : [])];
 }
 

@@ -22,6 +22,10 @@ export async function check(path: string, console: Console): Promise<ExitCode> {
     [sievings, "sieving", "sievings"],
     [batches, "batch", "batches"],
     [read.log?.sheets.length ?? 0, "sheet", "sheets"],
+    [read.log?.recipe ? 1 : 0, "recipe", "recipes"],
+    [read.log?.events.length ?? 0, "event of the heap", "events of the heap"],
+    [read.log?.measured.length ?? 0, "state of the heap", "states of the heap"],
+    [read.log?.mulling.length ?? 0, "mulling trial", "mulling trials"],
   ] as const;
   const holds = parts.flatMap(([count, one, more]) =>
     count === 0 ? [] : [`${count} ${count === 1 ? one : more}`],

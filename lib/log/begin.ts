@@ -111,6 +111,47 @@ sands:
 #     green compression: 62 kPa
 #     squeeze: 4
 
+## A recipe, and the heap that it makes. The command "write recipe my-sands.yaml" works out what to weigh.
+# recipe:
+#   basis: per 100 of sand        # or of dry mix, or of damp mass: what the bare numbers below are shares of
+#   clay: 8.7                     # dry clay
+#   additives: { wood flour: 0.5 }
+#   moisture: 3.4 % of damp mass  # wanted
+#   sand moisture: 0.5 % ± 0.2 %  # what the sand holds already; dry a weighed portion to know
+#   clay moisture: 9 % ± 2 %      # what the bagged clay holds: often 6 to 12 %
+#   make: 120 kg                  # damp, all together; or what there is: sand: 100 kg
+#   muller pan: 12 kg             # what one load may be
+# prices: { currency: pounds, sand: { cost: 9.50, for: 25 kg }, bentonite: { cost: 14, for: 25 kg } }
+# heap: { mass: 120 kg ± 5 kg, clay kind: sodium bentonite, shape: heap, cover: sheet }
+#
+## What happens to the heap, day by day, and what is wanted of it.
+# wanted: { moisture: 3.4 % of damp mass, live clay: 8 % of dry mix, gfn: 60 }
+# measured:
+#   - { date: 2026-05-09, moisture: 2.6 %, live clay: 6.8 % of dry mix ± 0.5 %, gfn: 63, fines: 4 % }
+# events:
+#   - { date: 2026-05-02, pour: { metal: 2.4 kg, at: 720 °C, section: 8 mm, scrap share: 40 % } }
+#   - { date: 2026-05-02, lost: 1.5 kg }                                  # swept up or thrown out, dry
+#   - { date: 2026-05-03, rebond: { clay: 0.25 kg, clay moisture: 9 % } }
+#   - { date: 2026-05-03, new sand: 2 kg }
+#   - { date: 2026-05-03, water: 1.1 kg }
+#   - { date: 2026-05-09, tested: { green compression: 62 kPa, compactability: 44 %, moisture: 3.3 % } }
+# planned: { pours: 30, metal: 2.5 kg, section: 8 mm, every: 7 days }
+# flask: { volume: 14 L, casting volume: 0.9 L }
+# weather: { air: 18 °C, humidity: 60 %, wind: 0.5 m/s, hours: 16, start: 3.8 %, want: 3.5 % }
+#
+## How long to mull: one load, tested as it goes, without more water.
+# mulling:
+#   by hand:
+#     load: 5 kg
+#     readings:
+#       - { minutes: 2, green compression: 38 kPa }
+#       - { minutes: 4, green compression: 51 kPa }
+#       - { minutes: 8, green compression: 60 kPa }
+#       - { minutes: 15, green compression: 64 kPa }
+# muller: { motor: 1450 rpm, reduction: 60, pan diameter: 500 mm, wheel width: 60 mm, wheels: 2, load: 12 kg, minutes: 12 }
+## A blend of two sands of this log or more, once there are two:
+## blend: { of: [ first sand, second sand ], to: { gfn: 60 } }
+
 # sheets:                         # your own: columns with units, formulas by the columns' names, a foot
 #   Clay bags (invented):
 #     columns:
