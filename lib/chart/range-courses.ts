@@ -6,11 +6,11 @@ import { cell, checkName, ends, nothing, within } from "./data.ts";
 import { axisDomain, ticksIn } from "./domain.ts";
 import { boxFor, frame, type Layer, linearScale, type Scale } from "./frame.ts";
 import { type KeyEntry, key } from "./key.ts";
-import { strokes, words } from "./layers.ts";
+import { markedPlaces, markedRowPx } from "./marked-places.ts";
 import { pixelFill, pixelLine } from "./pixel-layers.ts";
 import { footAxis, plotAt, plotFrame, tickRoom, titleLinePx, titleLines, titleWords } from "./plot.ts";
 import { figure, wrap } from "./text.ts";
-import { colours, letterPx, type SeriesStyle, seriesStyle, smallestLetterPx } from "./theme.ts";
+import { letterPx, type SeriesStyle, seriesStyle } from "./theme.ts";
 
 export interface RangeCourse {
   readonly label: string;
@@ -104,22 +104,15 @@ function spec(
   const keyRows = key(entries, innerWidth + left);
   const yTitle = titleLines(axisTitle(property), innerWidth + left);
   const xTitle = wrap(axisTitle(axis), innerWidth, letterPx.axis, 2);
-  const titleTop = -(yTitle.length * titleLinePx + 6);
+  const places = markedPlaces(marked, x, innerWidth, height);
+  const titleTop = -(yTitle.length * titleLinePx + 6 + places.rows * markedRowPx);
   const top = keyRows.heightPx - titleTop;
   const box = boxFor(width, { height, left, right, top, bottom: 26 + xTitle.length * 15 });
   return frame(chart, box, [
     footAxis(xTitle, xDomain, xTicks),
     ...plotFrame("y", plot, xTicks.map(x)),
     ...courses.flatMap((course, i) => courseLayers(course, i, x, plot.y)),
-    strokes(
-      "marked",
-      marked.map((at) => ({ px: x(at.x), py: 0, px2: x(at.x), py2: height })),
-      { color: colours.ink, strokeWidth: 1, strokeDash: [4, 3] },
-    ),
-    words("marked-names", markedWords(marked, x, innerWidth), {
-      fontSize: smallestLetterPx,
-      align: "left",
-    }),
+    ...places.layers,
     titleWords("y-title", yTitle, left, titleTop),
     ...keyRows.layers(-left + 2, -top + 10),
     points.length === 0 ? nothing(box) : undefined,
@@ -148,13 +141,4 @@ function courseLayers({ points }: RangeCourse, place: number, x: Scale, y: Scale
     }),
     pixelLine(`middle-${n}`, [middle], { color: style.colour, strokeDash: style.dash }),
   ];
-}
-
-/** Names beside their strokes, at the top, to the left where there is no room at the right. */
-function markedWords(marked: NonNullable<RangeCoursesInput["marked"]>, x: Scale, width: number) {
-  return marked.map(({ x: at, label }, i) => {
-    const wide = label.length * 6.2;
-    const px = x(at) + 5 + wide > width ? x(at) - 5 - wide : x(at) + 5;
-    return { px, py: 9 + 14 * i, text: label };
-  });
 }

@@ -2,9 +2,19 @@
 
 import { expect, test } from "vitest";
 import { heatDepthChart } from "../../lib/chart/heat-depth-chart.ts";
+import { markedPlaces } from "../../lib/chart/marked-places.ts";
 import { rangeCourses } from "../../lib/chart/range-courses.ts";
 import { chartSvg } from "../../lib/chart/svg.ts";
+import { textWidth } from "../../lib/chart/text.ts";
+import { smallestLetterPx } from "../../lib/chart/theme.ts";
 import { weatherWaterChart } from "../../lib/chart/weather-water-chart.ts";
+import { seeded } from "../seeded.ts";
+
+interface Place {
+  readonly px: number;
+  readonly py: number;
+  readonly text?: string;
+}
 
 const water = weatherWaterChart({
   name: "water-lost",
@@ -43,6 +53,29 @@ test.each([720, 340])("both are drawn at %i px, with words inside the frame", as
     }[];
     const named = layers.find(({ name }) => name === "marked-names");
     for (const { px, text } of named?.data.values ?? []) expect(px + 5 * text.length).toBeLessThan(width);
+  }
+});
+
+test("names of marked places lie on no other name, and begin at their stroke unless the edge is near", () => {
+  const random = seeded(26);
+  for (let round = 0; round < 200; round++) {
+    const marked = Array.from({ length: 1 + random.integer(0, 5) }, () => {
+      const mm = random.integer(1, 40);
+      return { x: mm, label: `${mm} mm${random.uniform() < 0.3 ? ", planned" : ""}` };
+    }).filter((one, i, all) => all.findIndex(({ x }) => x === one.x) === i);
+    const { layers } = markedPlaces(marked, (value) => value * 8, 330, 200);
+    const [, names] = layers.map((layer) => (layer!.data as { values: Place[] }).values);
+    for (const name of names!) {
+      const right = name.px + textWidth(name.text!, smallestLetterPx);
+      expect(name.px >= 0 && right <= 330.01).toBe(true);
+      const own = marked.find(({ label }) => label === name.text)!;
+      expect(Math.abs(name.px - Math.min(own.x * 8 - 3, 330 - (right - name.px)))).toBeLessThan(0.01);
+      for (const other of names!)
+        if (other !== name && other.py === name.py)
+          expect(other.px >= right || other.px + textWidth(other.text!, smallestLetterPx) <= name.px).toBe(
+            true,
+          );
+    }
   }
 });
 
