@@ -2,6 +2,7 @@
 
 import {
   type Block,
+  doubtBars,
   type Finding,
   findingBlocks,
   type Log,
@@ -102,9 +103,21 @@ function sectionsOf(plan: RecipePlan, log: Log, system: UnitSystem): Section[] {
     {
       role: "result",
       title: "What it comes to, and what it costs",
-      blocks: [recipeComesTo(plan), ...recipeShopping(plan, log, system)],
+      blocks: [recipeComesTo(plan), ...waterDoubt(plan), ...recipeShopping(plan, log, system)],
     },
   ];
+}
+
+/** What the ± of the water comes from; nothing where one source brings it all. */
+function waterDoubt({ waterKg }: RecipePlan): Block[] {
+  const shares = waterKg.shares.filter(({ percent }) => percent >= 1);
+  if (shares.length < 2) return [];
+  const chart = doubtBars({
+    name: "water-doubt",
+    of: "the water to pour",
+    shares: shares.map(({ id, source, percent }) => ({ label: source.says ?? id, sharePercent: percent })),
+  });
+  return [{ kind: "chart", chart }];
 }
 
 function nextSteps({ taken, loads, recipe }: RecipePlan, findings: readonly Finding[]): Text[] {

@@ -20,12 +20,7 @@ export function recipeComesTo({ comesTo, taken }: RecipePlan): TableBlock {
       "What the mix comes to when it is weighed so and the middle of the water is poured; the ± is that of the waters that sand and clay hold already",
     columns: [
       { head: "Part", align: "text" },
-      {
-        head: "Share",
-        align: "number",
-        formula: "100 × part / what it is a share of",
-        source: "mass balance",
-      },
+      { head: "Share", align: "number" },
       { head: "Of what", align: "text" },
     ],
     rows: comesToShares.map((share) => {

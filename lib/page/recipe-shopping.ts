@@ -49,23 +49,31 @@ export function recipeShopping(plan: RecipePlan, { prices }: Log, system: UnitSy
     {
       kind: "table",
       name: "shopping",
-      caption: "What to buy for the whole heap",
+      caption: "What to buy for the whole heap, in whole bags, and what is used of them",
       columns: [
         { head: "Part", align: "text" },
         { head: "Needed", dataUnit: "kg", align: "number" },
-        { head: "Bags to buy", align: "text" },
-        { head: "They cost", align: "number", ...unit, formula: "bags, rounded up × price" },
-        { head: "What is used of them", align: "number", ...unit, formula: "needed / bag × price" },
+        { head: "Bag", dataUnit: "kg", align: "number" },
+        { head: "Price", ...unit, align: "number" },
+        { head: "Bags", align: "number" },
+        { head: "Cost", align: "number", ...unit, formula: "Bags * Price" },
+        { head: "Used", align: "number", ...unit, formula: "Needed / Bag * Price" },
       ],
       rows: lines.map(({ name, needKg, price, purchase }) => [
         name,
         { text: weightText(needKg, system), number: needKg },
-        purchase ? `${purchase.bags} of ${price!.forKg.text}` : "no price in the log",
-        purchase ? money(purchase.costOfBags) : "",
-        purchase ? money(purchase.costOfUse) : "",
+        ...(price && purchase
+          ? [
+              { text: price.forKg.text, number: price.forKg.value },
+              money(price.cost.value),
+              String(purchase.bags),
+              money(purchase.costOfBags),
+              money(purchase.costOfUse),
+            ]
+          : ["no price", "", "", "", ""]),
       ]),
       ...(priced.length > 1
-        ? { foot: [["together", "", "", money(total((one) => one.costOfBags)), money(used)]] }
+        ? { foot: [["together", "", "", "", "", money(total((one) => one.costOfBags)), money(used)]] }
         : {}),
     },
     ...(priced.length === 0

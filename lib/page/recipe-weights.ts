@@ -22,25 +22,12 @@ export function recipeWeights(plan: RecipePlan, system: UnitSystem): readonly Bl
   const table: TableBlock = {
     kind: "table",
     name: "weights",
-    caption: `What to weigh, in the order in which it goes in${plan.forHundred ? "; for 100 kg of damp heap, since the log does not say how much" : ""}`,
+    caption: `What to weigh, in the order in which it goes in: the whole heap${perLoad ? `, and one of ${loads} loads` : ""}${plan.forHundred ? "; for 100 kg of damp heap, since the log does not say how much" : ""}`,
     columns: [
       { head: "Part", align: "text" },
-      {
-        head: "The whole heap",
-        dataUnit: "kg",
-        align: "number",
-        formula: "sand = dry sand / (1 − its moisture / 100); clay likewise",
-        source: "mass balance",
-      },
+      { head: "Whole", dataUnit: "kg", align: "number" },
       ...(perLoad
-        ? [
-            {
-              head: `One of ${loads} loads`,
-              dataUnit: "kg",
-              align: "number",
-              formula: `the whole / ${loads}`,
-            } as const,
-          ]
+        ? [{ head: "Load", dataUnit: "kg", align: "number", formula: `Whole / ${loads}` } as const]
         : []),
       { head: "How", align: "text" },
     ],
@@ -79,13 +66,8 @@ function bucketTable(plan: RecipePlan, system: UnitSystem): Block[] {
       columns: [
         { head: "Part", align: "text" },
         { head: "One bucket holds", align: "text" },
-        {
-          head: "The whole heap",
-          dataUnit: "buckets",
-          align: "number",
-          formula: "mass / mass of one bucket",
-        },
-        ...(loads > 1 ? [{ head: "One load", dataUnit: "buckets", align: "number" } as const] : []),
+        { head: "Whole", dataUnit: "buckets", align: "number" },
+        ...(loads > 1 ? [{ head: "Load", dataUnit: "buckets", align: "number" } as const] : []),
       ],
       rows,
     },
