@@ -29,13 +29,13 @@ export function blendFindings(report: BlendReport): readonly Finding[] {
 const inDoubt = ({ share, mayBeNought, high }: BlendedSand): boolean =>
   mayBeNought && (share > noShare || high > 0.01);
 
-/** "62 ± 4 %", "0 to 9 %", "none". */
-export function shareText({ share, low, high, mayBeNought }: BlendedSand, atLeast = false): string {
+/** "62 ± 4 %", "8 % (0 to 24)", "none". */
+export function shareText({ share, low, high }: BlendedSand, atLeast = false): string {
   if (share <= noShare && high <= noShare) return "none";
   if (low >= 1 - noShare && share >= 1 - noShare) return "all";
   const ends = { low: 100 * Math.min(low, share), high: 100 * Math.max(high, share) };
   const printed = printFigure({ value: 100 * share, ...ends, min: 0, max: 100, unit: "%", atLeast });
-  if (printed.form !== "range" || mayBeNought || share <= noShare) return printed.text;
+  if (printed.form !== "range" || share <= noShare) return printed.text;
   return `${printed.value} % (${printed.low} to ${printed.high}${atLeast ? " or wider" : ""})`;
 }
 
@@ -117,9 +117,17 @@ function grains({ screens, fines, curve, sands }: BlendReport): Finding[] {
     const each = sands.flatMap(({ report }) =>
       report.fines.percent === undefined ? [] : [`${one(report.fines.percent)} % of ${report.sand.name}`],
     );
-    found.push(say.finesOf(one(fines.percent), each.join(" and ")));
+    found.push(say.finesOf(finesText(fines.percent, curve), each.join(" and ")));
   }
   return found;
+}
+
+/** With the ± of what passes No. 140, where the sands have that sieve in common. */
+function finesText(percent: number, { points }: NonNullable<BlendReport["curve"]>): string {
+  const at = points.find(({ openingMm }) => openingMm === 0.106)?.passing;
+  return at
+    ? printFigure({ value: at.value, low: at.low, high: at.high, min: 0 }).text
+    : `about ${one(percent)}`;
 }
 
 function money({ cost, currency, sands }: BlendReport): Finding[] {

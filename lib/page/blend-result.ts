@@ -8,8 +8,11 @@ import { blendNumberText, shareText } from "../finding/blend-findings.ts";
 import type { BlendedSand, BlendReport } from "../finding/blend-report.ts";
 import { figureText } from "../finding/sand-findings.ts";
 import type { SandReport } from "../finding/sand-report.ts";
+import { combine } from "../quantity/combine.ts";
+import type { Figure } from "../quantity/figure.ts";
 import { printNumber } from "../quantity/print.ts";
 import type { Block, KeyFigure, Section, TableCell, TableRow, Text } from "./blocks.ts";
+import { figureCell } from "./figure-cell.ts";
 import { inShownUnit, shownUnit, type UnitSystem } from "./shown-units.ts";
 
 /** That the table is made out for: a mixing tub, in kg. */
@@ -60,7 +63,7 @@ function sharesTable({ sands, atLeast, currency, cost, number }: BlendReport, sy
   const row = ({ report, share, costPerKg, ...drawn }: BlendedSand): TableRow => [
     report.sand.name,
     { text: figureText(report), number: report.fineness.figure.value },
-    { text: shareText({ report, share, ...drawn }, atLeast).replace(/ %$/, ""), number: 100 * share },
+    { text: shareText({ report, share, ...drawn }, atLeast).replace(" %", ""), number: 100 * share },
     mass(share),
     ...(priced ? [{ text: printNumber(costPerKg!, 2), number: costPerKg! }] : []),
   ];
@@ -157,28 +160,32 @@ function pointsOf({ sieves }: SandReport): GrainPoint[] {
     }));
 }
 
-/** What each common sieve holds: of the blend, and of what is wanted. */
+/** What each common sieve and the pan hold: of the blend, and of what is wanted. */
 function sievesTable({ curve: blend, target }: BlendReport): Block {
   const { points, fractions } = blend!;
   const wanted = target.kind === "curve";
-  const figure = (value: number): TableCell => ({ text: printNumber(value, 1), number: value });
-  const wantedOn = (k: number): number =>
-    (k === 0 ? 100 : points[k - 1]!.wanted!.value) - (points[k]?.wanted?.value ?? 0);
+  const held = (k: number, passing: (at: (typeof points)[number]) => Figure): TableCell =>
+    figureCell(
+      combine(
+        (v) => v[0]! - v[1]!,
+        [k === 0 ? 100 : passing(points[k - 1]!), points[k] ? passing(points[k]) : 0],
+      ),
+    );
   return {
     kind: "table",
     name: "blend-sieves",
-    caption: `What each sieve holds of the blend, on the sieves that ${wanted ? "all of these stacks" : "its sands"} have in common; the curve has the ±`,
+    caption: `What each sieve holds of the blend, on the sieves that ${wanted ? "all of these stacks" : "its sands"} have in common`,
     columns: [
       { head: "Sieve", align: "text" },
       { head: "Opening", unit: "mm", align: "number" },
       { head: "The blend", unit: "% of dry blend", align: "number" },
       ...(wanted ? [{ head: "Wanted", unit: "% of that sand", align: "number" as const }] : []),
     ],
-    rows: fractions.map(({ label, sieve, mass }, k) => [
+    rows: fractions.map(({ label, sieve }, k) => [
       label,
       sieve ? { text: String(sieve.openingMm), number: sieve.openingMm } : "",
-      figure(mass),
-      ...(wanted ? [figure(wantedOn(k))] : []),
+      held(k, ({ passing }) => passing),
+      ...(wanted ? [held(k, (at) => at.wanted!)] : []),
     ]),
   };
 }
