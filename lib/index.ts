@@ -191,7 +191,7 @@ export { aimsFromBands } from "./sand/aims-from-bands.ts";
 // Sand: home rigs to trade numbers
 export { airViscosityUPaS, permeabilityAt20 } from "./sand/air.ts";
 // Sand: weather and heat
-export { dryingHours } from "./sand/airing.ts";
+export { airingHours, dryingHours } from "./sand/airing.ts";
 export { everyBand } from "./sand/all-bands.ts";
 // Sand: the grading
 export { angularityClass, angularityCoefficient } from "./sand/angularity.ts";

@@ -52,6 +52,18 @@ export const coverInstead = (want: string, hours: string, tonight: string, cover
   source: "Mass balance on the losses above",
 });
 
+export const tooWetForIt = (from: string, want: string, layer: string, hours: string): Finding => ({
+  code: "weather/too-wet",
+  tone: "doubt",
+  text: `At ${from} the heap is too wet for ${want} even if it is left open: spread ${layer} deep and turned, it takes ${hours} in this air. Test before use; over-wet sand is never poured on.`,
+  because: [
+    "The short end is open water with every grain brought to the top in its turn, the long one a wet bulb at half that rate that falls as the sand dries.",
+    "Dry sand with its share of dry clay, mulled in, is the other way.",
+  ],
+  formula: "t₁ = (m/A R)(X₁ − Xc); t₂ = (m/A R)(Xc − X*) ln((Xc − X*)/(X₂ − X*))",
+  source: "Standard texts of drying, from memory; rates as for open water",
+});
+
 export const openWaterBound = (airKg: string, wetBulbKg: string): Finding => ({
   code: "weather/open-water",
   tone: "note",

@@ -8,6 +8,7 @@ import { heapFigure } from "../log/heap.ts";
 import type { Log } from "../log/types.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printNumber } from "../quantity/print.ts";
+import { airingHours } from "../sand/airing.ts";
 import { latentHeatKJKg } from "../sand/humid-air.ts";
 import type { Block, Section, TableBlock } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
@@ -83,7 +84,7 @@ export function weatherFindings(
   );
   const [first, second] = known.own === "none" ? [lostOpen, lostCovered] : [lostCovered, lostOpen];
   return [
-    ...temperFindings(known, hours, open, covered),
+    ...temperFindings(known, system, hours, open, covered),
     first,
     second,
     ...(open.lost.skinMm > 1
@@ -102,12 +103,16 @@ export function weatherFindings(
 }
 
 function temperFindings(
-  { want }: WeatherWater,
+  known: WeatherWater,
+  system: System,
   hours: string,
   open: CoveredWater,
   covered: CoveredWater,
 ): readonly Finding[] {
+  const { want } = known;
   if (want === undefined || !open.temper || !covered.temper) return [];
+  const from = known.start === undefined || typeof known.start === "number" ? known.start : known.start.value;
+  if (from !== undefined && from > open.temper.high) return [tooWet(known, from, want, system)];
   const { low, high } = open.temper;
   // Dosing goes by the lower end: what is missing is soon added.
   const under = Math.max(want, covered.temper.low);
@@ -119,6 +124,35 @@ function temperFindings(
       `${printNumber(under, 2)} %`,
     ),
   ];
+}
+
+/** Two inches: a layer that can be turned with a rake. */
+const AIRED_MM = 50;
+
+function tooWet(
+  { airC, humidityPercent, windMS }: WeatherWater,
+  from: number,
+  want: number,
+  system: System,
+): Finding {
+  const { low, high } = airingHours({
+    layerMm: AIRED_MM,
+    fromOfDampPercent: from,
+    toOfDampPercent: want,
+    airC,
+    relativeHumidityPercent: humidityPercent,
+    airMS: windMS,
+  });
+  const layer = inShownUnit(AIRED_MM, "mm", system);
+  const hours = Number.isFinite(high)
+    ? `${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))} h`
+    : "longer than it can be waited for";
+  return say.tooWetForIt(
+    `${printNumber(from, 2)} %`,
+    `${printNumber(want, 2)} % of damp mass`,
+    `${printNumber(layer.value, 0)} ${layer.unit}`,
+    hours,
+  );
 }
 
 function hotFinding(log: Log, known: WeatherWater, system: System): readonly Finding[] {

@@ -1,5 +1,8 @@
 // How long damp sand must be spread and turned until it has dried to a wanted moisture.
 
+import { openWaterKgM2H } from "./evaporation.ts";
+import { type Air, requireAir, wetBulbCelsius } from "./humid-air.ts";
+import { dampToDryPercent } from "./moisture.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
 /**
@@ -42,4 +45,51 @@ export function dryingHours({
   if (!(over > 0) || knee === toOfDryPercent) return hoursForEach * steady;
   const falling = over * Math.log((knee - balanceOfDryPercent) / (toOfDryPercent - balanceOfDryPercent));
   return hoursForEach * (steady + falling);
+}
+
+/** Below this, % of dry mass, sand of 50 to 150 mesh no longer dries at a steady rate: Perry, from memory. */
+const CRITICAL_OF_DRY_PERCENT = 5;
+
+/**
+ * Hours that an over-wet layer must be spread and turned to come down to a moisture, as a range: low, as open water at the
+ * air's own temperature with every grain brought to the top in its turn; high, at the wet bulb and half that rate
+ * (such formulas are good to a factor of two), falling below 5 % of dry mass.
+ *
+ * layerMm: depth of the loose layer, > 0. looseKgM3: damp, loose, > 0; 1100 unless given. from, to: % of damp mass, from
+ * above to, to above 0. airC: 0 to 60 °C; relativeHumidityPercent: 0 to 100; airMS: 0 to 10. Else RangeError. ∞ where
+ * the air takes nothing up. Without turning the skin dries and the inside does not: test before it is used, never pour
+ * on it before that.
+ * Source: openWaterKgM2H and dryingHours. Example: 50 mm from 5 to 4 % at 20 °C, 50 % and 0.5 m/s: 2.6 to 15.9 h.
+ */
+export function airingHours({
+  layerMm,
+  looseKgM3 = 1100,
+  fromOfDampPercent,
+  toOfDampPercent,
+  airMS = 0,
+  ...air
+}: Air & {
+  readonly layerMm: number;
+  readonly looseKgM3?: number;
+  readonly fromOfDampPercent: number;
+  readonly toOfDampPercent: number;
+  readonly airMS?: number;
+}): { readonly low: number; readonly high: number } {
+  requireAir("airingHours", air);
+  requireAboveZero("airingHours", { layerMm, looseKgM3, toOfDampPercent });
+  const rate = (waterC: number): number => openWaterKgM2H({ ...air, waterC, airMS });
+  const hours = (rateKgM2H: number, criticalOfDryPercent: number): number =>
+    rateKgM2H > 0
+      ? dryingHours({
+          dryKgM2: (looseKgM3 * layerMm * (1 - fromOfDampPercent / 100)) / 1000,
+          rateKgM2H,
+          fromOfDryPercent: dampToDryPercent(fromOfDampPercent),
+          toOfDryPercent: dampToDryPercent(toOfDampPercent),
+          criticalOfDryPercent,
+        })
+      : Number.POSITIVE_INFINITY;
+  return {
+    low: hours(rate(air.airC), dampToDryPercent(toOfDampPercent)),
+    high: hours(rate(wetBulbCelsius(air)) / 2, CRITICAL_OF_DRY_PERCENT),
+  };
 }

@@ -42,7 +42,7 @@ export function waterBoiledOffKg({
  *
  * pouredC above freezing; moistureOfDampPercent: above 0, below 100; sandC: 0 to below 100. Else RangeError.
  * An upper bound: most of the heat leaves by other ways, and steam condenses again in the cold sand behind.
- * Source: heat balance on properties from memory. Example: aluminium from 720 °C into 3.5 %: 0.22 kg.
+ * Source: heat balance on properties from memory. Example: aluminium from 720 °C into 3.5 %: 0.23 kg.
  */
 export function mostWaterPerKgMetal({
   metal,

@@ -67,7 +67,7 @@ export function freezingConstantSMm2({
  * The range of the constant for a metal, s/mm²: the lowest without superheat and the highest from pouredC, over three
  * published sands. For aluminium a textbook's 2.0 and the 2.23 of its exercise lie inside (the attribution from memory).
  * pouredC: the metal's usual one unless given; one at or below freezing counts as freezing.
- * Example: aluminium: 1.07 to 2.54 (a pure metal of 660 °C, poured at 720).
+ * Example: aluminium: 1.07 to 2.51 (a pure metal of 660 °C, poured at 720).
  */
 export function freezingConstants(
   metal: Metal,

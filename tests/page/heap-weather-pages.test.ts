@@ -44,6 +44,19 @@ test("hot sand brings a doubt; a start without its ± is said to make the range 
   expect(codes(found)).not.toContain("weather/temper-tonight");
 });
 
+test("a heap that stays too wet even when left open is to be spread, not tempered up", () => {
+  const wet = heapLog({ weather: "{ air: 18 °C, humidity: 60 %, hours: 16 h, start: 6 %, want: 3.5 % }" });
+  const [first] = weatherFindings(wet);
+  expect(first!.code).toBe("weather/too-wet");
+  expect(first!.text).toMatch(
+    /^At 6\.00 % .* spread 50 mm deep and turned, it takes [\d.]+ to \d+ h in this air/,
+  );
+  const fog = weatherFindings(
+    heapLog({ weather: "{ air: 18 °C, humidity: 100 % ± 0 %, hours: 16 h, start: 6 %, want: 3.5 % }" }),
+  );
+  expect(fog[0]!.text).toContain("longer than it can be waited for");
+});
+
 test("what is missing is asked for in one sentence; without weather there is nothing", () => {
   const asked = waterForTomorrow(heapLog({ heap: "{ shape: bin }" }));
   expect(asked.blocks).toHaveLength(1);

@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { spread } from "../../lib/quantity/spread-of.ts";
-import { dryingHours } from "../../lib/sand/airing.ts";
+import { airingHours, dryingHours } from "../../lib/sand/airing.ts";
 import { dryingFront, vapourDiffusivityM2S } from "../../lib/sand/drying-front.ts";
 import { openWaterKgM2H, stillWaterKgM2H } from "../../lib/sand/evaporation.ts";
 import { exposedSurface } from "../../lib/sand/heap-shape.ts";
@@ -126,4 +126,20 @@ test("airing: all steady above the critical moisture, all falling below it, one 
   const hours = below.map((at) => dryingHours({ ...layer, ...at }));
   expect(hours[2]! > hours[1]! && hours[1]! > hours[0]!).toBe(true);
   expect(() => dryingHours({ ...layer, fromOfDryPercent: 4, toOfDryPercent: 5 })).toThrow(RangeError);
+});
+
+test("an over-wet layer in hours: quick end by hand, longer in damp air, never in saturated air", () => {
+  const layer = { layerMm: 50, fromOfDampPercent: 5, toOfDampPercent: 4, airC: 20, airMS: 0.5 };
+  const dry = airingHours({ ...layer, relativeHumidityPercent: 50 });
+  // 55 kg/m² × (5 − 4)/(100 − 4) = 0.573 kg/m² at 3600 × 0.1281 × 1.1696/2454 = 0.2198 kg/(m² h).
+  expect(dry.low).toBeCloseTo(0.5729 / 0.2198, 2);
+  expect(dry.high / dry.low).toBeGreaterThan(4);
+  const damp = airingHours({ ...layer, relativeHumidityPercent: 85 });
+  expect(damp.low).toBeGreaterThan(3 * dry.low);
+  expect(airingHours({ ...layer, relativeHumidityPercent: 100 })).toEqual({
+    low: Number.POSITIVE_INFINITY,
+    high: Number.POSITIVE_INFINITY,
+  });
+  const bad = { ...layer, relativeHumidityPercent: 50, toOfDampPercent: 6 };
+  expect(() => airingHours(bad)).toThrow(RangeError);
 });
