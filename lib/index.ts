@@ -20,6 +20,7 @@ export { nextTrialChart } from "./chart/next-trial-chart.ts";
 export { numberStrip } from "./chart/number-strip.ts";
 export { responsePanels } from "./chart/response-panels.ts";
 export { type RetainedBarsInput, retainedBars } from "./chart/retained-bars.ts";
+export { seasonChart } from "./chart/season-chart.ts";
 export { sheetNames } from "./chart/sheet-names.ts";
 export { sheetPlot } from "./chart/sheet-plot.ts";
 export { squeezeChart } from "./chart/squeeze-chart.ts";
@@ -46,6 +47,8 @@ export { blockFinding, comparisonFinding } from "./finding/comparison-findings.t
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
+export { heapCautions } from "./finding/heap-cautions.ts";
+export { type HeapReport, heapReport } from "./finding/heap-report.ts";
 export { type HeatFigures, heatFigures } from "./finding/heat-figures.ts";
 export { mulledAgainstReference } from "./finding/mulled-reference.ts";
 export { mullingCautions } from "./finding/mulling-cautions.ts";
@@ -140,7 +143,11 @@ export { writeCsv } from "./page/csv.ts";
 export { grainCharts } from "./page/grain-charts.ts";
 export { grainData } from "./page/grain-data.ts";
 export { grainResult } from "./page/grain-result.ts";
-export { heatAndBurnOut, heatCautions, heatFindings } from "./page/heat-burn-out.ts";
+export { heapData } from "./page/heap-data.ts";
+export { heapFindings } from "./page/heap-findings.ts";
+export { heapSeasonSection } from "./page/heap-season.ts";
+export { heatAndBurnOut, heatCautions } from "./page/heat-burn-out.ts";
+export { heatFindings } from "./page/heat-findings.ts";
 export { writeHtml } from "./page/html.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
@@ -174,7 +181,8 @@ export { trialResult } from "./page/trial-result.ts";
 export { recipeShares } from "./page/trial-shares.ts";
 export { trialStanding } from "./page/trial-standing.ts";
 export { nextBatchWords, waterFindings } from "./page/trial-water.ts";
-export { waterForTomorrow, weatherFindings } from "./page/weather-water.ts";
+export { weatherFindings } from "./page/weather-findings.ts";
+export { waterForTomorrow } from "./page/weather-water.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
 export { type Figure, figure, type Share } from "./quantity/figure.ts";
@@ -241,7 +249,10 @@ export { type Fraction, type Grading, gradingOf } from "./sand/grading.ts";
 export { type GrainFineness, grainFineness } from "./sand/grain-fineness.ts";
 export { gradingStatistics, grainStatistics } from "./sand/grain-statistics.ts";
 export { compactedGreenStrengthPercent, moistureGreenStrengthPercent } from "./sand/green-strength-bond.ts";
+export { type HeapContents, heapAfter, heapShares } from "./sand/heap-balance.ts";
+export { heapCycle } from "./sand/heap-cycle.ts";
 export { heapMassKg } from "./sand/heap-mass.ts";
+export { clayAfterCyclesKg, type HeapSteadyState, heapSteadyState } from "./sand/heap-steady-state.ts";
 export {
   behindGapC,
   contactC,
@@ -259,8 +270,10 @@ export {
   windAt2M,
 } from "./sand/humid-air.ts";
 export { jarClayPercent } from "./sand/jar.ts";
+export { liveClayByBondPercent } from "./sand/live-clay-by-bond.ts";
 // Sand: practice of sieving and washing
 export { lossIntoPan, massBalance } from "./sand/mass-balance.ts";
+export { type HeapMend, mendHeap } from "./sand/mend-heap.ts";
 export { type Bond, bondNames, type Metal, metalNamed, metalNames } from "./sand/metals.ts";
 export {
   clayOfDryMixToSandPercent,
@@ -322,6 +335,7 @@ export { type WaterSplit, waterSplit } from "./sand/recipe-water.ts";
 export { pooledRepeatScatter, repeatScatter } from "./sand/repeats.ts";
 export { saturationPressurePa } from "./sand/saturation-pressure.ts";
 export { screens } from "./sand/screens.ts";
+export { forecastSeason, poursToFloor, type Season, type SeasonPlan } from "./sand/season.ts";
 export { settlingCutUm, settlingSeconds, stokesReynolds } from "./sand/settling.ts";
 export { shearKPa } from "./sand/shear.ts";
 export type { Sieve } from "./sand/sieve.ts";
@@ -376,6 +390,7 @@ export {
 export { type MullingComparison, mullingComparison } from "./trial/mulling-comparison.ts";
 export { type MullingCurve, type MullingTime, mullingCurve } from "./trial/mulling-curve.ts";
 export { nextTrial } from "./trial/next-trial.ts";
+export { type OwnBurnOut, ownBurnOut } from "./trial/own-burn-out.ts";
 export { publishedSlope } from "./trial/published-slopes.ts";
 export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";
 export { type ResponseSurface, responseSurface } from "./trial/response-surface.ts";
