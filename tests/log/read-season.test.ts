@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { hasError, type Issue } from "../../lib/issue.ts";
 import * as recipe from "../../lib/log/complaints-recipe.ts";
 import * as season from "../../lib/log/complaints-season.ts";
+import { seeded } from "../seeded.ts";
 import { issueOf } from "./helpers.ts";
 import { readSeason, seasonLog, spoiltSeason } from "./season-log.ts";
 
@@ -228,6 +229,18 @@ test("a near name is asked about", () => {
   expect(near("planned:", "plannned:", "log/unknown-key")).toContain('"planned"');
   expect(near("  coal dust: { cost", "  cole dust: { cost", "log/price-of-unknown")).toContain('"coal dust"');
   expect(near("cover: sheet", "cover: shete", "log/unknown-choice")).toContain('"sheet"');
+});
+
+test("whatever stands in the place of a value, nothing throws, and each complaint has its place", () => {
+  const random = seeded(7);
+  const odd = ["[]", "{}", "-5", "{ a: 1 }", "[1, 2]", "", "\n", "9999999", "±", "NaN", "~", "- "];
+  for (let k = 0; k < 60; k++) {
+    const words = [...seasonLog.matchAll(/[^\s{}[\],:]+/g)];
+    const word = random.pick(words);
+    const after = word.index + word[0].length;
+    const text = seasonLog.slice(0, word.index) + random.pick(odd) + seasonLog.slice(after);
+    for (const issue of readSeason(text).issues) expect(issue.place, issue.message).toBeDefined();
+  }
 });
 
 test("every complaint has its case above", () => {
