@@ -1,5 +1,6 @@
 // Heat and burn-out: the part of a heap's page.
 
+import type { Chart } from "../chart/chart.ts";
 import { heatDepthChart } from "../chart/heat-depth-chart.ts";
 import type { Caution } from "../finding/finding.ts";
 import { frozenIsHot, waterOnHotSand } from "../finding/heat-cautions.ts";
@@ -44,7 +45,13 @@ export function heatAndBurnOut(log: Log, units: ShownUnits = shownUnits(log)): S
   };
 }
 
-function depthChart({ perSection, sections }: HeatFigures, system: System) {
+/** Files keep metric units whatever is drawn. */
+function depthChart(figures: HeatFigures, system: System): Chart {
+  const drawn = depthChartIn(figures, system);
+  return system === "metric" ? drawn : { ...drawn, data: depthChartIn(figures, "metric").table };
+}
+
+function depthChartIn({ perSection, sections }: HeatFigures, system: System): Chart {
   const to = (mm: number): number => inShownUnit(mm, "mm", system).value;
   const thickest = Math.max(10, ...sections.map(({ sectionMm }) => sectionMm * 1.2));
   return heatDepthChart({
@@ -75,7 +82,7 @@ function sectionTable({ sections }: HeatFigures, system: System): TableBlock {
     caption:
       "Sections of this log as plates: freezing for comparing them, never a time to open a mould, and how deep the sand is heated.",
     columns: [
-      { head: "section", unit, align: "number" },
+      { head: "section", unit, ...(unit === "mm" ? {} : { dataUnit: "mm" }), align: "number" },
       { head: "pours", align: "number" },
       {
         head: "freezes in, for comparison",

@@ -19,10 +19,13 @@ export const inUnit = ({ low, high }: Ends, system: System): Ends => ({
 export const lengthRange = (ends: Ends, system: System): string =>
   `${two(inUnit(ends, system))} ${shownUnit("mm", system)}`;
 export const lengthText = (mm: number, system: System): string =>
-  `${digits(inShownUnit(mm, "mm", system).value)} ${shownUnit("mm", system)}`;
+  `${length(mm, system)} ${shownUnit("mm", system)}`;
+/** A section as a founder measures it: three digits. */
+const length = (mm: number, system: System): string =>
+  String(Number(inShownUnit(mm, "mm", system).value.toPrecision(3)));
+/** Its number stays in mm. */
 export function lengthCell(mm: number, system: System): TableCell {
-  const { value } = inShownUnit(mm, "mm", system);
-  return { text: digits(value), number: value };
+  return { text: length(mm, system), number: mm };
 }
 
 /** Two digits: a range of a model is known no better. */

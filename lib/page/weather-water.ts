@@ -1,5 +1,6 @@
 // Water for tomorrow: the part of a heap's page.
 
+import type { Chart } from "../chart/chart.ts";
 import { weatherWaterChart } from "../chart/weather-water-chart.ts";
 import { listed } from "../finding/batch-names.ts";
 import { takenWords } from "../finding/weather-messages.ts";
@@ -9,7 +10,7 @@ import type { Figure } from "../quantity/figure.ts";
 import { printNumber } from "../quantity/print.ts";
 import type { Block, Section, TableBlock } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
-import { figureInShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
+import { figureInShownUnit, type ShownUnits, shownUnit, shownUnits, type UnitSystem } from "./shown-units.ts";
 import { coverWords, weatherFindings } from "./weather-findings.ts";
 
 /**
@@ -26,13 +27,7 @@ export function waterForTomorrow(log: Log, units: ShownUnits = shownUnits(log)):
   if (!answer.known) return { ...section, blocks: findings };
   const { known } = answer;
   const system = units.recipe;
-  const to = (figure: Figure) => figureInShownUnit(figure, "kg", system);
-  const chart = weatherWaterChart({
-    name: "water-lost",
-    unit: shownUnit("kg", system),
-    open: known.course.map(({ hours, open }) => ({ hours, ...to(open) })),
-    sheet: known.course.map(({ hours, sheet }) => ({ hours, ...to(sheet) })),
-  });
+  const chart = waterChart(known, system);
   const [first, ...rest] = findings;
   return {
     ...section,
@@ -47,7 +42,21 @@ export function waterForTomorrow(log: Log, units: ShownUnits = shownUnits(log)):
   };
 }
 
-function coverTable({ each, own, want }: WeatherWater, system: ShownUnits["recipe"]): TableBlock {
+/** Files keep metric units whatever is drawn. */
+function waterChart({ course }: WeatherWater, system: UnitSystem): Chart {
+  const drawn = (shown: UnitSystem): Chart => {
+    const to = (figure: Figure) => figureInShownUnit(figure, "kg", shown);
+    return weatherWaterChart({
+      name: "water-lost",
+      unit: shownUnit("kg", shown),
+      open: course.map(({ hours, open }) => ({ hours, ...to(open) })),
+      sheet: course.map(({ hours, sheet }) => ({ hours, ...to(sheet) })),
+    });
+  };
+  return system === "metric" ? drawn(system) : { ...drawn(system), data: drawn("metric").table };
+}
+
+function coverTable({ each, own, want }: WeatherWater, system: UnitSystem): TableBlock {
   return {
     kind: "table",
     name: "water-by-cover",
@@ -57,6 +66,7 @@ function coverTable({ each, own, want }: WeatherWater, system: ShownUnits["recip
       {
         head: "water lost",
         unit: shownUnit("kg", system),
+        ...(system === "metric" ? {} : { dataUnit: "kg" }),
         align: "number",
       },
       { head: "moisture after", unit: "% of damp mass", align: "number" },
@@ -68,7 +78,7 @@ function coverTable({ each, own, want }: WeatherWater, system: ShownUnits["recip
     ],
     rows: each.map(({ cover, lost, after, temper }) => [
       `${coverWords[cover]}${cover === own ? ", as the log says" : ""}`,
-      figureCell(figureInShownUnit(lost.figure, "kg", system)),
+      { ...figureCell(figureInShownUnit(lost.figure, "kg", system)), number: lost.figure.value },
       after ? figureCell(after) : "",
       temper ? figureCell(temper) : "",
     ]),

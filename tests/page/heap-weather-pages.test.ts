@@ -109,5 +109,20 @@ test("US units: the same loss in pounds, sections in inches, limits as they are 
   const heat = textOf(heatAndBurnOut(us));
   for (const limit of ["600 °F", "930 °F", "1180 °F"]) expect(heat).toContain(limit);
   expect(heat).toContain("oz of clay");
-  expect(table(heatAndBurnOut(us), "heated-sections").columns[0]!.unit).toBe("in");
+  const sections = table(heatAndBurnOut(us), "heated-sections");
+  expect(sections.columns[0]).toMatchObject({ unit: "in", dataUnit: "mm" });
+  // 8 mm are 0.315 in; the number for files stays metric, as do the tables behind the charts.
+  expect(sections.rows[1]![0]).toEqual({ text: "0.315", number: 8 });
+  const covers = (log: ReturnType<typeof heapLog>) =>
+    table(waterForTomorrow(log), "water-by-cover").rows.map(
+      ([, cell]) => (cell as { number: number }).number,
+    );
+  expect(covers(us)).toEqual(covers(heapLog()));
+  for (const section of [waterForTomorrow, heatAndBurnOut]) {
+    const charts = [us, heapLog()].map((log) =>
+      section(log).blocks.flatMap((block) => (block.kind === "chart" ? [block.chart] : [])),
+    );
+    expect(charts[0]!.map(({ data }) => data)).toEqual(charts[1]!.map((chart) => chart.table));
+    expect(charts[0]![0]!.table).not.toEqual(charts[1]![0]!.table);
+  }
 });
