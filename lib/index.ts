@@ -11,6 +11,8 @@ export type { AxisName } from "./chart/axis-words.ts";
 export { blendChart } from "./chart/blend-chart.ts";
 export { chancePanel } from "./chart/chance-panel.ts";
 export type { Chart, ChartTable, VegaLiteSpec } from "./chart/chart.ts";
+export { controlChart } from "./chart/control-chart.ts";
+export type { ControlInput } from "./chart/control-input.ts";
 export { differencePlot } from "./chart/difference-plot.ts";
 export { type DoubtBarsInput, doubtBars } from "./chart/doubt-bars.ts";
 export { grainCurve } from "./chart/grain-curve.ts";
@@ -44,6 +46,9 @@ export { dryingHeat, silicaDust } from "./finding/cautions.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
 // Findings: what the numbers say
 export { blockFinding, comparisonFinding } from "./finding/comparison-findings.ts";
+export { diaryCautions } from "./finding/diary-cautions.ts";
+export { diaryFindings } from "./finding/diary-findings.ts";
+export type { DiaryPrint } from "./finding/diary-print.ts";
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
@@ -110,11 +115,16 @@ export { sievedPortion, sievingBalance } from "./log/sieved-portion.ts";
 export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";
 // Plain numbers: fits and comparisons
 export { effectiveCount, lagOneAutocorrelation } from "./numbers/autocorrelation.ts";
+export { changePoint } from "./numbers/change-point.ts";
 export { fitCurve } from "./numbers/curve-fit.ts";
+export { cusum } from "./numbers/cusum.ts";
+export { ewma } from "./numbers/ewma.ts";
+export { individualsChart } from "./numbers/individuals-chart.ts";
 export { informedFit } from "./numbers/informed-fit.ts";
 // Plain numbers
 export { linearAt, logLinearAt } from "./numbers/interpolate.ts";
 export { fitLinear, predictAt } from "./numbers/least-squares.ts";
+export { limitDoubt } from "./numbers/limit-doubt.ts";
 export { monotoneCubic } from "./numbers/monotone-cubic.ts";
 export { nonNegativeLeastSquares } from "./numbers/non-negative.ts";
 export { parabolaOptimum, turningPoint } from "./numbers/parabola-optimum.ts";
@@ -140,6 +150,11 @@ export type {
   Text,
 } from "./page/blocks.ts";
 export { writeCsv } from "./page/csv.ts";
+export { diaryCharts } from "./page/diary-charts.ts";
+export { diaryData } from "./page/diary-data.ts";
+export { diaryAnswer, diaryFindingBlocks } from "./page/diary-findings.ts";
+export { diaryPrintIn } from "./page/diary-print.ts";
+export { diaryResult } from "./page/diary-result.ts";
 export { grainCharts } from "./page/grain-charts.ts";
 export { grainData } from "./page/grain-data.ts";
 export { grainResult } from "./page/grain-result.ts";
@@ -379,6 +394,8 @@ export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter, conditionsTold } from "./trial/before-after.ts";
 export { blockDifference } from "./trial/block-difference.ts";
 export { confounding, randomOrder, uncheckedCompanions } from "./trial/confounding.ts";
+export { type ControlReport, controlReport } from "./trial/control-report.ts";
+export { type Diary, type DiarySeries, type DiaryValue, diaryOf } from "./trial/control-series.ts";
 export { lackOfFit } from "./trial/lack-of-fit.ts";
 export {
   blockConditions,

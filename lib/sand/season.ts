@@ -73,12 +73,19 @@ export type PourScores = (pour: number) => ArrayLike<number>;
  *
  * draws: one or more; masses 0 or more, kg. plan: pours a whole number from 0, metalKg > 0; percentages 0 to below 100,
  * wanted live clay below clayLivePercent. Else RangeError. scores: of pour 1, 2, …
+ * points: false leaves the bands out, where live clay of every draw is all that is asked.
  * A mended heap that is richer than wanted gets no clay. Where clay alone is more than what was lost no new sand goes
  * in, and the heap grows. Grains are not broken: the band of fines holds what comes with new sand alone.
  * Source: mass balance; bands are quantiles of the draws (JCGM 101:2008, 7.7).
  * Example: one draw, 100 kg, 8 live, burnt 2 % and 5 kg lost with each pour, mended: heapSteadyState's amounts.
  */
-export function forecastSeason(draws: readonly SeasonDraw[], plan: SeasonPlan, scores: PourScores): Season {
+export function forecastSeason(
+  draws: readonly SeasonDraw[],
+  plan: SeasonPlan,
+  scores: PourScores,
+  options: { readonly points?: boolean } = {},
+): Season {
+  const { points: wanted = true } = options;
   checkPlan(plan);
   requireAboveZero("forecastSeason", { draws: draws.length });
   const heaps: HeapDraft[] = draws.map(({ heap }) => ({ ...heap }));
@@ -88,7 +95,7 @@ export function forecastSeason(draws: readonly SeasonDraw[], plan: SeasonPlan, s
     newSandKg: new Float64Array(draws.length),
     waterKg: new Float64Array(draws.length),
   };
-  const points = [pointOf(0, heaps, used)];
+  const points = wanted ? [pointOf(0, heaps, used)] : [];
   const liveClay = [liveShares(heaps)];
   for (let pour = 1; pour <= plan.pours; pour++) {
     const score = scores(pour);
@@ -100,7 +107,7 @@ export function forecastSeason(draws: readonly SeasonDraw[], plan: SeasonPlan, s
       workIn(heap, { kind: "water", kg: -draw.driedKg });
       if (plan.mend === "every pour") mend(heap, draw, startKg[i]!, plan, used, i);
     }
-    points.push(pointOf(pour, heaps, used));
+    if (wanted) points.push(pointOf(pour, heaps, used));
     liveClay.push(liveShares(heaps));
   }
   return { points, liveClay, used };

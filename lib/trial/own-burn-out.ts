@@ -45,6 +45,8 @@ const notMoved = 0.8;
 /** Scatter of ln(working bond ÷ live clay) from test to test, as if so many degrees of freedom had found it. Our own. */
 export const bondScatter = Object.freeze({ sd: 0.08, df: 6 });
 const usualDraws = 4096;
+/** Equal draws of today's heap: about as many as count. */
+const mostKept = 1024;
 
 /**
  * Burnt sand per kg of metal from the founder's record, kg/kg. Every draw of what is not known (the range before, the
@@ -64,7 +66,8 @@ export function ownBurnOut(history: HeapHistory, options: { readonly draws?: num
   const pours = history.events.filter((event) => event.kind === "pour");
   invariant(pours.length > 0, "a record without a pour says nothing of burn-out");
   const { draws: known, weights, effectiveDraws } = enoughDraws(history, options.draws ?? usualDraws);
-  const chosen = resampled(weights);
+  const chosen = resampled(weights, Math.min(mostKept, weights.length));
+  let course: readonly RecordPoint[] | undefined;
   const { low, high } = history.burntKgPerKg;
   const prior = { low, value: Math.sqrt(low * high), high };
   const own = bandOf(Float64Array.from(chosen, (i) => known.burntKgPerKg[i]!));
@@ -83,7 +86,10 @@ export function ownBurnOut(history: HeapHistory, options: { readonly draws?: num
     pours: pours.length,
     metalKg: pours.reduce((all, { metalKg }) => all + metalKg.value, 0),
     now: heapsNow(history, known, chosen),
-    course: () => courseOf(history, known, chosen),
+    course: () => {
+      course ??= courseOf(history, known, chosen);
+      return course;
+    },
     effectiveDraws,
     dryingKnown: known.moistureNow !== undefined && history.events.some(({ kind }) => kind === "water"),
     scores: scoresOf(known),
@@ -154,8 +160,7 @@ function bondLog(bond: Float64Array): number {
 }
 
 /** Systematic resampling: draws in their order, each as often as its weight asks. */
-function resampled(weights: Float64Array): Int32Array {
-  const count = weights.length;
+function resampled(weights: Float64Array, count: number): Int32Array {
   const chosen = new Int32Array(count);
   let [at, sum] = [0, weights[0]!];
   for (let k = 0; k < count; k++) {

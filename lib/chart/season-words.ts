@@ -1,0 +1,47 @@
+// What a season's chart is drawn from, and its words.
+
+import { figure } from "./text.ts";
+
+export interface SeasonPoint {
+  /** 0 is today; the record has numbers below. */
+  readonly pour: number;
+  readonly value: number;
+  /** Ends of the 95 % interval. */
+  readonly low: number;
+  readonly high: number;
+}
+export interface SeasonPanel {
+  readonly property: string;
+  readonly unit: string;
+  readonly courses: readonly { readonly label: string; readonly points: readonly SeasonPoint[] }[];
+  readonly measured: readonly SeasonPoint[];
+}
+export interface SeasonChartInput {
+  readonly name: string;
+  readonly panels: readonly SeasonPanel[];
+  /** What was put in, with the pour that it came after. */
+  readonly events: readonly { readonly pour: number; readonly kind: string }[];
+  readonly caption?: string;
+}
+
+export function seasonCaption({ panels }: SeasonChartInput): string {
+  const names = panels.map(({ property }) => property).join(", ");
+  return `The heap pour by pour: ${names}; shades are 95 % intervals, the broken upright is today.`;
+}
+
+export function seasonAlt({ panels, events }: SeasonChartInput): string {
+  const told = panels.flatMap(({ property, unit, courses }) =>
+    courses.flatMap(({ label, points }) => {
+      const [first, last] = [points[0], points.at(-1)];
+      if (!first || !last) return [];
+      const after = unit === "" ? "" : ` ${unit}`;
+      return [
+        `${property}, ${label}: from ${figure(first.value, 2)} at pour ${first.pour} to ${figure(last.value, 2)} (${figure(last.low, 2)} to ${figure(last.high, 2)})${after} at pour ${last.pour}.`,
+      ];
+    }),
+  );
+  const marks = [...new Set(events.map(({ kind }) => kind))].map(
+    (kind) => `${kind}: ${events.filter((event) => event.kind === kind).length} times.`,
+  );
+  return [...told, ...marks].join(" ") || "No figures to draw.";
+}

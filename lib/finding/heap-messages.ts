@@ -1,0 +1,141 @@
+// What the figures of a heap say: each sentence once, with plain strings in.
+
+import type { Finding } from "./finding.ts";
+
+export const needsPours = "pours with their metal (events: a pour with its metal)";
+export const needsMetal = "the metal (metal: aluminium)";
+export const needsMass = "the mass of the heap (heap: { mass: 120 kg ± 5 kg })";
+export const needsClay =
+  "its clay at the start (recipe with its basis, or measured: live clay before the first pour)";
+
+export const moistureTaken = "Moisture at the start was not measured: 2.5 to 4.1 % of damp mass is taken.";
+export const liveFromRecipe =
+  "Clay at the start is that of the recipe, taken as live, weighed to within 3 parts in 100.";
+export const massCountedBack =
+  "The mass at the start is that of today, with losses and additions since counted back.";
+export const assumedAlways: readonly string[] = Object.freeze([
+  "Live clay is counted as clay of your own bag: what of the bag never bound is not told apart.",
+  "0 to 1 % of the heap is taken as lost with each pour beside what is written (our own); it moves masses, not shares.",
+  "Burnt sand differs from pour to pour by about a fifth (our own). Grains are not broken: fines come with new sand alone, 0 to 1.5 % of it (our own).",
+  "What is swept up or thrown out is taken as typed to within a tenth, and as average sand of the heap.",
+]);
+
+export const lacks = (missing: string): Finding => ({
+  code: "heap/lacks",
+  tone: "note",
+  text: `The heap's own burn-out and its season need ${missing}.`,
+  because: ["Nothing is taken in its place: a season worked from a guess would look like a record."],
+});
+
+export const ownBurnOut = (own: string, before: string, tests: string, pours: string): Finding => ({
+  code: "heap/own-burn-out",
+  tone: "note",
+  text: `Your heap: ${own} kg of burnt sand for each kilogram of metal; before your record, ${before}.`,
+  because: [
+    `It rests on ${tests} over ${pours}.`,
+    "Burnt sand is sand whose clay is wholly killed; sand half burnt counts half.",
+    "Strength counts by its course alone: how well your sand is mulled and how your rig reads cancels.",
+  ],
+  formula: "live clay after a pour = live clay × (1 − burnt sand per kg × metal / heap)",
+  source:
+    "Bayes over draws; working bond s/(132.1 − c), ICRI Report 610 (2003); range before: see heat and burn-out",
+});
+
+export const notMoved = (before: string, tests: string, pours: string, share: string): Finding => ({
+  code: "heap/burn-out-not-moved",
+  tone: "doubt",
+  text: `Your record has not moved this figure yet: ${before} kg of burnt sand for each kilogram of metal.`,
+  because: [
+    `The interval is still ${share} % as wide as before the record: it rests on ${tests} over ${pours}.`,
+    "A test of strength and compactability after every other pour, and live clay by wash of dye once a season, would move it soonest.",
+  ],
+  source: "Bayes over draws; range before: see heat and burn-out",
+});
+
+export const rebondIn = (when: string, floor: string, range: string): Finding => ({
+  code: "heap/rebond-when",
+  tone: "note",
+  text: `${when} live clay falls below ${floor} % of the dry mix, nothing put in.`,
+  because: [range, "The floor is nine tenths of what you want: our own."],
+  formula: "live clay, pour by pour, with what is lost; a range from every draw",
+});
+
+export const buyPerTon = (metal: string, clay: string, sand: string, cost: string): Finding => ({
+  code: "heap/buy",
+  tone: "note",
+  text: `For ${metal} of metal: ${clay} of clay from the bag and ${sand} of new sand${cost}.`,
+  because: [
+    "Clay keeps live clay where you want it, sand keeps the heap's mass; both by the plan, pour by pour.",
+    "An old rule of thumb is new sand of 15 % of the metal (Joyce, LaFay & Ziegler 2005, for iron; they ask for it to be looked at anew); iron foundries discard about as much as they cast.",
+  ],
+});
+
+export const settles = (dead: string, cycles: string): Finding => ({
+  code: "heap/settles",
+  tone: "note",
+  text: `At this plan dead clay settles at ${dead} % of the dry mix, half of the way after ${cycles} pours.`,
+  because: ["Dead clay leaves only with the sand that is lost or thrown out."],
+  formula: "D* = (1 − λ) β A / λ, half-way ln 2 / −ln(1 − λ)",
+  source: "mass balance",
+});
+
+export const mend = (what: string, because: readonly string[]): Finding => ({
+  code: "heap/mend",
+  tone: "note",
+  text: what,
+  because,
+  formula: "clay (c* dry − A)/(π − c*), water to the moisture wanted less what sand and clay bring",
+  source: "mass balance",
+});
+
+export const atOnce = (what: string): Finding => ({
+  code: "heap/at-once",
+  tone: "note",
+  text: `At one mulling no more than ${what}; mull, let it stand, test, and only then the rest.`,
+  because: [
+    "1 % of the heap in clay and 10 % in new sand at once are our own limits; the first water is what nine times in ten is not too much.",
+  ],
+  source: "our own",
+});
+
+export const throwOut = (keep: string, grow: string): Finding => ({
+  code: "heap/throw-out",
+  tone: "note",
+  text: keep,
+  because: [grow, "From a fifth of the heap in new sand on, throwing out first is cheaper: our own limit."],
+  source: "mass balance",
+});
+
+export const tooWet = (lose: string, dry: string): Finding => ({
+  code: "heap/too-wet",
+  tone: "doubt",
+  text: `The heap is wetter than wanted: ${lose} of water must go. Spread it and let it air, or mull in ${dry} of dry sand with its share of clay.`,
+  because: [
+    "Over-wet sand can erupt under molten metal: it stays out of the mould until it has come back.",
+    "How long it takes depends on the weather: see water for tomorrow.",
+  ],
+});
+
+export const sandNoHelp: Finding = {
+  code: "heap/sand-no-help",
+  tone: "doubt",
+  text: "New sand of this fineness cannot bring the heap to the number wanted.",
+  because: ["It must lie beyond the aim, on the side away from the heap."],
+};
+
+export const newSandUnknown: Finding = {
+  code: "heap/new-sand-unknown",
+  tone: "note",
+  text: "How much new sand fineness asks for is not known: no new sand of this log was sieved.",
+  because: ["Sieve it once, and write it under sands with state: new."],
+};
+
+export const boundsOnly = (low: string, high: string): Finding => ({
+  code: "heap/live-clay-bounds",
+  tone: "doubt",
+  text: `Live clay is known only as ${low} to ${high} % of the dry sand, from strength and compactability.`,
+  because: [
+    "The low end binds already; in the high end dead clay counts too. Clay is dosed from the middle, in small steps.",
+  ],
+  source: "ICRI Report 610 (2003)",
+});

@@ -1,0 +1,93 @@
+// What the log says of its heap: what it is now, and what happened to it.
+
+import type { HeapReport } from "../finding/heap-report.ts";
+import type { HeapEvent } from "../log/heap-record.ts";
+import type { Log, UnitSystem } from "../log/types.ts";
+import type { Block, Section, TableCell } from "./blocks.ts";
+import { bandText } from "./heap-text.ts";
+import { inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
+
+export function heapData(report: HeapReport, log: Log, units: ShownUnits = shownUnits(log)): Section {
+  const system = units.recipe;
+  const have = report.mending?.have ?? [];
+  const blocks: Block[] = [];
+  if (have.length > 0)
+    blocks.push({
+      kind: "table",
+      name: "heap-now",
+      caption: "The heap as it is",
+      columns: [
+        { head: "What", align: "text" },
+        { head: "Figure", align: "number" },
+        { head: "Unit", align: "text" },
+        { head: "Known from", align: "text" },
+      ],
+      rows: have.map(({ what, figure, unit, from }) => {
+        const to = (x: number): number => (unit === "kg" ? inShownUnit(x, "kg", system).value : x);
+        const shown = { value: to(figure.value), low: to(figure.low), high: to(figure.high) };
+        const cell: TableCell = { text: bandText(shown), number: figure.value };
+        return [what, cell, unit === "kg" ? shownUnit("kg", system) : unit || "number", from];
+      }),
+    });
+  if (log.events.length > 0) blocks.push(record(log.events, system));
+  return { role: "data", title: "The heap and its record", blocks };
+}
+
+/** A row for each pour, with what was done until the next. */
+function record(events: readonly HeapEvent[], system: UnitSystem): Block {
+  const mass = { unit: shownUnit("kg", system), dataUnit: "kg", align: "number" } as const;
+  const cell = (kg: number): TableCell | string =>
+    kg === 0 ? "" : { text: String(Number(inShownUnit(kg, "kg", system).value.toPrecision(3))), number: kg };
+  const total = (own: readonly HeapEvent[], kind: HeapEvent["kind"]): TableCell | string =>
+    cell(own.reduce((all, event) => all + (event.kind === kind ? massOf(event) : 0), 0));
+  return {
+    kind: "table",
+    name: "record",
+    caption: "The record: each pour, and what was done to the heap until the next",
+    foldAfter: 8,
+    columns: [
+      { head: "From", align: "text" },
+      { head: "Metal", ...mass },
+      { head: "Lost", ...mass },
+      { head: "Clay", ...mass },
+      { head: "New sand", ...mass },
+      { head: "Water", ...mass },
+      { head: "Tested", align: "text" },
+    ],
+    rows: byPour(events).map((own) => [
+      own[0]!.date,
+      total(own, "pour"),
+      total(own, "lost"),
+      total(own, "rebond"),
+      total(own, "new sand"),
+      total(own, "water"),
+      own.flatMap(tested).join("; "),
+    ]),
+  };
+}
+
+function byPour(events: readonly HeapEvent[]): readonly (readonly HeapEvent[])[] {
+  const rows: HeapEvent[][] = [];
+  for (const event of events) {
+    if (event.kind === "pour" || rows.length === 0) rows.push([]);
+    rows.at(-1)!.push(event);
+  }
+  return rows;
+}
+
+function massOf(event: HeapEvent): number {
+  if (event.kind === "pour") return event.metalKg?.value ?? 0;
+  if (event.kind === "rebond") return event.clayKg.value;
+  return event.kind === "tested" ? 0 : event.massKg.value;
+}
+
+function tested(event: HeapEvent): string[] {
+  if (event.kind !== "tested") return [];
+  const { greenCompressionKPa, compactabilityPercent, moisturePercent } = event.state;
+  const parts = [
+    greenCompressionKPa?.text,
+    compactabilityPercent && `compactability ${compactabilityPercent.text}`,
+    moisturePercent && `moisture ${moisturePercent.text}`,
+  ];
+  return [parts.filter((part) => part !== undefined).join(", ")];
+}

@@ -1,0 +1,120 @@
+// The findings of a heap's page, from its report.
+
+import type { Finding } from "../finding/finding.ts";
+import type { HeapMending } from "../finding/heap-mending.ts";
+import * as say from "../finding/heap-messages.ts";
+import type { HeapReport } from "../finding/heap-report.ts";
+import type { HeapSeason } from "../finding/heap-season.ts";
+import type { UnitSystem } from "../log/types.ts";
+import { printNumber } from "../quantity/print.ts";
+import type { OwnBurnOut } from "../trial/own-burn-out.ts";
+import { bandText, poursText } from "./heap-text.ts";
+import { inShownUnit, shownUnit } from "./shown-units.ts";
+import { massFigureText, massText } from "./trial-print.ts";
+
+export function heapFindings(report: HeapReport, system: UnitSystem): readonly Finding[] {
+  const { burnOut, mending, season, missing } = report;
+  return [
+    ...(mending ? mendFindings(mending, system) : []),
+    ...(burnOut ? [burnOutFinding(burnOut)] : []),
+    ...(season ? seasonFindings(season, system) : []),
+    ...(missing.length > 0 ? [say.lacks(listed(missing))] : []),
+  ];
+}
+
+/** Water, clay and sand that mend the heap, and how much of it at once. */
+export function mendFindings(mending: HeapMending, system: UnitSystem): readonly Finding[] {
+  const { clayKg, newSandKg, waterKg, keepingMass, atOnce, bounds, atLeast } = mending;
+  const mass = (figure: typeof clayKg): string => massFigureText(figure, system, atLeast);
+  const sand = newSandKg.value > 0 ? `${mass(newSandKg)} of new sand, ` : "";
+  const clay = clayKg.value > 0 ? `${mass(clayKg)} of clay from the bag` : "no clay";
+  const wet = waterKg.value < 0;
+  const water = wet ? "" : ` and ${mass(waterKg)} of water`;
+  const parts = [
+    ...(clayKg.value > 0 ? [`${massText(atOnce.clayKg, system)} of clay`] : []),
+    ...(newSandKg.value > 0 ? [`${massText(atOnce.newSandKg, system)} of new sand`] : []),
+    ...(waterKg.value > 0 ? [`${massText(atOnce.waterKg, system)} of water`] : []),
+  ];
+  const because = mending.have.map(({ what, figure, unit, from }) =>
+    `${what}: ${bandText(figure)} ${unit}, ${from}.`.replace(" ,", ","),
+  );
+  const thrown = keepingMass.throwOutDryKg.value > 0;
+  const keep = `To keep the heap's mass, throw out ${mass(keepingMass.throwOutDryKg)} first (dry); then ${mass(keepingMass.clayKg)} of clay${
+    newSandKg.value > 0 ? ` and ${mass(keepingMass.newSandKg)} of new sand` : ""
+  } do.`;
+  const lose = { value: -waterKg.value, low: -waterKg.high, high: -waterKg.low };
+  return [
+    say.mend(`To bring the heap back: ${sand}${clay}${water}.`, because),
+    ...(wet ? [say.tooWet(massFigureText(lose, system), massText(mending.dryMixInsteadKg, system))] : []),
+    ...(parts.length > 0 ? [say.atOnce(listed(parts))] : []),
+    ...(thrown
+      ? [
+          say.throwOut(
+            keep,
+            mending.throwOutFirst
+              ? "So much new sand makes it worth while."
+              : "Not needed for so little new sand; it is there for a bin that is full.",
+          ),
+        ]
+      : []),
+    ...(mending.newSandUnknown ? [say.newSandUnknown] : []),
+    ...(mending.sandHelps ? [] : [say.sandNoHelp]),
+    ...(bounds ? [say.boundsOnly(printNumber(bounds.low, 1), printNumber(bounds.high, 1))] : []),
+  ];
+}
+
+function burnOutFinding({ own, prior, tests, pours, metalKg, moved, widthShare }: OwnBurnOut): Finding {
+  const rested = listed([
+    ...(tests.strength > 0 ? [`${tests.strength} tests of strength and compactability`] : []),
+    ...(tests.liveClay > 0 ? [`${tests.liveClay} of live clay`] : []),
+  ]);
+  const over = `${pours} ${pours === 1 ? "pour" : "pours"} with ${printNumber(metalKg, 1)} kg of metal in all`;
+  const on = rested === "" ? "no test at all" : rested;
+  return moved
+    ? say.ownBurnOut(bandText(own), range(prior), on, over)
+    : say.notMoved(range(prior), on, over, printNumber(100 * Math.min(1, widthShare), 0));
+}
+
+const range = ({ low, high }: { readonly low: number; readonly high: number }): string =>
+  `${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))}`;
+
+function seasonFindings(season: HeapSeason, system: UnitSystem): readonly Finding[] {
+  const { plan, toFloor, floorPercent, whatIf, halfWayPours, currency, everyDays } = season;
+  const [planned] = whatIf;
+  const when = poursText(toFloor, plan.pours);
+  const first = toFloor.high <= 1;
+  const weeks =
+    everyDays === undefined || !Number.isFinite(toFloor.value)
+      ? ""
+      : ` At ${printNumber(everyDays, 0)} days from pour to pour.`;
+  const tons = inShownUnit(1000, "kg", system);
+  const cost = planned?.cost ? `, ${bandText(planned.cost)}${currency === "" ? "" : ` ${currency}`}` : "";
+  return [
+    say.rebondIn(
+      first ? "Now, or with the next pour," : `After ${when} more pours`,
+      printNumber(floorPercent, 1),
+      `${plan.pours} pours of ${massText(plan.metalKg, system)} are planned.${weeks}`,
+    ),
+    ...(planned
+      ? [
+          say.buyPerTon(
+            `${printNumber(tons.value, 0)} ${tons.unit}`,
+            kg(planned.clayKg, system),
+            kg(planned.newSandKg, system),
+            cost,
+          ),
+          ...(Number.isFinite(planned.deadClayPercent.value)
+            ? [say.settles(bandText(planned.deadClayPercent), printNumber(halfWayPours, 0))]
+            : []),
+        ]
+      : []),
+  ];
+}
+
+function kg({ value, low, high }: { value: number; low: number; high: number }, system: UnitSystem): string {
+  const to = (x: number): number => inShownUnit(x, "kg", system).value;
+  return `${bandText({ value: to(value), low: to(low), high: to(high) })} ${shownUnit("kg", system)}`;
+}
+
+const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
