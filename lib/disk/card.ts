@@ -30,6 +30,11 @@ function unknown(word: string): { readonly refused: string; readonly remedy: str
   const names = cards.map(({ name }) => name);
   const begin = names.filter((name) => name.startsWith(`${word.trim().toLowerCase()}-`));
   const near = nearest(word, names);
+  if (word.trim().toLowerCase() === "recipe")
+    return {
+      refused: "The card of a recipe holds the weights of your own log, so it stands on its page.",
+      remedy: "Write it: mullbook write recipe my-sands.yaml; the card prints on a sheet of its own.",
+    };
   return {
     refused: `There is no card "${word}".`,
     remedy:

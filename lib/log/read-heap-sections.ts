@@ -11,7 +11,7 @@ import { readEvents } from "./read-events.ts";
 import { readHeapRecord } from "./read-heap-record.ts";
 import { readMuller, readMulling } from "./read-mulling.ts";
 import { readPrices } from "./read-prices.ts";
-import { readRecipeWanted } from "./read-recipe-wanted.ts";
+import { additiveNames, readRecipeWanted } from "./read-recipe-wanted.ts";
 import { readFlask, readPlan, readWeather } from "./read-season.ts";
 import { readMeasured, readWanted } from "./read-state.ts";
 
@@ -22,7 +22,7 @@ export function readHeapSections(
   report: Report,
 ): HeapSections {
   const recipe = readRecipeWanted(fields.entry("recipe"), report);
-  const bought = [...sands, ...(recipe?.additives ?? []).map(({ name }) => name)];
+  const bought = [...sands, ...additiveNames(fields.get("recipe"))];
   return {
     ...given({
       heap: readHeapRecord(fields.entry("heap"), heapKg, report),

@@ -33,8 +33,10 @@ export function readRecipeWanted(entry: Entry | undefined, report: Report): Logg
   const clay = fields.get("bentonite") ? "bentonite" : "clay";
   const written = basisOf(fields, report);
   const basis = written ?? (fields.get("basis") ? undefined : basisOfClay(fields.get(clay)));
-  const share = (node: LogNode | undefined, what: string) => onBasis(node, what, basis, report);
-  const clayPercent = share(fields.get(clay), clay);
+  const clayPercent = onBasis(fields.get(clay), clay, basis, report);
+  // Without a basis the clay has been complained of, and one complaint of a kind is enough.
+  const aside = basis ? report : () => {};
+  const share = (node: LogNode | undefined, what: string) => onBasis(node, what, basis, aside);
   const additives = additivesOf(fields, share, report);
   const reader = { fields, report };
   const moisturePercent = moistureIn(reader, "moisture");
@@ -57,7 +59,7 @@ export function readRecipeWanted(entry: Entry | undefined, report: Report): Logg
       mullerPanKg,
     }),
     additives,
-    buckets: bucketsOf(fields, ["sand", "clay", ...additives.map(({ name }) => name)], report),
+    buckets: bucketsOf(fields, ["sand", "clay", ...additiveNames(map)], report),
     place: entry.keyPlace,
   };
 }
@@ -106,6 +108,13 @@ function onBasis(
   if (!measured) return undefined;
   const { of: _, ...percent } = measured;
   return percent;
+}
+
+/** Names of the recipe's additives, also of those whose share cannot be read. */
+export function additiveNames(recipe: LogNode | undefined): string[] {
+  const entries = recipe?.kind === "map" ? recipe.entries : [];
+  const additives = entries.find(({ key }) => plainName(key) === "additives")?.value;
+  return additives?.kind === "map" ? additives.entries.map(({ key }) => key.trim()) : [];
 }
 
 type ShareReader = (node: LogNode | undefined, what: string) => Measured | undefined;

@@ -119,6 +119,11 @@ test("a share without its basis shows the three readings, at its place", () => {
   expect(value?.wanted?.gfn?.value).toBe(60);
 });
 
+test("a recipe without its basis is complained of once, not again at what hangs on it", () => {
+  const { issues } = spoiltSeason("basis: per 100 of sand\n  ", "");
+  expect(heapIssues(issues)).toEqual(["log/share-basis"]);
+});
+
 test("events out of order are put in order, and the one ahead of the rest is named, not those below it", () => {
   const swapped = spoiltSeason("{ date: 2026-05-03, water", "{ date: 2026-05-01, water");
   expect(swapped.value?.events.map(({ kind }) => kind)[0]).toBe("water");
