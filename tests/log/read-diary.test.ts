@@ -37,8 +37,8 @@ test("each fault has its place and leaves the others", () => {
   expect(measured).toBe(1);
   expect(said).toHaveLength(3);
   expect(said[0]).toMatch(/^heap\.yaml:5:11.*"moistur".*Did you mean "moisture"\?/s);
-  expect(said[1]).toMatch(/^heap\.yaml:5:42.*often/s);
-  expect(said[2]).toMatch(/^heap\.yaml:5:63.*3 kg/s);
+  expect(said[1]).toMatch(/^heap\.yaml:5:43.*often/s);
+  expect(said[2]).toMatch(/^heap\.yaml:5:64.*3 kg/s);
 });
 
 test("nothing after remind, or no names, is told with a line to write", () => {

@@ -1,0 +1,189 @@
+// What the diary of a heap says: what is steady, what has moved, what is due, and how far to trust it.
+
+import { changingClayPercent, changingSandPercent } from "../trial/control-events.ts";
+import { type Controlled, type ControlReport, leastValues } from "../trial/control-report.ts";
+import { listed } from "./batch-names.ts";
+import * as say from "./diary-messages.ts";
+import { capitalName, type DiaryPrint, diaryInOwnUnits, plainNumber } from "./diary-print.ts";
+import { falseAlarmSentence, signalSentences } from "./diary-signals.ts";
+import { endsOf } from "./ends.ts";
+import type { Finding } from "./finding.ts";
+
+/** Of the variance between neighbours, %: from here on measuring is worth a word, and from there on it leads. */
+const worthAWord = 25;
+const leads = 50;
+
+export function diaryFindings(
+  report: ControlReport,
+  print: DiaryPrint = diaryInOwnUnits,
+): readonly Finding[] {
+  const { controlled, few, diary } = report;
+  const verdicts = controlled.map((one) => verdict(one, print));
+  const first = (tone: Finding["tone"]) => verdicts.filter((finding) => finding.tone === tone);
+  return [
+    ...first("doubt"),
+    ...controlled.flatMap((one) => suggestion(one, print)),
+    ...dueFindings(report),
+    ...controlled.flatMap(trust),
+    ...first("good"),
+    ...first("note"),
+    ...controlled.flatMap(later),
+    ...[...controlled.map(({ series }) => series), ...few].flatMap(rigs),
+    ...few.map((series) => say.fewValues(nameOf(series), countOf(series.values.length), String(leastValues))),
+    ...(diary.undated.length > 0 ? [say.undatedBatches(listed(diary.undated))] : []),
+    ...(diary.madeUp.length > 0
+      ? [say.madeUpBatches(diary.madeUp.length === 1 ? "1 batch was" : `${diary.madeUp.length} batches were`)]
+      : []),
+  ];
+}
+
+/** With its method where it says one. */
+export function nameOf({ property, method }: Controlled["series"]): string {
+  const told =
+    method === undefined || (property === "compactability" && method === "rammed") ? "" : ` (${method})`;
+  return `${capitalName(property)}${told}`;
+}
+
+const countOf = (count: number): string => (count === 1 ? "1 value" : `${count} values`);
+
+function verdict(one: Controlled, print: DiaryPrint): Finding {
+  const { series, chart, doubt, values, baseline, after, within, drift } = one;
+  const name = nameOf(series);
+  const mean = print.figure(series, {
+    value: chart.mean,
+    low: chart.mean - doubt.mean,
+    high: chart.mean + doubt.mean,
+  });
+  const because = [...signalSentences(one, after), falseAlarmSentence(one), baselineSentence(one, print)];
+  switch (one.verdict) {
+    case "steady":
+      return say.steady(
+        name,
+        mean,
+        limitsText(one, print),
+        `${countOf(values.length - baseline)} since then`,
+        because,
+      );
+    case "moved": {
+      const side = drift?.still
+        ? drift.side
+        : (after.findLast(({ rule }) => rule !== "range")?.side ?? "above");
+      return say.moved(name, recentText(one, print), side, mean, because);
+    }
+    case "came back":
+      return say.cameBack(name, mean, because);
+    case "unsteady":
+      return say.unsteady(name, String(values.length), mean, [
+        ...signalSentences(one, within),
+        baselineSentence(one, print),
+      ]);
+    case "baseline only":
+      return say.baselineOnly(name, String(values.length), mean, limitsText(one, print));
+  }
+}
+
+/** "between 2.68 and 4.03 % of damp mass"; a limit that no such quantity can pass is told as none. */
+export function limitsText({ series, chart }: Controlled, print: DiaryPrint): string {
+  const upper = print.number(chart.upper, series);
+  return chart.lower > 0
+    ? `between ${print.number(chart.lower, series)} and ${upper}`
+    : `below ${upper} (there is no lower limit above nothing)`;
+}
+
+/** The mean of the last values, up to eight of them since the baseline, with what their scatter leaves in doubt. */
+function recentText({ series, values, baseline, chart }: Controlled, print: DiaryPrint): string {
+  const last = values.slice(Math.max(baseline, values.length - leastValues));
+  const value = last.reduce((all, each) => all + each.value, 0) / last.length;
+  if (last.length === 1) {
+    const { low, high } = endsOf(last[0]!.spread);
+    return `its last value is ${print.figure(series, { value, low, high }, last[0]!.missing.length > 0)}`;
+  }
+  const half = (1.96 * chart.meanMovingRange) / 1.128 / Math.sqrt(last.length);
+  return `its last ${last.length} values have a mean of ${print.figure(series, { value, low: value - half, high: value + half })}`;
+}
+
+function baselineSentence({ baseline, values, since, doubt, series }: Controlled, print: DiaryPrint): string {
+  const [from, to] = [values[0]!.date, values[baseline - 1]!.date];
+  const why = since
+    ? `the first since the heap was changed on ${since.date} (${since.kind})`
+    : "the first of the log";
+  return `Baseline: ${baseline} values, ${from} to ${to}, ${why}; each limit is known to ± ${print.number(doubt.limit, series)} (95 %).`;
+}
+
+function suggestion({ series, change, values, together }: Controlled, print: DiaryPrint): Finding[] {
+  if (!change?.suggested) return [];
+  const [low, high] = changeDays({ values, change });
+  const { shift, before, after, p, pOverAll } = change;
+  const few = p <= 0.001 ? "fewer than 1 in 1000" : `about ${plainNumber(100 * p)} in 100`;
+  return [
+    say.changeSuggested(
+      nameOf(series),
+      low === high ? `on about ${high}` : `after ${low} and by ${high} (95 %)`,
+      print.number(before, series),
+      print.number(after, series),
+      print.figure(series, shift),
+      [
+        `Of shuffled rows of these values ${few} split as clearly (p = ${plainNumber(p)}; ${plainNumber(pOverAll)} over all charts of this page).`,
+        ...(together ? ["Neighbouring values go together here, which makes p too small."] : []),
+      ],
+    ),
+  ];
+}
+
+/** Dates between which the change fell: the last value before it at the earliest, the first after it at the latest. */
+export function changeDays({
+  values,
+  change,
+}: Required<Pick<Controlled, "values" | "change">>): readonly [string, string] {
+  return [values[change.earliest - 1]!.date, values[change.latest]!.date];
+}
+
+/** What stands in the way of reading the chart as the heap's. */
+function trust({ series, measuring, together }: Controlled): Finding[] {
+  const name = nameOf(series);
+  const percent = measuring?.percent ?? 0;
+  const least = measuring?.atLeast ? "at least " : "";
+  const told = percent >= 95 ? "as much as all" : `${least}${Math.round(percent)} %`;
+  return [
+    ...(percent >= worthAWord ? [say.rigShare(name, told, percent >= leads)] : []),
+    ...(together
+      ? [say.together(name, plainNumber(together.r), plainNumber(Number(together.widerBy.toPrecision(2))))]
+      : []),
+  ];
+}
+
+function later({ series, changedSince }: Controlled): Finding[] {
+  if (!changedSince) return [];
+  const { event, values } = changedSince;
+  const what = `the ${event.kind} of ${event.date}`;
+  return [say.changedSince(nameOf(series), what, countOf(values), String(leastValues))];
+}
+
+function rigs(series: Controlled["series"]): Finding[] {
+  const named = new Map<string, string>();
+  for (const { rig, date } of series.values) if (rig !== undefined && !named.has(rig)) named.set(rig, date);
+  if (named.size < 2) return [];
+  return [say.severalRigs(nameOf(series), listed([...named].map(([rig, date]) => `${rig} from ${date}`)))];
+}
+
+function dueFindings({ due }: ControlReport): Finding[] {
+  return due.map(({ property, lastDate, days, everyDays, by }) => {
+    const daysText = (count: number): string => (count === 1 ? "1 day" : `${plainNumber(count)} days`);
+    const waited =
+      lastDate === undefined || days === undefined
+        ? "the log holds no such test"
+        : `last tested on ${lastDate}, ${daysText(days)} before the log's last day`;
+    const rule =
+      by === "asked"
+        ? `the log asks for it every ${daysText(everyDays)}`
+        : `usual in this log is every ${daysText(everyDays)}`;
+    return say.due(capitalName(property), waited, rule);
+  });
+}
+
+/** Told once on a page: what counts as a change of the heap. */
+export function changeRule({ heapKnown }: ControlReport): string {
+  return heapKnown
+    ? `Limits are taken anew after new sand of ${changingSandPercent} % of the heap or more, and after clay of ${changingClayPercent} % or more (our own), once ${leastValues} values stand after it.`
+    : `The log does not say what the heap weighs, so limits are taken anew after every new sand and rebond, once ${leastValues} values stand after it.`;
+}

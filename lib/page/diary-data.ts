@@ -1,0 +1,81 @@
+// What was tested on which day, as a section of a page.
+
+import { nameOf } from "../finding/diary-findings.ts";
+import { endsOf } from "../finding/ends.ts";
+import { printFigure } from "../quantity/print.ts";
+import type { ControlReport } from "../trial/control-report.ts";
+import type { DiarySeries, DiaryValue } from "../trial/control-series.ts";
+import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
+import { eventsTable } from "./diary-events.ts";
+import { systemOf } from "./diary-print.ts";
+import { figureInShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
+import { testFormula } from "./test-formulas.ts";
+
+/** Events first, then a row for each day, and for each test of that day. */
+export function diaryData(report: ControlReport, units: ShownUnits): Section {
+  const events = eventsTable(report, units);
+  return {
+    role: "data",
+    title: "What happened, and what was tested",
+    blocks: [...(events ? [events] : []), ...valuesTable(report, units)],
+  };
+}
+
+function valuesTable({ diary }: ControlReport, units: ShownUnits): Block[] {
+  const { series, batches } = diary;
+  if (series.length === 0) return [];
+  const days = [...new Set(series.flatMap(({ values }) => values.map(({ date }) => date)))].sort();
+  const rows = days.flatMap((date) => {
+    const own = series.map(({ values }) => values.filter((value) => value.date === date));
+    const count = Math.max(...own.map(({ length }) => length));
+    return Array.from({ length: count }, (_, k) => [
+      date,
+      ...series.map((one, i) => valueCell(own[i]![k], one, units)),
+    ]);
+  });
+  return [
+    {
+      kind: "table",
+      name: "diary-values",
+      caption:
+        "Values by day, each with its ± as far as it is known; the mean of repeats where there are any",
+      columns: [{ head: "Date", align: "text" }, ...series.map((one) => columnOf(one, units, batches))],
+      rows,
+      foldAfter: 12,
+    },
+  ];
+}
+
+function columnOf(
+  series: DiarySeries,
+  units: ShownUnits,
+  batches: ControlReport["diary"]["batches"],
+): TableColumn {
+  const unit = shownUnit(series.unit, systemOf(series, units));
+  const formula =
+    series.test && batches.some(({ tests }) => tests[series.test!])
+      ? testFormula(series.test, batches)
+      : undefined;
+  return {
+    head: nameOf(series),
+    ...(unit === "" ? {} : { unit }),
+    ...(unit === series.unit ? {} : { dataUnit: series.unit }),
+    align: "number",
+    ...(formula === undefined ? {} : { formula }),
+  };
+}
+
+function valueCell(one: DiaryValue | undefined, series: DiarySeries, units: ShownUnits): TableCell | string {
+  if (!one) return "";
+  const { low, high } = endsOf(one.spread);
+  const shown = figureInShownUnit({ value: one.value, low, high }, series.unit, systemOf(series, units));
+  if (!(shown.low < shown.high))
+    return { text: `${Number(shown.value.toPrecision(4))} (± not known)`, number: one.value };
+  const { text } = printFigure({
+    value: shown.value,
+    low: Math.min(shown.low, shown.value),
+    high: Math.max(shown.high, shown.value),
+    atLeast: one.missing.length > 0,
+  });
+  return { text, number: one.value };
+}

@@ -1,0 +1,60 @@
+// The findings of a diary as blocks: what decides first, smaller notes on demand; and the page's first sentences.
+
+import { listed } from "../finding/batch-names.ts";
+import { nameOf } from "../finding/diary-findings.ts";
+import type { Finding } from "../finding/finding.ts";
+import type { Controlled, ControlReport } from "../trial/control-report.ts";
+import type { Block, Text } from "./blocks.ts";
+
+const small: readonly string[] = [
+  "diary/few",
+  "diary/undated",
+  "diary/made-up",
+  "diary/several-rigs",
+  "diary/rig-share",
+];
+
+export function diaryFindingBlocks(findings: readonly Finding[]): Block[] {
+  const isSmall = ({ code, tone }: Finding): boolean => tone === "note" && small.includes(code);
+  const block = (finding: Finding): Block => ({ kind: "finding", finding });
+  return [
+    ...findings.filter((one) => !isSmall(one)).map(block),
+    { kind: "fold", summary: "Smaller notes on the diary", blocks: findings.filter(isSmall).map(block) },
+  ];
+}
+
+/** Which figures are in hand, which have moved, which cannot be told; then the first finding that asks for something. */
+export function diaryAnswer(report: ControlReport, findings: readonly Finding[]): Text[] {
+  const { controlled, few, lastDate } = { ...report, ...report.diary };
+  if (controlled.length === 0) {
+    return [
+      few.length === 0
+        ? "This log holds no dated test of a heap: test it, write the date and the figure, and the charts follow."
+        : `No test of this log has eight values by one method yet, so nothing can be called steady or moved; ${listed(few.map(({ property, values }) => `${property} has ${values.length}`))}.`,
+    ];
+  }
+  const named = (...verdicts: readonly Controlled["verdict"][]): string =>
+    listed(
+      controlled
+        .filter(({ verdict }) => verdicts.includes(verdict))
+        .map(({ series }) => lowerName(nameOf(series))),
+    );
+  const parts = [
+    ["In hand and steady", named("steady")],
+    ["Moved", named("moved")],
+    ["Moved and back", named("came back")],
+    ["Not steady yet", named("unsteady")],
+    ["Baseline only so far", named("baseline only")],
+  ].filter(([, names]) => names !== "");
+  const strong = parts.map(([word, names]) => `${word}: ${names}.`).join(" ");
+  const urgent = findings.filter(({ code }) =>
+    ["diary/moved", "diary/change-suggested", "diary/due"].includes(code),
+  );
+  return [
+    [{ strong }, ` By the log's last day, ${lastDate}.`],
+    ...urgent.slice(0, 3).map(({ text }) => text),
+    "Steady says that the heap is as it was in its baseline, not that this is good sand.",
+  ];
+}
+
+const lowerName = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);

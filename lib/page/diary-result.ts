@@ -1,0 +1,91 @@
+// Limits and charts of a diary, as a section of a page.
+
+import { changeRule, nameOf } from "../finding/diary-findings.ts";
+import { printFigure } from "../quantity/print.ts";
+import type { Controlled, ControlReport } from "../trial/control-report.ts";
+import type { Block, Section, TableCell, TableRow } from "./blocks.ts";
+import { diaryCharts } from "./diary-charts.ts";
+import { systemOf } from "./diary-print.ts";
+import { inShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
+
+export function diaryResult(report: ControlReport, units: ShownUnits): Section {
+  const { controlled } = report;
+  const charts = diaryCharts(report, units).map((chart): Block => ({ kind: "chart", chart }));
+  return {
+    role: "result",
+    title: "Steady or moved",
+    blocks: [...(controlled.length > 0 ? [limitsTable(controlled, units), rule(report)] : []), ...charts],
+  };
+}
+
+const rule = (report: ControlReport): Block => ({
+  kind: "prose",
+  text: `${changeRule(report)} They say how the heap has behaved, and nothing of how it ought to be: a heap may be steady and wrong.`,
+});
+
+function limitsTable(controlled: readonly Controlled[], units: ShownUnits): Block {
+  return {
+    kind: "table",
+    name: "diary-limits",
+    caption: "Limits, each with the ± that its baseline leaves (95 %)",
+    columns: [
+      { head: "Test", align: "text" },
+      { head: "Unit", align: "text" },
+      { head: "Baseline", align: "text" },
+      {
+        head: "Mean",
+        align: "number",
+      },
+      {
+        head: "Lower limit",
+        align: "number",
+        formula: "mean − 3·(mean step)/1.128 = mean − 2.66·(mean step)",
+        source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
+      },
+      {
+        head: "Upper limit",
+        align: "number",
+        formula: "mean + 3·(mean step)/1.128 = mean + 2.66·(mean step)",
+        source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
+      },
+      {
+        head: "Limit of a step",
+        align: "number",
+        formula: "3.267·(mean step)",
+        source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
+      },
+      { head: "Verdict", align: "text" },
+    ],
+    rows: controlled.map((one) => limitsRow(one, units)),
+  };
+}
+
+function limitsRow(
+  { series, chart, doubt, baseline, values, verdict }: Controlled,
+  units: ShownUnits,
+): TableRow {
+  const system = systemOf(series, units);
+  const to = (value: number): number => inShownUnit(value, series.unit, system).value;
+  const cell = (value: number, half: number): TableCell => ({
+    text: printFigure({ value: to(value), low: to(value - half), high: to(value + half) }).text,
+    number: value,
+  });
+  const lower: TableCell | string = chart.lower > 0 ? cell(chart.lower, doubt.limit) : "none above nothing";
+  return [
+    nameOf(series),
+    shownUnit(series.unit, system) || "bare number",
+    `${baseline} values, ${values[0]!.date} to ${values[baseline - 1]!.date}`,
+    cell(chart.mean, doubt.mean),
+    lower,
+    cell(chart.upper, doubt.limit),
+    // The doubt of σ alone; a limit of 3.267 mean steps is as well known as its mean.
+    cell(chart.rangeUpper, rangeDoubt(chart, doubt)),
+    verdict,
+  ];
+}
+
+/** Half-width of the step's limit: of its mean step, which the doubt of a limit holds beside that of the mean. */
+function rangeDoubt(chart: Controlled["chart"], doubt: Controlled["doubt"]): number {
+  const ofSteps = Math.sqrt(Math.max(0, doubt.limit ** 2 - doubt.mean ** 2));
+  return (chart.rangeUpper / ((3 * chart.meanMovingRange) / 1.128)) * ofSteps;
+}
