@@ -22,7 +22,15 @@ if (withoutBrowser) {
   );
 }
 
-export async function openBrowser(): Promise<Browser> {
+let shared: Promise<Browser> | undefined;
+
+/** One for all files that a worker tests, one after the other; nobody closes it, it ends with the worker. */
+export function openBrowser(): Promise<Browser> {
+  shared ??= launched();
+  return shared;
+}
+
+async function launched(): Promise<Browser> {
   if (chromiumPath === undefined) {
     throw new Error(
       "no Chromium: install one (Debian: apt-get install chromium) or set CHROMIUM to its path",

@@ -8,8 +8,8 @@ export interface Contrast {
 }
 
 /**
- * Runs in the page, whose drawings must fit the window (elementsFromPoint sees no further). For every run of text
- * in HTML and every text of a drawing: the contrast of WCAG 2.2 (success criterion 1.4.3, relative luminance) with
+ * Runs in the page. Scrolls to the words of drawings, since elementsFromPoint sees no further than the window. For every
+ * run of text in HTML and every text of a drawing: the contrast of WCAG 2.2 (success criterion 1.4.3, relative luminance) with
  * what lies behind it: backgrounds, and fills of shapes behind the middle of a drawing's words, laid one over the
  * other with their opacities.
  */
@@ -34,9 +34,21 @@ export function contrasts(): Contrast[] {
     const mix = (k: 0 | 1 | 2) => top[k] * top[3] + under[k] * (1 - top[3]);
     return [mix(0), mix(1), mix(2), 1];
   };
-  const opacityOf = (element: Element | null): number =>
-    element ? Number(getComputedStyle(element).opacity) * opacityOf(element.parentElement) : 1;
+  const opacities = new Map<Element, number>();
+  const opacityOf = (element: Element | null): number => {
+    if (!element) return 1;
+    const opacity =
+      opacities.get(element) ?? Number(getComputedStyle(element).opacity) * opacityOf(element.parentElement);
+    opacities.set(element, opacity);
+    return opacity;
+  };
+  const paints = new Map<Element, Colour>();
   const paintOf = (element: Element): Colour => {
+    const paint = paints.get(element) ?? worked(element);
+    paints.set(element, paint);
+    return paint;
+  };
+  const worked = (element: Element): Colour => {
     const style = getComputedStyle(element);
     const drawn = element instanceof SVGElement;
     if (drawn && (element.tagName === "svg" || style.fill === "none")) return [0, 0, 0, 0];
@@ -53,13 +65,19 @@ export function contrasts(): Contrast[] {
   /** Topmost first. Part of a table may be scrolled out of sight, where no element is found from a point. */
   const ancestors = (element: Element): Element[] =>
     element.parentElement ? [element, ...ancestors(element.parentElement)] : [element];
-  const shapesAt = (box: DOMRect): Element[] => {
+  const shapesAt = (element: Element): Element[] => {
+    if (!inWindow(element)) element.scrollIntoView({ block: "center", behavior: "instant" });
+    const box = element.getBoundingClientRect();
     const all = document.elementsFromPoint(box.left + box.width / 2, box.top + box.height / 2);
     if (all.length === 0) throw new Error("a drawing's words lie outside the window");
     return all.filter(({ tagName }) => tagName !== "text" && tagName !== "tspan");
   };
-  const ratioAt = (element: Element, box: DOMRect): number => {
-    const behind = element instanceof SVGElement ? shapesAt(box) : ancestors(element);
+  const inWindow = (element: Element): boolean => {
+    const box = element.getBoundingClientRect();
+    return box.top >= 0 && box.bottom <= innerHeight;
+  };
+  const ratioAt = (element: Element): number => {
+    const behind = element instanceof SVGElement ? shapesAt(element) : ancestors(element);
     const ground = behind
       .map(paintOf)
       .reduceRight((under, top) => over(top, under), [255, 255, 255, 1] as Colour);
@@ -80,7 +98,7 @@ export function contrasts(): Contrast[] {
     range.selectNodeContents(node);
     const box = element instanceof SVGElement ? element.getBoundingClientRect() : range.getClientRects()[0];
     if (box && box.width > 0)
-      found.push({ said, drawn: element instanceof SVGElement, ratio: ratioAt(element, box) });
+      found.push({ said, drawn: element instanceof SVGElement, ratio: ratioAt(element) });
   }
   return found;
 }

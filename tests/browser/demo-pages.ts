@@ -3,7 +3,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { filesNamedIn, type Log, type Notebook, type Page, readLog, writeHtml } from "../../lib/index.ts";
+import { filesNamedIn, type Log, type Notebook, type Page, writeHtml } from "../../lib/index.ts";
+import { demoRun } from "./demo-run.ts";
 
 const root = join(import.meta.dirname, "..", "..");
 
@@ -16,8 +17,8 @@ export interface DemoLog {
 }
 
 export interface DemoPage {
+  /** "grain-fineness, two-bags.yaml" */
   readonly name: string;
-  readonly page: Page;
   readonly html: string;
 }
 
@@ -34,15 +35,18 @@ export function demoLogs(): DemoLog[] {
   });
 }
 
+/** As the command line writes them. */
 export async function demoPages(): Promise<DemoPage[]> {
-  return Promise.all(
-    demoLogs().map(async ({ notebook, name, text, files }) => {
-      const { value, issues } = readLog(text, { name, files });
-      if (!value)
-        throw new Error(`${name} cannot be read: ${issues.map(({ message }) => message).join(" ")}`);
-      return { name: `${notebook}, ${name}`, ...(await written(notebook, value, issues)) };
-    }),
-  );
+  const { folder } = await demoRun();
+  return demoLogs().map(({ notebook, name }) => {
+    const file = `${name.replace(".yaml", "")}-${notebook}.html`;
+    return { name: `${notebook}, ${name}`, html: readFileSync(join(folder, file), "utf8") };
+  });
+}
+
+/** How many figures it has; a recipe's page is all tables. */
+export function chartsOf({ html }: DemoPage): number {
+  return html.split("<figure").length - 1;
 }
 
 /** A log's page as the command line writes it: the log's issues first. */

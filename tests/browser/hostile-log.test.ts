@@ -2,7 +2,7 @@
 
 import { createHash } from "node:crypto";
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { readLog } from "../../lib/index.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { written } from "./demo-pages.ts";
@@ -74,7 +74,6 @@ describe.skipIf(withoutBrowser)("the page of a hostile log in Chromium", () => {
   beforeAll(async () => {
     browser = await openBrowser();
   }, 60_000);
-  afterAll(() => browser?.close());
 
   test.each([1200, 360])("%d px: every name is text; nothing runs, loads or leaves", async (width) => {
     const { seen, complaints } = await opened(browser, html, { width }, async (tab) => {

@@ -3,7 +3,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page as Tab } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { chartSvg } from "../../lib/chart/svg.ts";
 import { writeHtml } from "../../lib/page/html.ts";
 import { paletteStyle } from "../../lib/page/palette.ts";
@@ -21,7 +21,6 @@ describe.skipIf(withoutBrowser)("a page in Chromium", () => {
     browser = await openBrowser();
     html = await writeHtml(samplePage());
   }, 60_000);
-  afterAll(() => browser?.close());
 
   async function opened(
     options: { width?: number; dark?: boolean; page?: string },

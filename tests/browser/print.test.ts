@@ -1,13 +1,13 @@
-// The demo pages on A4: folds are open but for the data of charts, and no figure is torn apart.
+// The demo pages on A4: folds are open but for the data of charts and what is kept to the screen; no figure is torn apart.
 
 import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, Page as Tab } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Browser } from "playwright-core";
+import { beforeAll, describe, expect, test } from "vitest";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
-import { demoPages } from "./demo-pages.ts";
+import { chartsOf, type DemoPage, demoPages } from "./demo-pages.ts";
 import { opened } from "./open-page.ts";
 
 const pages = (await demoPages()).map((page) => [page.name, page] as const);
@@ -26,89 +26,107 @@ describe.skipIf(withoutBrowser)("a demo page on paper", () => {
   beforeAll(async () => {
     browser = await openBrowser();
   }, 60_000);
-  afterAll(() => browser?.close());
 
-  const onPaper = async <T>(html: string, look: (tab: Tab) => Promise<T>): Promise<T> => {
-    const { seen } = await opened(browser, html, sheet, async (tab) => {
-      await tab.emulateMedia({ media: "print" });
-      await tab.evaluate(
-        () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
-      );
-      return look(tab);
-    });
+  /** A page is opened once; what each test asks is noted then. */
+  const looked = new Map<string, ReturnType<typeof onPaper>>();
+  const look = ({ name, html }: DemoPage) => {
+    const seen = looked.get(name) ?? onPaper(browser, html);
+    looked.set(name, seen);
     return seen;
   };
 
   test.each(pages)(
-    "%s: every fold is open, although none was opened, and the data of charts take no room",
-    async (_, { html }) => {
-      const folds = await onPaper(html, (tab) =>
-        tab.evaluate(() =>
-          [...document.querySelectorAll<HTMLDetailsElement>("details:not(.chart-data)")].map((fold) => ({
-            open: fold.open,
-            shown: [...fold.children].every(
-              (part) =>
-                part.tagName === "SUMMARY" ||
-                (part.checkVisibility({ contentVisibilityAuto: true }) &&
-                  part.getBoundingClientRect().height > 0),
-            ),
-          })),
-        ),
-      );
+    "%s: every fold is open, although none was opened; the data of charts and what is kept to the screen take no room",
+    async (_, page) => {
+      const { folds, data } = await look(page);
       expect(folds.filter(({ open, shown }) => open || !shown)).toEqual([]);
-      const data = await onPaper(html, (tab) =>
-        tab.evaluate(() =>
-          [...document.querySelectorAll("details.chart-data")].map((fold) => fold.getClientRects().length),
-        ),
-      );
-      expect(data.length).toBeGreaterThan(1);
-      expect(new Set(data)).toEqual(new Set([0]));
+      expect(data.length).toBeGreaterThanOrEqual(chartsOf(page));
+      expect(data.filter((boxes) => boxes > 0)).toEqual([]);
     },
+    60_000,
   );
 
   test.each(pages)(
     "%s: a figure, a table and a caution stay whole, and a sheet can hold them",
-    async (_, { html }) => {
-      const parts = await onPaper(html, (tab) =>
-        tab.evaluate(() =>
-          [
-            ...document.querySelectorAll(
-              "figure, .figures, .finding, .caution, table:not(.chart-data *), tr:not(.chart-data *)",
-            ),
-          ].map((part) => ({
-            what: part.tagName === "TR" ? "row" : part.id || part.className || part.tagName,
-            breakInside: getComputedStyle(part).breakInside,
-            height: part.getBoundingClientRect().height,
-          })),
-        ),
-      );
-      expect(parts.filter(({ what }) => what.startsWith("figure-")).length).toBeGreaterThan(1);
+    async (_, page) => {
+      const { parts } = await look(page);
+      expect(parts.length).toBeGreaterThan(1);
+      expect(parts.filter(({ what }) => what.startsWith("figure-"))).toHaveLength(chartsOf(page));
       expect(
         parts.filter(({ breakInside, height }) => breakInside !== "avoid" || height > sheet.height),
       ).toEqual([]);
     },
+    60_000,
   );
 
   test.skipIf(withoutPdfText).each(pages)(
     "%s: the PDF has every word of every fold and figure",
-    async (_, { html }) => {
-      const { pdf, words } = await onPaper(html, async (tab) => ({
-        words: await tab.evaluate(() => {
-          const drawn = [...document.querySelectorAll(".wide text")];
-          const inFold = "details:not(.chart-data) :is(p, li, td, th)";
-          const folded = [...document.querySelectorAll(`${inFold}, section.data td, section.data th`)];
-          return [...folded, ...drawn].map((part) => part.textContent ?? "");
-        }),
-        pdf: await tab.pdf({ format: "A4", preferCSSPageSize: true }),
-      }));
+    async (_, page) => {
+      const { pdf, words } = await look(page);
       const printed = plain(textOf(pdf));
       const wanted = words.map(plain).filter((text) => text !== "");
-      expect(wanted.length).toBeGreaterThan(100);
+      expect(wanted.length).toBeGreaterThan(20);
       expect(wanted.filter((text) => !printed.includes(text))).toEqual([]);
     },
     60_000,
   );
 });
+
+async function onPaper(browser: Browser, html: string) {
+  const { seen } = await opened(browser, html, sheet, async (tab) => {
+    await tab.emulateMedia({ media: "print" });
+    await tab.evaluate(
+      () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+    );
+    return {
+      folds: await tab.evaluate(foldsShown),
+      data: await tab.evaluate(() =>
+        [...document.querySelectorAll("details:is(.chart-data, .screen)")].map(
+          (fold) => fold.getClientRects().length,
+        ),
+      ),
+      parts: await tab.evaluate(wholeParts),
+      words: await tab.evaluate(wordsInFolds),
+      pdf: withoutPdfText ? Buffer.alloc(0) : await tab.pdf({ format: "A4", preferCSSPageSize: true }),
+    };
+  });
+  return seen;
+}
+
+function foldsShown() {
+  return [...document.querySelectorAll<HTMLDetailsElement>("details:not(.chart-data, .screen)")].map(
+    (fold) => ({
+      open: fold.open,
+      shown: [...fold.children].every(
+        (part) =>
+          part.tagName === "SUMMARY" ||
+          part.className === "source" ||
+          (part.checkVisibility({ contentVisibilityAuto: true }) && part.getBoundingClientRect().height > 0),
+      ),
+    }),
+  );
+}
+
+function wholeParts() {
+  const whole = "figure, .figures, .finding, .caution, :is(table, tr):not(.chart-data *, .screen *)";
+  return [...document.querySelectorAll(whole)].map((part) => ({
+    what: part.tagName === "TR" ? "row" : part.id || part.className || part.tagName,
+    breakInside: getComputedStyle(part).breakInside,
+    height: part.getBoundingClientRect().height,
+  }));
+}
+
+function wordsInFolds() {
+  const inFold = "details:not(.chart-data, .screen) :is(p, li, td, th)";
+  const inData = "section.data :is(td, th):not(.screen *)";
+  const drawn = [...document.querySelectorAll(".wide text")];
+  const folded = [...document.querySelectorAll(`${inFold}, ${inData}`)];
+  // The sources of a finding are printed once, among those of the page.
+  return [...folded, ...drawn].flatMap((part) => {
+    const text = part.textContent ?? "";
+    return text.startsWith("Source: ") ? text.slice(8).split("; ") : [text];
+  });
+}
 
 /** Letters and digits alone: where lines, hyphens and ligatures fall is the printer's business. */
 function plain(text: string): string {

@@ -1,7 +1,7 @@
 // The probes that judge the pages, on pages whose faults are known.
 
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { contrasts } from "./contrast.ts";
 import { drawnWords } from "./drawn-text.ts";
@@ -15,7 +15,6 @@ describe.skipIf(withoutBrowser)("the probes", () => {
   beforeAll(async () => {
     browser = await openBrowser();
   }, 60_000);
-  afterAll(() => browser?.close());
 
   const look = async <T>(html: string, probe: () => T): Promise<T> =>
     (await opened(browser, html, {}, (tab) => tab.evaluate(probe))).seen as T;

@@ -22,14 +22,13 @@ test("there is much to compare", () => {
 test.skipIf(withoutBrowser)(
   "the bundle gives the same lines in Chromium",
   async () => {
-    const browser = await openBrowser();
+    const tab = await (await openBrowser()).newPage();
     try {
-      const tab = await browser.newPage();
       await tab.addScriptTag({ content: figures.script });
       const there = await tab.evaluate(`${globalName}.digits(${JSON.stringify(logs)})`);
       expect(there).toEqual(here);
     } finally {
-      await browser.close();
+      await tab.close();
     }
   },
   60_000,

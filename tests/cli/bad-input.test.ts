@@ -90,29 +90,29 @@ const cases: readonly Case[] = [
   },
 ];
 
-test.each(cases)("$name", ({ content, code, says, page }) => {
+test.each(cases)("$name", async ({ content, code, says, page }) => {
   const cwd = temporaryFolder();
   writeFileSync(join(cwd, "bad.yaml"), content);
-  const checked = mullbook(["check", "bad.yaml"], { cwd });
+  const checked = await mullbook(["check", "bad.yaml"], { cwd });
   expect(checked.code).toBe(code);
   expect(checked.out).toMatch(says);
   expect(checked.seconds).toBeLessThan(5);
 
   // As JSON: drawing is no part of the answer.
-  const written = mullbook(["write", "grain-fineness", "bad.yaml", "--as", "json"], { cwd });
+  const written = await mullbook(["write", "grain-fineness", "bad.yaml", "--as", "json"], { cwd });
   expect(written.code).toBe(code);
   expect(existsSync(join(cwd, "bad-grain-fineness.json"))).toBe(page);
   expect(written.out).toBe(page ? "bad-grain-fineness.json\n" : "");
   if (!page) expect(written.err).toContain("No page is written");
 });
 
-test("50 MB are refused by their size, as log and as CSV file", () => {
+test("50 MB are refused by their size, as log and as CSV file", async () => {
   const cwd = temporaryFolder();
   const big = join(cwd, "big.yaml");
   writeFileSync(big, "");
   truncateSync(big, 50_000_000);
   expect(statSync(big).size).toBe(50_000_000);
-  const checked = mullbook(["check", "big.yaml"], { cwd });
+  const checked = await mullbook(["check", "big.yaml"], { cwd });
   expect(checked.code).toBe(1);
   expect(checked.out).toMatch(/^big\.yaml: error: The file holds 50 MB.* up to 5 MB/);
   expect(checked.seconds).toBeLessThan(2);
@@ -123,7 +123,7 @@ test("50 MB are refused by their size, as log and as CSV file", () => {
     join(cwd, "log.yaml"),
     "format: 1\nsands:\n  Dune sand:\n    state: new\n    sievings file: rows.csv\n",
   );
-  const named = mullbook(["check", "log.yaml"], { cwd });
+  const named = await mullbook(["check", "log.yaml"], { cwd });
   expect(named.code).toBe(1);
   expect(named.out).toMatch(/^rows\.csv: error: The file holds 50 MB/m);
   // It is there, so nobody is told to put it there.

@@ -4,80 +4,80 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { logWith, soundRows } from "./logs.ts";
-import { built, mullbook, temporaryFolder } from "./mullbook.ts";
+import { built, mullbook, mullbookProcess, temporaryFolder } from "./mullbook.ts";
 
 beforeAll(built, 180_000);
 
-test("a begun log is there, is checked without an error, and is never written over", () => {
+test("a begun log is there, is checked without an error, and is never written over", async () => {
   const cwd = temporaryFolder();
-  const begun = mullbook(["begin", "my-sands.yaml"], { cwd });
+  const begun = await mullbook(["begin", "my-sands.yaml"], { cwd });
   expect(begun).toMatchObject({ code: 0, out: "my-sands.yaml\n" });
   expect(begun.err).toContain("mullbook check my-sands.yaml");
-  expect(mullbook(["check", "my-sands.yaml"], { cwd })).toMatchObject({
+  expect(await mullbook(["check", "my-sands.yaml"], { cwd })).toMatchObject({
     code: 0,
     out: "my-sands.yaml: nothing wrong; 1 sand, 2 sievings.\n",
     err: "",
   });
 
   writeFileSync(join(cwd, "my-sands.yaml"), "mine");
-  const again = mullbook(["begin", "my-sands.yaml"], { cwd });
+  const again = await mullbook(["begin", "my-sands.yaml"], { cwd });
   expect(again).toMatchObject({ code: 2, out: "" });
   expect(again.err).toMatch(/there already[\s\S]*another name/);
   expect(readFileSync(join(cwd, "my-sands.yaml"), "utf8")).toBe("mine");
 });
 
-test("begin adds .yaml, makes the folder, and takes no other kind of name", () => {
+test("begin adds .yaml, makes the folder, and takes no other kind of name", async () => {
   const cwd = temporaryFolder();
-  expect(mullbook(["begin", "yard/sands"], { cwd }).out).toBe("yard/sands.yaml\n");
-  expect(mullbook(["begin", "sands.csv"], { cwd }).code).toBe(2);
+  expect((await mullbook(["begin", "yard/sands"], { cwd })).out).toBe("yard/sands.yaml\n");
+  expect((await mullbook(["begin", "sands.csv"], { cwd })).code).toBe(2);
 });
 
-test("an issue names file, line and column as seen from here, and a remedy on the next line", () => {
+test("an issue names file, line and column as seen from here, and a remedy on the next line", async () => {
   const cwd = temporaryFolder();
   writeFileSync(join(cwd, "log.yaml"), logWith(...soundRows.with(1, "No. 50: 12,60")));
-  const { code, out } = mullbook(["check", "log.yaml"], { cwd });
+  const { code, out } = await mullbook(["check", "log.yaml"], { cwd });
   expect(code).toBe(1);
   // The fourteenth line is the first of the rows.
   expect(out).toMatch(/^log\.yaml:15:\d+: error: .*\n {4}\S/m);
   expect(out).toMatch(/log\.yaml: 1 error[^\n]*\.\n$/);
-  const from = mullbook(["check", join(cwd, "log.yaml")], { cwd: "/" });
+  const from = await mullbook(["check", join(cwd, "log.yaml")], { cwd: "/" });
   expect(from.out).toContain(`${join(cwd, "log.yaml")}:15:`);
 });
 
-test("CSV files are read from beside the log, and only from there", () => {
+test("CSV files are read from beside the log, and only from there", async () => {
   const cwd = temporaryFolder();
   const log = (name: string) =>
     `format: 1\nscales: { s: { reads to: 0.1 g } }\nsands:\n  Dune sand:\n    state: new\n    sievings file: ${name}\n`;
   const csv = "date,portion,scale,start,No. 40,No. 50,No. 70,pan\n2026-03-02,A,s,50,10,20,19,1\n";
   writeFileSync(join(cwd, "rows.csv"), csv);
   writeFileSync(join(cwd, "good.yaml"), log("rows.csv"));
-  expect(mullbook(["check", "good.yaml"], { cwd }).out).toContain("1 sand, 1 sieving");
+  expect((await mullbook(["check", "good.yaml"], { cwd })).out).toContain("1 sand, 1 sieving");
 
   writeFileSync(join(cwd, "rows.csv"), csv.replace("20,19", "2O,19"));
-  const faulty = mullbook(["check", join(cwd, "good.yaml")]);
+  const faulty = await mullbook(["check", join(cwd, "good.yaml")]);
   expect(faulty.code).toBe(1);
   expect(faulty.out).toMatch(new RegExp(`^${cwd}/rows\\.csv:2:\\d+: error:`, "m"));
 
   for (const name of ["../rows.csv", join(cwd, "rows.csv"), "absent.csv"]) {
     writeFileSync(join(cwd, "bad.yaml"), log(name));
-    const { code, out } = mullbook(["check", "bad.yaml"], { cwd });
+    const { code, out } = await mullbook(["check", "bad.yaml"], { cwd });
     expect(code).toBe(1);
     expect(out).toMatch(/^bad\.yaml:6:\d+: error: .*beside the log/m);
   }
 });
 
-test("a text that would move the cursor is shown as codes", () => {
+test("a text that would move the cursor is shown as codes", async () => {
   const cwd = temporaryFolder();
   writeFileSync(join(cwd, "log.yaml"), logWith(...soundRows.with(0, '"\u001b[2J\u202eNo. 40": 3.20')));
-  const { out } = mullbook(["check", "log.yaml"], { cwd });
+  const { out } = await mullbook(["check", "log.yaml"], { cwd });
   expect(out).toMatch(/error/);
   expect(out).not.toMatch(/[\u001b\u202e]/);
 });
 
-test("notes alone leave nothing wrong, and are told all the same", () => {
+test("notes alone leave nothing wrong, and are told all the same", async () => {
   const cwd = temporaryFolder();
   writeFileSync(join(cwd, "log.yaml"), logWith(...soundRows));
-  const { code, out } = mullbook(["check", "log.yaml"], { cwd });
+  const { code, out } = await mullbook(["check", "log.yaml"], { cwd });
   expect(code).toBe(0);
   expect(out.trimEnd().split("\n").at(-1)).toBe("log.yaml: nothing wrong, 2 notes; 1 sand, 1 sieving.");
   expect(out).toMatch(/^log\.yaml:1:1: note: .*usual ranges/m);
@@ -101,15 +101,15 @@ sands:
         retained: { No. 40: 5.0, No. 50: 20.0, No. 70: 90.0, No. 100: 4.0, pan: 1.0 }
 `;
 
-test("what a page complains of, check tells as well: both count alike", () => {
+test("what a page complains of, check tells as well: both count alike", async () => {
   const cwd = temporaryFolder();
   writeFileSync(join(cwd, "log.yaml"), crowded);
-  const checked = mullbook(["check", "log.yaml"], { cwd });
+  const checked = await mullbook(["check", "log.yaml"], { cwd });
   // The row with 90 g stands on line 15.
   const [crowding] = /^log\.yaml:15:\d+: error: No\. 70: 90 g .* 55 g.*\n.*\n/m.exec(checked.out)!;
   const count = /log\.yaml: (.*)\.\n$/.exec(checked.out)![1]!;
   expect({ code: checked.code, count }).toEqual({ code: 1, count: "1 error, 1 warning" });
-  const written = mullbook(["write", "grain-fineness", "log.yaml", "--as", "json"], { cwd });
+  const written = await mullbook(["write", "grain-fineness", "log.yaml", "--as", "json"], { cwd });
   expect(written.code).toBe(1);
   expect(written.err).toBe(`${crowding}log.yaml: ${count}; all of them with: mullbook check log.yaml\n`);
   const page = JSON.parse(readFileSync(join(cwd, written.out.trim()), "utf8"));
@@ -128,7 +128,7 @@ const issue = { code: "own/damp", severity: "warning", message: "The sand was da
 export default notebook("Own", () => ({ question: "Dry?", answer: [], sections: [], issues: [issue] }));
 `,
   );
-  const { code, err } = mullbook(["write", "own.mjs", "log.yaml"], { cwd });
+  const { code, err } = mullbookProcess(["write", "own.mjs", "log.yaml"], { cwd });
   expect(code).toBe(0);
   expect(err).toMatch(/^warning: The sand was damp\.\n {4}Dry it\.\nlog\.yaml: 2 notes; all of them with/);
 });

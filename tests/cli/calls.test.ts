@@ -1,14 +1,15 @@
 // Calls, right and wrong: what is said, where, and the exit code.
 
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { beforeAll, expect, test } from "vitest";
-import { built, mullbook, root, temporaryFolder } from "./mullbook.ts";
+import { demoRun } from "../browser/demo-run.ts";
+import { built, mullbook, mullbookProcess, root, temporaryFolder } from "./mullbook.ts";
 
 beforeAll(built, 180_000);
 
-test("help teaches by example, however it is asked for", () => {
-  const asked = mullbook(["help"]);
+test("help teaches by example, however it is asked for", async () => {
+  const asked = await mullbook(["help"]);
   expect(asked.code).toBe(0);
   expect(asked.err).toBe("");
   for (const example of [
@@ -19,32 +20,32 @@ test("help teaches by example, however it is asked for", () => {
     expect(asked.out).toContain(example);
   }
   for (const args of [[], ["--help"], ["-h"]])
-    expect(mullbook(args)).toMatchObject({ code: 0, out: asked.out });
+    expect(await mullbook(args)).toMatchObject({ code: 0, out: asked.out });
 });
 
-test("every line of help fits a terminal", () => {
+test("every line of help fits a terminal", async () => {
   for (const args of [
     ["help"],
     ...["begin", "check", "list", "write", "demo", "help"].map((name) => [name, "--help"]),
   ]) {
-    const { code, out } = mullbook(args);
+    const { code, out } = await mullbook(args);
     expect(code).toBe(0);
     expect(out.split("\n").filter((line) => line.length > 110)).toEqual([]);
   }
 });
 
-test("help on one command is the same by either road", () => {
-  const { out } = mullbook(["help", "write"]);
+test("help on one command is the same by either road", async () => {
+  const { out } = await mullbook(["help", "write"]);
   expect(out).toContain("mullbook write <notebook> <log> [--to DIR] [--as html|markdown|csv|json]");
-  expect(mullbook(["write", "--help"]).out).toBe(out);
+  expect((await mullbook(["write", "--help"])).out).toBe(out);
 });
 
-test("the version is that of the package", () => {
+test("the version is that of the package", async () => {
   const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { version: string };
-  expect(mullbook(["--version"])).toMatchObject({ code: 0, out: `${version}\n`, err: "" });
+  expect(await mullbook(["--version"])).toMatchObject({ code: 0, out: `${version}\n`, err: "" });
 });
 
-test("a wrong call says what would be right, on stderr, with exit code 2", () => {
+test("a wrong call says what would be right, on stderr, with exit code 2", async () => {
   const cases: readonly (readonly [args: readonly string[], says: RegExp])[] = [
     [["chek", "x.yaml"], /no command "chek"[\s\S]*mullbook check/],
     [["xylophone"], /no command "xylophone"[\s\S]*mullbook help/],
@@ -70,27 +71,27 @@ test("a wrong call says what would be right, on stderr, with exit code 2", () =>
     [["check", `${"x".repeat(300)}.yaml`], /longer than a name may be/],
   ];
   for (const [args, says] of cases) {
-    const { code, out, err } = mullbook(args);
+    const { code, out, err } = await mullbook(args);
     expect({ args, code, out }).toEqual({ args, code: 2, out: "" });
     expect(err).toMatch(says);
   }
 });
 
-test("what list names can be written, and each name says what it answers", () => {
-  const { code, out } = mullbook(["list"]);
+test("what list names can be written, and each name says what it answers", async () => {
+  const { code, out } = await mullbook(["list"]);
   expect(code).toBe(0);
   const lines = out.trimEnd().split("\n");
   expect(lines.length).toBeGreaterThan(0);
   for (const line of lines) expect(line).toMatch(/^[a-z0-9-]+ {3,}.*\?$/);
 });
 
-test("demo writes a page for each invented log and says where; no progress where there is no terminal", () => {
-  const to = temporaryFolder();
-  const { code, out, err } = mullbook(["demo", "--to", to]);
+test("demo writes a page for each invented log and says where; no progress where there is no terminal", async () => {
+  const { code, out, err, folder } = await demoRun();
   expect(code).toBe(0);
   const pages = out.trimEnd().split("\n");
-  expect(pages).toContain(join(to, "full-stack-grain-fineness.html"));
-  for (const page of pages) expect(readFileSync(page, "utf8")).toMatch(/^<!doctype html>[\s\S]*invented/);
+  expect(pages).toContain(join(relative(root, folder), "full-stack-grain-fineness.html"));
+  for (const page of pages)
+    expect(readFileSync(join(root, page), "utf8")).toMatch(/^<!doctype html>[\s\S]*invented/);
   expect(err).toContain("invented");
   expect(out + err).not.toContain("\r");
 });
@@ -98,6 +99,6 @@ test("demo writes a page for each invented log and says where; no progress where
 test("npm run mullbook takes file names from the folder that the founder is in", () => {
   const folder = temporaryFolder();
   const env = { npm_lifecycle_event: "mullbook", npm_package_name: "mullbook", INIT_CWD: folder };
-  expect(mullbook(["begin", "log.yaml"], { cwd: root, env }).code).toBe(0);
+  expect(mullbookProcess(["begin", "log.yaml"], { cwd: root, env }).code).toBe(0);
   expect(readFileSync(join(folder, "log.yaml"), "utf8")).toContain("format: 1");
 });

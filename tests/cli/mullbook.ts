@@ -1,39 +1,24 @@
-// The command line as a founder runs it: dist/main.js, built from the source as it stands.
+// The command line as a founder runs it: mostly within the test's own process, since a process of its own takes longer
+// than most commands; and dist/main.js, built from the source as it stands, where the process itself is the point.
 
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, symlinkSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { setTimeout as pause } from "node:timers/promises";
+import { commandLine } from "../../lib/disk/command-line.ts";
+import { consoleOn } from "../../lib/disk/console.ts";
 import { HASH_FILE, sourceHash } from "../../lib/disk/source-hash.ts";
+import { madeOnce } from "../made-once.ts";
 
 export const root = join(import.meta.dirname, "..", "..");
 export const main = join(root, "dist", "main.js");
-const lock = join(root, "node_modules", ".mullbook-build");
-
-/** Longer than any build takes; a lock this old was left by a run that was stopped. */
-const LOCK_AGE_MS = 120_000;
 
 /** Builds dist unless it is of this source; test files that run at once build once. */
 export async function built(): Promise<void> {
-  while (!isFresh()) {
-    try {
-      mkdirSync(lock);
-    } catch {
-      const since = statSync(lock, { throwIfNoEntry: false })?.mtimeMs;
-      if (since !== undefined && Date.now() - since > LOCK_AGE_MS)
-        rmSync(lock, { recursive: true, force: true });
-      await pause(100);
-      continue;
-    }
-    try {
-      if (isFresh()) return;
-      const run = spawnSync("npm", ["run", "--silent", "build"], { cwd: root, encoding: "utf8" });
-      if (run.status !== 0) throw new Error(`the build failed:\n${run.stdout}${run.stderr}`);
-    } finally {
-      rmSync(lock, { recursive: true, force: true });
-    }
-  }
+  await madeOnce("build", isFresh, () => {
+    const run = spawnSync("npm", ["run", "--silent", "build"], { cwd: root, encoding: "utf8" });
+    if (run.status !== 0) throw new Error(`the build failed:\n${run.stdout}${run.stderr}`);
+  });
 }
 
 function isFresh(): boolean {
@@ -53,6 +38,29 @@ export interface Run {
   readonly seconds: number;
 }
 
+interface From {
+  readonly cwd?: string;
+}
+
+/** One call, worked through in this process from the folder named. No run may show a stack. */
+export async function mullbook(args: readonly string[], { cwd = root }: From = {}): Promise<Run> {
+  const texts = { out: "", err: "" };
+  const stream = (name: "out" | "err") => ({
+    write: (text: string) => {
+      texts[name] += text;
+    },
+  });
+  const started = performance.now();
+  const before = process.cwd();
+  process.chdir(cwd);
+  try {
+    const code = await commandLine(args, consoleOn(stream("out"), stream("err")));
+    return withoutStack({ code, ...texts, seconds: (performance.now() - started) / 1000 });
+  } finally {
+    process.chdir(before);
+  }
+}
+
 let bin: string | undefined;
 /** A folder with the program under its own name, as an installation has it; called so, its messages name it so. */
 function binFolder(): string {
@@ -63,29 +71,27 @@ function binFolder(): string {
   return bin;
 }
 
-/** No run may show a stack, or take longer than twenty seconds. */
-export function mullbook(
+/** One call as a process of its own, from dist. No run may show a stack, or take longer than two minutes. */
+export function mullbookProcess(
   args: readonly string[],
-  options: { readonly cwd?: string; readonly env?: NodeJS.ProcessEnv } = {},
+  { cwd = root, env = {} }: From & { readonly env?: NodeJS.ProcessEnv } = {},
 ): Run {
   const started = performance.now();
   const folder = binFolder();
   const run = spawnSync(process.execPath, [join(folder, "mullbook"), ...args], {
     encoding: "utf8",
     timeout: 120_000,
-    cwd: options.cwd ?? root,
-    env: { ...asFounder(), PATH: `${folder}:${process.env.PATH}`, ...options.env },
+    cwd,
+    env: { ...asFounder(), PATH: `${folder}:${process.env.PATH}`, ...env },
   });
   if (run.error) throw run.error;
-  const stack = /^ +at /m.exec(run.stdout + run.stderr);
-  if (stack && options.env?.MULLBOOK_DEBUG === undefined)
-    throw new Error(`a stack reached the founder:\n${run.stderr}`);
-  return {
-    code: run.status,
-    out: run.stdout,
-    err: run.stderr,
-    seconds: (performance.now() - started) / 1000,
-  };
+  const seconds = (performance.now() - started) / 1000;
+  return withoutStack({ code: run.status, out: run.stdout, err: run.stderr, seconds });
+}
+
+function withoutStack(run: Run): Run {
+  if (/^ +at /m.test(run.out + run.err)) throw new Error(`a stack reached the founder:\n${run.err}`);
+  return run;
 }
 
 export function temporaryFolder(): string {

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { EXAMPLE_NOTEBOOK } from "../../lib/disk/example-notebook.ts";
 import { logWith, soundRows } from "./logs.ts";
-import { built, mullbook, temporaryFolder } from "./mullbook.ts";
+import { built, mullbookProcess, temporaryFolder } from "./mullbook.ts";
 
 beforeAll(built, 180_000);
 
@@ -36,7 +36,7 @@ test("the one that help shows runs as it stands, under every ending and kind of 
   });
   for (const name of names) {
     const to = `out-${name.replace(/\W/g, "-")}`;
-    expect(mullbook(["write", name, "log.yaml", "--to", to], { cwd })).toMatchObject({
+    expect(mullbookProcess(["write", name, "log.yaml", "--to", to], { cwd })).toMatchObject({
       code: 0,
       out: `${to}/log-sands-that-i-sieved.html\n`,
       // That it names neither metal and bond nor a sieve set is worth no more than a number here.
@@ -62,7 +62,7 @@ export default notebook("Own", (log: Log) => ({
 `,
     "parts/twice.ts": "export const twice = (x: number): number => 2 * x;\n",
   });
-  const { code, out } = mullbook(["write", "own.ts", "log.yaml", "--as", "json"], { cwd });
+  const { code, out } = mullbookProcess(["write", "own.ts", "log.yaml", "--as", "json"], { cwd });
   expect(code).toBe(0);
   // The multipliers of tests/reference/fineness-schemes: No. 50 takes 40, No. 70 takes 50, the pan 300: (50·40 + 40·50 + 10·300) / 100 = 70.
   expect(JSON.parse(readFileSync(join(cwd, out.trim()), "utf8")).answer).toEqual(["2 and 70.0"]);
@@ -127,7 +127,7 @@ test("a fault in a script is shown at its line in the script, with a hint", () =
   ];
   const cwd = folderWith(Object.fromEntries(cases.slice(0, -1).map(([name, text]) => [name, text])));
   for (const [name, , says] of cases) {
-    const { code, out, err } = mullbook(["write", name, "log.yaml"], { cwd });
+    const { code, out, err } = mullbookProcess(["write", name, "log.yaml"], { cwd });
     expect({ name, code, out }).toEqual({ name, code: 2, out: "" });
     expect(err).toMatch(says);
     expect(err).not.toMatch(/node_modules|dist\/|file:\/\/|namespace=/);

@@ -4,9 +4,27 @@ import { spawn, spawnSync } from "node:child_process";
 import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
-import { built, main, root, temporaryFolder } from "./mullbook.ts";
+import { logWith, soundRows } from "./logs.ts";
+import { built, main, mullbookProcess, root, temporaryFolder } from "./mullbook.ts";
 
 beforeAll(built, 180_000);
+
+test("exit codes, results and messages are those of the call", () => {
+  const cwd = temporaryFolder();
+  writeFileSync(join(cwd, "sound.yaml"), logWith(...soundRows));
+  writeFileSync(join(cwd, "bad.yaml"), logWith(...soundRows.with(1, "No. 50: 12,60")));
+  const sound = mullbookProcess(["check", "sound.yaml"], { cwd });
+  expect(sound).toMatchObject({ code: 0, err: "", out: expect.stringContaining("nothing wrong") });
+  const bad = mullbookProcess(["write", "grain-fineness", "bad.yaml", "--as", "json"], { cwd });
+  expect(bad).toMatchObject({ code: 1, out: "bad-grain-fineness.json\n" });
+  expect(bad.err).toContain("bad.yaml:15:");
+  expect(mullbookProcess(["chek"], { cwd })).toMatchObject({ code: 2, out: "" });
+  const page = mullbookProcess(["write", "grain-fineness", "sound.yaml"], { cwd });
+  expect(page).toMatchObject({ code: 0, out: "sound-grain-fineness.html\n" });
+  expect(readFileSync(join(cwd, page.out.trim()), "utf8")).toMatch(
+    /^<!doctype html>[\s\S]*<svg[\s\S]*<\/html>\n$/,
+  );
+});
 
 test("a reader that closes the pipe gets no complaint", async () => {
   const cwd = temporaryFolder();

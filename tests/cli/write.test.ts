@@ -16,11 +16,11 @@ function folderWithLog(): string {
   return cwd;
 }
 
-test("HTML unless said otherwise, here unless said otherwise; the same log gives the same bytes, whatever stood there", () => {
+test("HTML unless said otherwise, here unless said otherwise; the same log gives the same bytes, whatever stood there", async () => {
   const cwd = folderWithLog();
   const name = "my-sands-grain-fineness.html";
-  const written = () => {
-    expect(mullbook(["write", notebook, "My sands.yaml"], { cwd })).toMatchObject({
+  const written = async () => {
+    expect(await mullbook(["write", notebook, "My sands.yaml"], { cwd })).toMatchObject({
       code: 0,
       out: `${name}\n`,
     });
@@ -28,26 +28,26 @@ test("HTML unless said otherwise, here unless said otherwise; the same log gives
     expect(readdirSync(cwd).sort()).toEqual(["My sands.yaml", name]);
     return readFileSync(join(cwd, name), "utf8");
   };
-  const page = written();
+  const page = await written();
   expect(page).toMatch(/^<!doctype html>[\s\S]*<\/html>\n$/);
   expect(page).toContain("<svg");
   writeFileSync(join(cwd, name), "x".repeat(1e6));
-  expect(written()).toBe(page);
+  expect(await written()).toBe(page);
 });
 
-test("JSON: one file, whose figures a script can take", () => {
+test("JSON: one file, whose figures a script can take", async () => {
   const cwd = folderWithLog();
-  expect(mullbook(["write", notebook, "My sands.yaml", "--as", "json", "--to", "a/b"], { cwd }).out).toBe(
-    "a/b/my-sands-grain-fineness.json\n",
-  );
+  expect(
+    (await mullbook(["write", notebook, "My sands.yaml", "--as", "json", "--to", "a/b"], { cwd })).out,
+  ).toBe("a/b/my-sands-grain-fineness.json\n");
   const page = JSON.parse(readFileSync(join(cwd, "a/b/my-sands-grain-fineness.json"), "utf8"));
   expect(page.format).toBe("mullbook-page/1");
   expect(page.tables.length).toBeGreaterThan(0);
 });
 
-test("Markdown: a folder whose drawings are where the text says", () => {
+test("Markdown: a folder whose drawings are where the text says", async () => {
   const cwd = folderWithLog();
-  const { code, out } = mullbook(["write", notebook, "My sands.yaml", "--as", "markdown"], { cwd });
+  const { code, out } = await mullbook(["write", notebook, "My sands.yaml", "--as", "markdown"], { cwd });
   expect(code).toBe(0);
   const paths = out.trimEnd().split("\n");
   expect(paths[0]).toBe("my-sands-grain-fineness/my-sands-grain-fineness.md");
@@ -61,9 +61,9 @@ test("Markdown: a folder whose drawings are where the text says", () => {
     expect(readFileSync(join(cwd, drawing), "utf8")).toMatch(/^<svg[\s\S]*<\/svg>\n$/);
 });
 
-test("CSV: the shares are those of the masses", () => {
+test("CSV: the shares are those of the masses", async () => {
   const cwd = folderWithLog();
-  const { code, out } = mullbook(["write", notebook, "My sands.yaml", "--as", "csv"], { cwd });
+  const { code, out } = await mullbook(["write", notebook, "My sands.yaml", "--as", "csv"], { cwd });
   expect(code).toBe(0);
   expect(out.split("\n")).toContain("my-sands-grain-fineness/shares.csv");
   const shares = readFileSync(join(cwd, "my-sands-grain-fineness/shares.csv"), "utf8");
@@ -72,7 +72,7 @@ test("CSV: the shares are those of the masses", () => {
   expect(shares).toMatch(/^No\. 50,0\.3,25\.2252,/m);
 });
 
-test("a log is never written over, by whatever name or link", () => {
+test("a log is never written over, by whatever name or link", async () => {
   const cwd = temporaryFolder();
   const log = logWith(...soundRows);
   mkdirSync(join(cwd, "to"));
@@ -81,14 +81,16 @@ test("a log is never written over, by whatever name or link", () => {
   linkSync(join(cwd, "a.yaml"), join(cwd, "a-grain-fineness.json"));
   symlinkSync(join(cwd, "a.yaml"), join(cwd, "to", "a-grain-fineness.json"));
   for (const to of [".", "to"]) {
-    const { code, out, err } = mullbook(["write", notebook, "a.yaml", "--as", "json", "--to", to], { cwd });
+    const { code, out, err } = await mullbook(["write", notebook, "a.yaml", "--as", "json", "--to", to], {
+      cwd,
+    });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(/your log[\s\S]*--to DIR/);
   }
   expect(readFileSync(join(cwd, "a.yaml"), "utf8")).toBe(log);
 });
 
-test("where no page can be written it is said why", () => {
+test("where no page can be written it is said why", async () => {
   const cwd = folderWithLog();
   writeFileSync(join(cwd, "taken"), "");
   mkdirSync(join(cwd, "my-sands-grain-fineness.json"));
@@ -96,26 +98,29 @@ test("where no page can be written it is said why", () => {
     ["taken", /a part of the path is a file/],
     [".", /is a folder/],
   ] as const) {
-    const { code, out, err } = mullbook(["write", notebook, "My sands.yaml", "--as", "json", "--to", to], {
-      cwd,
-    });
+    const { code, out, err } = await mullbook(
+      ["write", notebook, "My sands.yaml", "--as", "json", "--to", to],
+      {
+        cwd,
+      },
+    );
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(says);
   }
   expect(readdirSync(cwd).filter((name) => name.endsWith(".tmp"))).toEqual([]);
 });
 
-test("a sieve that only says mesh gets through to a figure by the remedy of check", () => {
+test("a sieve that only says mesh gets through to a figure by the remedy of check", async () => {
   const cwd = temporaryFolder();
   const rows = (...finest: string[]) => logWith(...soundRows.slice(0, 4), ...finest, "pan: 0.15");
   writeFileSync(join(cwd, "log.yaml"), rows("200 mesh: 1.90"));
-  const { code, out } = mullbook(["check", "log.yaml"], { cwd });
+  const { code, out } = await mullbook(["check", "log.yaml"], { cwd });
   expect(code).toBe(1);
   const [, wire] = /write "(200 mesh, [^"]*)"/.exec(out)!;
   const [, opening] = /what it may be off by: "([^"]*)"/.exec(out)!;
-  const width = (...finest: string[]) => {
+  const width = async (...finest: string[]) => {
     writeFileSync(join(cwd, "log.yaml"), rows(...finest));
-    const written = mullbook(["write", notebook, "log.yaml", "--as", "json"], { cwd });
+    const written = await mullbook(["write", notebook, "log.yaml", "--as", "json"], { cwd });
     expect(written).toMatchObject({ code: 0 });
     const page = JSON.parse(readFileSync(join(cwd, written.out.trim()), "utf8"));
     const { value, low, high } = page.figures["Dune sand"].grainFinenessNumber;
@@ -124,9 +129,9 @@ test("a sieve that only says mesh gets through to a figure by the remedy of chec
     return high - low;
   };
   // The less is known of the opening, the wider the interval.
-  const known = width("No. 200: 1.90");
-  expect(width(`${wire}: 1.90`)).toBeGreaterThan(known);
-  expect(width(`${opening}: 1.90`)).toBeGreaterThan(known);
+  const known = await width("No. 200: 1.90");
+  expect(await width(`${wire}: 1.90`)).toBeGreaterThan(known);
+  expect(await width(`${opening}: 1.90`)).toBeGreaterThan(known);
   // A trace, as check tells to write it.
-  expect(width("No. 140: 1.90", "No. 200: 0.005 ± 0.005 g")).toBeGreaterThan(0);
+  expect(await width("No. 140: 1.90", "No. 200: 0.005 ± 0.005 g")).toBeGreaterThan(0);
 });

@@ -1,7 +1,7 @@
 // Each card prints on one page of A4 and of Letter, and nothing on it is cut off.
 
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { cards, writeCard } from "../../lib/page/card.ts";
 import { openBrowser, withoutBrowser } from "../browser/chromium.ts";
 
@@ -10,7 +10,6 @@ describe.skipIf(withoutBrowser)("a card on paper", () => {
   beforeAll(async () => {
     browser = await openBrowser();
   }, 60_000);
-  afterAll(() => browser?.close());
 
   test.each(cards.map((card) => [card.name, card] as const))(
     "%s",
