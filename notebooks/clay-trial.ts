@@ -35,6 +35,7 @@ import {
   trialReport,
   trialResult,
   trialStanding,
+  waterFindings,
 } from "../lib/index.ts";
 
 export default notebook(
@@ -45,7 +46,8 @@ export default notebook(
     const compared = comparisons(report, units);
     const found = [...trialFindings(report, printTestIn(units)), ...compared.map(({ finding }) => finding)];
     const standing = trialStanding(report.rows, log, { units, varied: "clay", gfn: report.gfn });
-    const findings = [...found, ...standing.findings];
+    const water = waterFindings(report, log, units);
+    const findings = [...found, ...water, ...standing.findings];
     const data = trialData(report.rows, units);
     return {
       title: log.title ? `Clay trial: ${log.title}` : "Clay trial",
@@ -64,9 +66,9 @@ export default notebook(
         {
           role: "result",
           title: "Before and after",
-          // What the batches were tempered to is told in a sentence alone.
+          // What the batches were tempered to, and what cannot be told from no difference, is told in a sentence alone.
           blocks: compared
-            .filter(({ figures }) => figures.test !== "compactability")
+            .filter(({ figures: { test, low, high } }) => test !== "compactability" && (low > 0 || high < 0))
             .map(({ chart }): Block => ({ kind: "chart", chart })),
         },
         {
@@ -80,7 +82,9 @@ export default notebook(
           blocks: [{ kind: "list", items: nextSteps(report, nextBatchWords(report, units)) }],
         },
       ],
-      sources: [...new Set([...found.flatMap(({ source }) => source ?? []), ...standing.sources])],
+      sources: [
+        ...new Set([...[...found, ...water].flatMap(({ source }) => source ?? []), ...standing.sources]),
+      ],
       colophon: [
         `Log ${log.file}, fingerprint ${log.fingerprint}.`,
         ...(log.founder ? [`Kept by ${log.founder}.`] : []),
@@ -107,7 +111,10 @@ function answer({ rows }: TrialReport, findings: readonly Finding[]): Text[] {
     return [
       "No batch of this log says how much clay and sand went in: write made of, and the curves follow.",
     ];
-  return findings.slice(0, 2).map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text));
+  const both = findings.filter(({ code }) => code === "trial/two-varied");
+  return [...findings.slice(0, 2 - both.length), ...both].map(
+    ({ text }, k): Text => (k === 0 ? [{ strong: text }] : text),
+  );
 }
 
 /** What the trade has published on clay, with the founder's batches on it. */

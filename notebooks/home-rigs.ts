@@ -68,7 +68,7 @@ export default notebook(
           blocks: [{ kind: "list", items: nextSteps(rows, pooled) }],
         },
       ],
-      sources: standing.sources,
+      sources: [...new Set([...water.flatMap(({ source }) => source ?? []), ...standing.sources])],
       colophon: [
         `Log ${log.file}, fingerprint ${log.fingerprint}.`,
         ...(log.founder ? [`Kept by ${log.founder}.`] : []),

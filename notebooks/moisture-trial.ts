@@ -36,11 +36,12 @@ export default notebook(
     const found = trialFindings(report, printTestIn(units));
     const water = waterFindings(report, log, units);
     const standing = trialStanding(rows, log, { units, varied: report.axis, gfn: report.gfn });
+    const nextBatch = nextBatchWords(report, units);
     const findings = [...found.slice(0, 1), ...water, ...found.slice(1), ...standing.findings];
     return {
       title: log.title ? `Moisture trial: ${log.title}` : "Moisture trial",
       question: "At which water are the aims met, how sure is that, and which batch comes next?",
-      answer: answer(report, found, water),
+      answer: answer(report, found, water, nextBatch),
       sections: [
         {
           role: "cautions",
@@ -58,7 +59,7 @@ export default notebook(
         {
           role: "next",
           title: "What to do next",
-          blocks: [{ kind: "list", items: nextSteps(report, findings, nextBatchWords(report, units)) }],
+          blocks: [{ kind: "list", items: nextSteps(report, findings, nextBatch) }],
         },
       ],
       sources: [
@@ -80,18 +81,35 @@ export default notebook(
   { question: "At which water are the aims met, how much to add now, and which batch comes next?" },
 );
 
+/** What casts doubt on all, the aim or why there is none, the aim by the tube, its chance; then what to do with water. */
 function answer(
   { rows, offAxis }: TrialReport,
   found: readonly Finding[],
   water: readonly Finding[],
+  nextBatch: string | undefined,
 ): Text[] {
   if (rows.length === 0) return ["No batch of this log has a moisture: test some, and the curves follow."];
-  const told = [...found.slice(0, 2), ...water].map(
-    ({ text }, k): Text => (k === 0 ? [{ strong: text }] : text),
-  );
+  const decides = found.findIndex(({ code }) => aimCodes.includes(code));
+  const lead = decides > 0 ? [found[0]!, found[decides]!] : found.slice(0, 1);
+  const told = [...lead, ...found.filter(({ code }) => besideAim.includes(code)), ...water];
   const left = offAxis.length > 0 ? [`Without a moisture, and so left out: ${offAxis.join(", ")}.`] : [];
-  return [...told, ...left];
+  const few = found.some(({ code }) => code === "trial/too-few-batches");
+  return [
+    ...told.map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text)),
+    ...(few && nextBatch ? [nextBatch] : []),
+    ...left,
+  ];
 }
+
+const aimCodes = [
+  "trial/aim",
+  "trial/aim-open",
+  "trial/no-window",
+  "trial/too-few-batches",
+  "trial/no-aims",
+  "trial/no-curve",
+];
+const besideAim = ["trial/two-varied", "trial/aim-by-tube", "trial/chance"];
 
 function withShares(data: Section, rows: readonly BatchFigures[]): Section {
   return { ...data, blocks: [...data.blocks, ...recipeShares(rows)] };

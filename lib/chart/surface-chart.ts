@@ -158,7 +158,7 @@ function keyEntries(input: SurfaceChartInput, field: SurfaceField, drawn: boolea
   if (batches.length > 0) entries.push({ text: "batch", sample: "mark", style: batchStyle });
   if (drawn)
     entries.push({
-      text: `${axisTitle(property)}: ${doubtText(field, input)}; darker is higher`,
+      text: `${axisTitle(property)}: ${doubtText(field, input)}; deeper colour is higher`,
       sample: "area",
       style: fillStyle,
     });
@@ -166,11 +166,14 @@ function keyEntries(input: SurfaceChartInput, field: SurfaceField, drawn: boolea
   return entries;
 }
 
+/** A line's figure keeps so far off the border of the plot, px. */
+const rim = 4;
+
 /** The figure of each line, on the line where nothing else stands, as near to the middle of what was tried as it goes. */
 function levelLabels(
   levels: readonly number[],
   rings: readonly (readonly (readonly At[])[])[],
-  { xDomain, tried }: SurfaceField,
+  { xDomain, otherDomain, tried }: SurfaceField,
   y: (value: number) => number,
   x: (value: number) => number,
   around: readonly Taken[],
@@ -181,10 +184,17 @@ function levelLabels(
   // The upright scale is straight: two of its places give all.
   const [zero, one] = [y(0), y(1)];
   const otherOf = (py: number) => (py - zero) / (one - zero);
+  const [foot, head] = [y(otherDomain[0]), y(otherDomain[1])];
+  // Along the border a ring closes without being a line of one figure.
+  const within = ({ px, py }: At): boolean =>
+    px > xFrom + rim && px < xTo - rim && py > head + rim && py < foot - rim;
+  const off = ({ px, py }: At): number => Math.hypot(px - (xFrom + xTo) / 2, py - (foot + head) / 2);
   return levels.flatMap((level, i) => {
     const text = levelText(level);
     const half = textWidth(text, smallestLetterPx) / 2 + 2;
     const free = rings[i]!.flat()
+      .filter(within)
+      .sort((a, b) => off(a) - off(b))
       .map(({ px, py }) => ({
         word: { px, py, text },
         box: { left: px - half, right: px + half, top: py - 7, bottom: py + 7 },

@@ -43,7 +43,7 @@ export function surfaceCaption(input: SurfaceChartInput, field: SurfaceField): s
   return [
     `${capital(property.title)} over ${axis.title} and ${other.title}, as fitted`,
     field.levels.length > 0
-      ? `: lines join places of one figure, darker is higher (${doubtText(field, input)}, 95 %)`
+      ? `: lines join places of one figure, deeper colour is higher (${doubtText(field, input)}, 95 %)`
       : "",
     "; marks are your batches; beyond the dotted edge nothing was tried.",
   ].join("");

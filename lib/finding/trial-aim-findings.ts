@@ -1,11 +1,12 @@
 // What a trial says of the aim: where, how sure, how wide, and what hangs on one batch.
 
-import { printNumber } from "../quantity/print.ts";
+import { printFigure, printNumber } from "../quantity/print.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import { axisPlaces, axisUnit, placeText, spanText } from "./trial-axis.ts";
 import * as say from "./trial-messages.ts";
+import { tubeAim } from "./tube-aim.ts";
 
 export function aimFindings(report: TrialReport): readonly Finding[] {
   const { result, why, rows, levels, moved, next, influence, properties } = report;
@@ -18,9 +19,16 @@ export function aimFindings(report: TrialReport): readonly Finding[] {
   const found: Finding[] = [];
   const { aim, chanceAtAim, window, limits, chances } = result;
   const places = axisPlaces(report);
-  const usual = properties.filter(({ wanted }) => wanted && !wanted.own).map(({ test }) => test);
+  const usual = properties
+    .filter(({ test, wanted }) => wanted && !wanted.own && report.aimed.includes(test))
+    .map(({ test }) => test);
   if (window) {
     found.push(aimFound(report, usual.length > 0));
+    const tube = tubeAim(report);
+    if (tube) {
+      const { value, low, high } = tube;
+      found.push(say.aimByTube(printFigure({ value, low, high, unit: "%", atLeast: report.atLeast }).text));
+    }
     found.push(
       say.chanceAtAim(
         chanceText(chanceAtAim),
@@ -69,7 +77,7 @@ function aimFound(report: TrialReport, usual: boolean): Finding {
     : usual
       ? "usual ranges are among them"
       : "";
-  return say.aimAt(placeText(aim, report), unit, doubt);
+  return say.aimAt(placeText(aim, report, report.atLeast), unit, doubt, report.atLeast);
 }
 
 /** "82", "99 or more", "1 or fewer": a chance in a hundred, never a certainty. */

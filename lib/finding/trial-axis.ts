@@ -20,17 +20,19 @@ export function axisPlaces({ result, x }: Pick<TrialReport, "result" | "x">): nu
   const size =
     aim && aim.high > aim.low ? (aim.high - aim.low) / 2 : (Math.max(...values) - Math.min(...values)) / 10;
   if (!(size > 0) || !Number.isFinite(size)) return 2;
-  return Math.min(3, Math.max(0, 1 - Math.floor(Math.log10(size))));
+  // Without an aim a place is a proposal for the scale: hundredths will do.
+  return Math.min(aim ? 3 : 2, Math.max(0, 1 - Math.floor(Math.log10(size))));
 }
 
-/** "3.33 (95 %: 3.24 to 3.54)". */
+/** "3.33 (95 %: 3.24 to 3.54)"; "or wider" where a part of the doubt is not known. */
 export function placeText(
   { x, low, high }: { readonly x: number; readonly low: number; readonly high: number },
   report: Pick<TrialReport, "result" | "x">,
+  atLeast = false,
 ): string {
   const places = axisPlaces(report);
   return low < high
-    ? `${printNumber(x, places)} (95 %: ${spanText({ low, high }, report)})`
+    ? `${printNumber(x, places)} (95 %: ${spanText({ low, high }, report)}${atLeast ? " or wider" : ""})`
     : printNumber(x, places);
 }
 

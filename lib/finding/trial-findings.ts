@@ -12,7 +12,7 @@ import { inOwnUnits, type PrintTest } from "./trial-print.ts";
 import { reachFindings } from "./trial-reach-findings.ts";
 import { instrumentFindings, rigFindings } from "./trial-rig-findings.ts";
 import { shapeFindings } from "./trial-shape-findings.ts";
-import { levelTop, noSurface } from "./trial-shape-messages.ts";
+import { levelTop, noSurface, twoVaried } from "./trial-shape-messages.ts";
 import { uncheckedFindings } from "./unchecked.ts";
 
 const tones = ["error", "doubt", "good", "note"];
@@ -74,5 +74,7 @@ function surfaceFindings(report: TrialReport): readonly Finding[] {
       : "";
     return [levelTop(test, place, kind, reach)];
   });
-  return [...tops, ...none];
+  const fitted = report.surfaces.find(({ surface }) => surface.form !== "none");
+  const both = fitted ? [twoVaried(name, axisName({ axis: fitted.other }))] : [];
+  return [...both, ...tops, ...none];
 }

@@ -4,13 +4,18 @@ import type { Finding } from "./finding.ts";
 
 const curves = "y = b₀ + b₁u + b₂u² by least squares, u the centred axis; limits by Student's t";
 
-export const aimAt = (place: string, axis: string, doubt: string): Finding => ({
+export const aimAt = (place: string, axis: string, doubt: string, knownInPart: boolean): Finding => ({
   code: "trial/aim",
   tone: doubt === "" ? "good" : "doubt",
   text: `${place} ${axis} is where the ranges that are wanted are met with the most to spare${doubt === "" ? "" : `; ${doubt}`}.`,
   because: [
     "There the nearest edge of all ranges is farthest away, counted in the scatter of a batch.",
     "The interval is of the same place worked out for every draw of the curves.",
+    ...(knownInPart
+      ? [
+          "A part of the rigs' own doubt is not known (see the ± that say at least): the interval is at least so wide.",
+        ]
+      : []),
   ],
   formula:
     "aim = the place where min over the tests of (distance to the nearer edge)/(scatter of a batch) is largest",
@@ -27,6 +32,15 @@ export const aimOpen = (place: string, axis: string, side: string): Finding => (
       : "One batch a small step further would tell.",
   ],
   source: "Our own: more than one draw in forty has its best place at an end",
+});
+
+export const aimByTube = (compactability: string): Finding => ({
+  code: "trial/aim-by-tube",
+  tone: "note",
+  text: `${compactability} compactability is what your own curve has at that aim: temper to it by the tube.`,
+  because: ["The ± holds the interval of the curve there, and that of the aim along its slope."],
+  formula: "compactability at the aim = curve(aim)",
+  source: "Our own; limits by Student's t",
 });
 
 export const moreWindows = (windows: string, axis: string): Finding => ({
@@ -113,7 +127,7 @@ export const peakAt = (test: string, place: string, axis: string): Finding => ({
 export const peakNotBounded = (test: string): Finding => ({
   code: "trial/peak-not-bounded",
   tone: "note",
-  text: `The place where ${test} is highest cannot be told from these batches.`,
+  text: `No peak of ${test} can be told from these batches.`,
   because: ["A straight line through them cannot be ruled out, or the turn lies outside what was tried."],
   source: "Fieller 1954",
 });

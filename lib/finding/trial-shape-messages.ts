@@ -61,6 +61,13 @@ export const theseBlocksOnly = (): Finding => ({
   because: ["Three days or bags, each named under block, let their scatter be counted in."],
 });
 
+export const twoVaried = (axis: string, other: string): Finding => ({
+  code: "trial/two-varied",
+  tone: "doubt",
+  text: `${capital(other)} was varied as well as ${axis}: on the curves over ${axis} alone its effect stands as scatter, so chances there come out low. Read the surfaces over both.`,
+  because: ["A trial with one of the two held still gives a curve, an aim and a chance over the other."],
+});
+
 export const levelTop = (test: string, place: string, kind: string, region: string): Finding =>
   kind === "maximum"
     ? {

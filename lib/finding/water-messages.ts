@@ -56,8 +56,10 @@ export const otherWay = (by: string, other: string, need: string): string =>
   `The need is surest by ${by}; by ${other} it would be ${need}.`;
 export const testAgainBy = (finer: string, tells: string, other: string, otherTells: string): string =>
   `When you test again, go by ${finer}: it tells ${tells} points of water apart, your ${other} ${otherTells}.`;
-export const throughSlope = (sensitivity: string): string =>
-  `Through your own curve: ${sensitivity} points of moisture move compactability by 10.`;
+export const throughSlope = (from: string, sensitivity: string): string =>
+  `Through ${from}: ${sensitivity} points of moisture move compactability by 10.`;
+export const publishedAlone =
+  "Two published figures, far apart: fully mulled foundry sand, and a shop's ratio. Three batches of your own give a slope of your own.";
 export const doseAtLeast = "A part of the doubt is not known, so the need may lie further off.";
 
 /** "Make the next batch at 3.45 % …: with 5.00 kg of this sand and 445 g of bentonite that is 152 ± 6 g of water." */

@@ -13,6 +13,10 @@ import { ownAim, type WantedRange } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { curveSlope } from "./curve-slope.ts";
 import { endsOf } from "./ends.ts";
+import { aimSpread, closedAim, heightAtAim } from "./tube-aim.ts";
+
+/** What says how much water moves compactability by how much. */
+export type SlopeFrom = "your own curve" | "your batches and a published slope" | "published slopes alone";
 
 export interface WaterNow {
   /** The batch that the heap is taken to be like. */
@@ -24,6 +28,7 @@ export interface WaterNow {
   readonly toIs: "the aim of this trial" | "the middle of your own aim" | "the middle of a usual range";
   /** Points of moisture for 10 of compactability, for a dose by compactability. */
   readonly sensitivityPercent?: Figure;
+  readonly slopeFrom?: SlopeFrom;
   /** What the instrument's own ± comes to, points of moisture: the finer one is the one to test again with. */
   readonly tellsPoints: number;
   /** For 10 kg of damp heap. */
@@ -38,13 +43,14 @@ export interface WaterNow {
  * The first dose for sand like the last batch (by date, then order), by moisture and by compactability as far as the
  * log tells, the surer need first. To: the trial's aim where it is bounded, else the middle of the founder's own aim, else
  * of a usual range. By compactability: through the slope of the trial's own curve between here and there (points of
- * moisture for 10 of compactability). Empty for a trial of clay, and where there is nothing to aim for.
+ * moisture for 10 of compactability), else, for bentonite sand, through what others have found (publishedSensitivity):
+ * so in a trial of clay, where the water only follows. Empty where there is nothing to aim for.
  * Doses: firstDoseKg, firstDoseByCompactabilityKg.
  */
 export function waterNow(report: TrialReport, log: Log): readonly WaterNow[] {
   // One batch stands on no axis of a trial, and is enough for a dose.
   const last = lastBatch(report.rows.length > 0 ? report.rows : batchFigures(log).figures);
-  if (!last || report.axis === "clay") return [];
+  if (!last) return [];
   const heap = heapFigure(log);
   const found = [
     byMoisture(report, log, last, heap?.figure),
@@ -119,9 +125,9 @@ function byCompactability(
   const from = tests.compactability;
   if (!from) return undefined;
   const found =
-    report.axis === "moisture" ? overMoisture(report, log, tests.moisture) : overItself(report, log);
+    report.axis === "compactability" ? overItself(report, log) : overMoisture(report, log, tests.moisture);
   if (!found) return undefined;
-  const { to, sensitivity } = found;
+  const { to, sensitivity, slopeFrom } = found;
   const dose = (mass: Figure | number): FirstDose =>
     firstDoseByCompactabilityKg({
       heapKg: mass,
@@ -138,46 +144,70 @@ function byCompactability(
     to: figure(to.spread),
     toIs: to.is,
     sensitivityPercent: figure(sensitivity),
+    slopeFrom,
     per10: dose(10),
     ...(heapKg ? { heap: { massKg: heapKg, dose: dose(heapKg) } } : {}),
     atLeast: from.missing.length > 0,
   };
 }
 
+interface Sensitivity {
+  readonly to: To;
+  /** Points of moisture for 10 of compactability. */
+  readonly sensitivity: Spread;
+  readonly slopeFrom: SlopeFrom;
+}
+
 /** Compactability as a curve over moisture: its height at the aim, and ten over its slope. */
-function overMoisture(
-  report: TrialReport,
-  log: Log,
-  now: BatchFigure | undefined,
-): { readonly to: To; readonly sensitivity: Spread } | undefined {
+function overMoisture(report: TrialReport, log: Log, now: BatchFigure | undefined): Sensitivity | undefined {
+  const wet = report.axis === "moisture";
   const property = report.properties.find(({ test }) => test === "compactability");
-  if (!property) return undefined;
-  const aim = report.result?.window && closed(report) ? report.result.aim : undefined;
-  const value = aim && property.curve.at(aim.x);
-  const to: To | undefined =
-    aim && value
-      ? {
-          is: "the aim of this trial",
-          spread: heightAtAim(property.curve, aim.x, value, aimSpread(aim)),
-        }
-      : ownTo(log, "compactability", property.wanted);
+  const aim = wet && report.result?.window && closedAim(report) ? report.result.aim : undefined;
+  const height = aim && property && heightAtAim(property.curve, aim);
+  const to: To | undefined = height
+    ? { is: "the aim of this trial", spread: height }
+    : ownTo(log, "compactability", property?.wanted);
   if (!to) return undefined;
   const middle = now && aim ? (now.value + aim.x) / 2 : (now?.value ?? aim?.x);
-  const sensitivity = sensitivityOf(property.curve, middle);
-  return sensitivity && { to, sensitivity };
+  const own = wet && property ? sensitivityOf(property.curve, middle) : undefined;
+  if (own && property) return { to, sensitivity: own, slopeFrom: slopeOf(property.curve) };
+  if (log.bond !== "bentonite") return undefined;
+  return { to, sensitivity: publishedSensitivity(), slopeFrom: "published slopes alone" };
+}
+
+const slopeOf = ({ prior }: ResponseCurve): SlopeFrom =>
+  prior ? "your batches and a published slope" : "your own curve";
+
+/** Points of moisture for 10 of compactability, from the least that was found in print to the most. */
+const publishedEnds = { low: 0.21, high: 1 } as const;
+
+/**
+ * What others have found, where a founder's own batches give no slope: anywhere between 0.21 and 1.0 points of moisture
+ * for 10 of compactability. The low end is worked out from the equilibrium moisture of fully mulled iron-foundry sand
+ * (8 % live clay, 35 to 45 %; ICRI Report 610), the high end is 10 over a shop's ratio of 10; a home sand may lie
+ * anywhere between, so the draws are even. The first dose then follows the low end.
+ */
+function publishedSensitivity(): Spread {
+  const { low, high } = publishedEnds;
+  const source = "water sensitivity as published";
+  return spread({
+    mean: (low + high) / 2,
+    halfWidth: (high - low) / 2,
+    kind: "rectangular",
+    doubt: "model",
+    source,
+  });
 }
 
 /** Moisture as a curve over compactability: ten times its slope. */
-function overItself(
-  report: TrialReport,
-  log: Log,
-): { readonly to: To; readonly sensitivity: Spread } | undefined {
+function overItself(report: TrialReport, log: Log): Sensitivity | undefined {
   const moisture = report.properties.find(({ test }) => test === "moisture");
   const to = aimOf(report) ?? ownTo(log, "compactability", report.axisWanted);
   if (!moisture || !to) return undefined;
   const slope = curveSlope(moisture.curve, to.spread.value);
   if (!slope || !(slope.value > 0)) return undefined;
-  return { to, sensitivity: lift((v) => 10 * Math.max(0, v[0]!), [slope]) };
+  const sensitivity = lift((v) => 10 * Math.max(0, v[0]!), [slope]);
+  return { to, sensitivity, slopeFrom: slopeOf(moisture.curve) };
 }
 
 function sensitivityOf(curve: ResponseCurve, at: number | undefined): Spread | undefined {
@@ -187,36 +217,9 @@ function sensitivityOf(curve: ResponseCurve, at: number | undefined): Spread | u
   return lift((v) => 10 / Math.max(0.1 * slope.value, v[0]!), [slope]);
 }
 
-/** The curve's height at the aim: its own interval, and the aim's along the slope. */
-function heightAtAim(
-  curve: ResponseCurve,
-  x: number,
-  { mean, low, high }: { readonly mean: number; readonly low: number; readonly high: number },
-  aim: Spread,
-): Spread {
-  const source = "compactability at the aim of this trial";
-  const height = spread({ mean, halfWidth: (high - low) / 2, kind: "normal", source });
-  const slope = curveSlope(curve, x)?.value ?? 0;
-  return lift((v) => v[0]! + slope * (v[1]! - x), [height, aim]);
-}
-
-function aimSpread({
-  x,
-  low,
-  high,
-}: {
-  readonly x: number;
-  readonly low: number;
-  readonly high: number;
-}): Spread {
-  return spread({ mean: x, halfWidth: (high - low) / 2, kind: "normal", source: "the aim of this trial" });
-}
-
-const closed = ({ result }: TrialReport): boolean => !(result?.aim.open.low || result?.aim.open.high);
-
 function aimOf(report: TrialReport): To | undefined {
   const { result } = report;
-  if (!result?.window || !closed(report)) return undefined;
+  if (!result?.window || !closedAim(report)) return undefined;
   return { is: "the aim of this trial", spread: aimSpread(result.aim) };
 }
 

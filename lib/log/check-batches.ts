@@ -122,7 +122,7 @@ function checkAxis(batches: readonly Batch[], axis: TrialAxis, reportAbout: Repo
     reportAbout(last.name)(allAtOne(axis, shown(mean(values))), last.place);
     return;
   }
-  const twins = twinsIn(placed, near[axis]);
+  const twins = twinsIn(placed, near[axis]).filter(({ batch, other }) => otherwiseAlike(batch, other, axis));
   for (const { batch, at, other } of twins.slice(0, toldTwins))
     reportAbout(batch.name)(sameAxis(axis, shown(at), other.name), batch.place);
   const more = twins[toldTwins];
@@ -158,6 +158,15 @@ function twinsIn(placed: readonly Placed[], within: number): (Placed & { readonl
     own.push({ ...one, index });
     bins.set(bin, own);
     return first ? [{ ...one, other: first.batch }] : [];
+  });
+}
+
+/** Two batches at one clay and unlike waters are no repeat, nor two at one water and unlike clays. */
+function otherwiseAlike(a: Batch, b: Batch, axis: TrialAxis): boolean {
+  const others: readonly TrialAxis[] = axis === "clay" ? ["moisture"] : ["clay"];
+  return others.every((other) => {
+    const [here, there] = [axisOf(a, other), axisOf(b, other)];
+    return here === undefined || there === undefined || Math.abs(here - there) < 2 * near[other];
   });
 }
 

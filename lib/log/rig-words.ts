@@ -28,7 +28,8 @@ const by: { readonly [method: string]: string } = {
 
 export function rigWords({ test, method, rig, scale, worked, raw }: TestReading): string {
   if (worked && Object.keys(raw).length === 0 && method === undefined && !rig) {
-    return test === "squeeze" ? `${tested.squeeze}.` : "A number worked out elsewhere.";
+    const named = `${test.charAt(0).toUpperCase()}${test.slice(1)}`;
+    return test === "squeeze" ? `${tested.squeeze}.` : `${named}: a number worked out elsewhere.`;
   }
   const parts = [
     method === undefined ? undefined : (by[method] ?? method),

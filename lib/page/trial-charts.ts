@@ -1,6 +1,5 @@
 // The charts of a trial, from its report.
 
-import type { AxisName } from "../chart/axis-words.ts";
 import { chancePanel } from "../chart/chance-panel.ts";
 import type { Chart } from "../chart/chart.ts";
 import { nextTrialChart } from "../chart/next-trial-chart.ts";
@@ -9,32 +8,19 @@ import { responsePanels } from "../chart/response-panels.ts";
 import { squeezeChart } from "../chart/squeeze-chart.ts";
 import { listed } from "../finding/batch-names.ts";
 import { endsOf } from "../finding/ends.ts";
-import type { TestName, TrialAxis } from "../log/batch.ts";
+import type { TestName } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
 import { squeezeSteps } from "../sand/squeeze.ts";
 import { gridOver } from "../trial/aim.ts";
 import type { TrialProperty } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { inShownUnit, metric, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
-
-const axes: { readonly [axis in TrialAxis]: AxisName } = {
-  moisture: { title: "moisture", unit: "%", basis: "damp mass" },
-  clay: { title: "bentonite added", unit: "%", basis: "dry mix" },
-  compactability: { title: "compactability", unit: "%", basis: "height" },
-};
-
-const names: { readonly [test in TestName]?: Omit<AxisName, "title"> & { readonly property: string } } = {
-  compactability: { property: "compactability", unit: "%", basis: "height" },
-  "green compression": { property: "green compression strength", unit: "kPa" },
-  "green shear": { property: "green shear strength", unit: "kPa" },
-  splitting: { property: "splitting strength", unit: "kPa" },
-  permeability: { property: "permeability number", unit: "" },
-  moisture: { property: "moisture", unit: "%", basis: "damp mass" },
-  density: { property: "specimen density", unit: "g/cm³" },
-};
+import { testNames, trialAxisNames } from "./trial-names.ts";
+import { surfaceCharts } from "./trial-surfaces.ts";
 
 /**
- * Response curves with the aim, the chance of meeting the aims, and where the next batch would help.
+ * Response curves with the aim, the chance of meeting the aims, where the next batch would help, and the surfaces of a
+ * trial in which two things were varied.
  * units: as the readings were typed unless given.
  */
 export function trialCharts(
@@ -42,7 +28,7 @@ export function trialCharts(
   units: ShownUnits = shownUnits({ batches: report.rows.map(({ batch }) => batch) }),
 ): readonly Chart[] {
   const { properties, result, next, rows } = report;
-  const axis = axes[report.axis];
+  const axis = trialAxisNames[report.axis];
   const drawn: Chart[] = [];
   // Against clay, water only follows what the sand was tempered to: the temper chart has it.
   const isDrawn = ({ test }: TrialProperty): boolean =>
@@ -68,7 +54,7 @@ export function trialCharts(
         name: "chance",
         axis,
         each: report.aimed.map((test, k) => ({
-          property: names[test]?.property ?? test,
+          property: testNames[test]?.property ?? test,
           points: chances.map(({ x, each }) => ({ x, chance: 100 * each[k]! })),
         })),
         all: chances.map(({ x, all }) => ({ x, chance: 100 * all })),
@@ -80,7 +66,7 @@ export function trialCharts(
   if (next && !next.enough && next.candidates.length > 0) {
     drawn.push(nextTrialChart({ name: "next-batch", axis, candidates: next.candidates, now: next.widthNow }));
   }
-  return drawn;
+  return [...drawn, ...surfaceCharts(report, units)];
 }
 
 /** Whose ranges the aims are: the founder's own, usual ones, or both, each named. */
@@ -99,7 +85,7 @@ function panelOf(
   { test, figures, leftOut, curve, optimum, wanted }: TrialProperty,
   units: ShownUnits,
 ): ResponsePanel {
-  const own = names[test] ?? { property: test, unit: "" };
+  const own = testNames[test] ?? { property: test, unit: "" };
   const system = units.of(test);
   const named = { ...own, unit: shownUnit(own.unit, system) };
   const y = (value: number): number =>
@@ -108,7 +94,7 @@ function panelOf(
     curve.form === "points only"
       ? {}
       : {
-          curve: gridOver(curve.from, curve.to, 30).map((at) => {
+          curve: gridOver(curve.from, curve.to, 14).map((at) => {
             const { mean, low, high, newLow, newHigh } = curve.at(at)!;
             return {
               x: at,
@@ -156,7 +142,7 @@ function withMetricData(
   units: ShownUnits,
 ): Chart {
   const converted = properties.some(({ test }) => {
-    const unit = names[test]?.unit ?? "";
+    const unit = testNames[test]?.unit ?? "";
     return shownUnit(unit, units.of(test)) !== unit;
   });
   return converted ? { ...chart, data: inMetric().table } : chart;

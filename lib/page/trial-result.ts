@@ -2,6 +2,7 @@
 
 import { chanceText } from "../finding/trial-aim-findings.ts";
 import { axisPlaces, axisUnit, spanText } from "../finding/trial-axis.ts";
+import { tubeAim } from "../finding/tube-aim.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { spread } from "../quantity/spread-of.ts";
@@ -32,17 +33,19 @@ function keyFigures(report: TrialReport): KeyFigure[] {
   const unit = axisUnit(report);
   if (!result?.window) return [];
   const open = result.aim.open.low || result.aim.open.high;
+  const tube = tubeAim(report);
   return [
     {
       label: `Aim, ${unit}`,
       figure: open
         ? `about ${printNumber(result.aim.x, axisPlaces(report))}`
-        : `${printNumber(result.aim.x, axisPlaces(report))} (${spanText(result.aim, report)})`,
+        : `${printNumber(result.aim.x, axisPlaces(report))} (${spanText(result.aim, report)}${report.atLeast ? " or wider" : ""})`,
       weak: open,
       under: open
         ? "At the end of what was tried: the best place may lie beyond."
         : "Where the ranges are met with the most to spare; in brackets its 95 % interval.",
     },
+    ...(tube ? [byTube(tube, report.atLeast)] : []),
     {
       label: `${report.axis === "clay" ? "Window" : "Temper window"}, ${unit}`,
       figure: spanText(result.window, report),
@@ -54,6 +57,14 @@ function keyFigures(report: TrialReport): KeyFigure[] {
       under: "Of meeting the ranges with a new batch; not of a sound casting.",
     },
   ];
+}
+
+function byTube({ value, low, high }: Figure, atLeast: boolean): KeyFigure {
+  return {
+    label: "Aim by the tube, % compactability",
+    figure: printFigure({ value, low, high, atLeast }).text,
+    under: "What your own curve of compactability has at that aim.",
+  };
 }
 
 /**

@@ -28,7 +28,10 @@ export function waterFindings(
   const per = `10 ${shownUnit("kg", system)}`;
   const because = [
     ...(second ? [say.otherWay(first.by, second.by, needOf(second, system)), ...finer(first, second)] : []),
-    ...(first.sensitivityPercent ? [say.throughSlope(range(first.sensitivityPercent))] : []),
+    ...(first.sensitivityPercent && first.slopeFrom
+      ? [say.throughSlope(first.slopeFrom, range(first.sensitivityPercent))]
+      : []),
+    ...(first.slopeFrom === "published slopes alone" ? [say.publishedAlone] : []),
     ...(first.atLeast ? [say.doseAtLeast] : []),
   ];
   const unit = { moisture: "% of damp mass", compactability: "% compactability" }[first.by];
@@ -60,9 +63,14 @@ function told(
     );
   }
   if (dose.verdict === "hold") {
-    const { low, high } = perTen(dose.inAllKg, system);
-    const need = `${massText(Math.max(0, low), system)} to ${massText(Math.max(0, high), system)}`;
-    return say.waitFirst(words, need);
+    const { value, low, high } = dose.inAllKg;
+    const clipped = {
+      ...dose.inAllKg,
+      value: Math.max(0, value),
+      low: Math.max(0, low),
+      high: Math.max(0, high),
+    };
+    return say.waitFirst(words, small(clipped));
   }
   return say.tooWet(words, small(dose.loseKg), massText(tenth(dose.dryMixKg, system), system), dose.ways);
 }
@@ -141,7 +149,9 @@ const which: { readonly [why in NextRecipe["why"]]: string } = {
 function pour({ waterKg }: NextRecipe, { axis }: TrialReport, system: UnitSystem): string {
   if (!waterKg) return "water until it tempers like the others";
   if (waterKg.value <= 0) return "no water, for sand and clay bring more than that: dry the sand first";
-  const amount = massFigureText(waterKg, system);
+  const text = massFigureText(waterKg, system);
+  // With fewer than three batches nothing says how far one may lie off.
+  const amount = waterKg.low < waterKg.high ? text : `${axis === "clay" ? "" : "about "}${text}`;
   return axis === "clay"
     ? `about ${amount} of water, then temper it to the compactability of the others`
     : `${amount} of water`;

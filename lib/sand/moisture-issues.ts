@@ -58,7 +58,7 @@ function coarseForMoisture(stepG: number, dampG: number, off: number, neededG: n
   return {
     code: "sand/scale-coarse-for-moisture",
     severity: "warning",
-    message: `A scale that steps by ${short(stepG)} g puts the moisture of ${short(dampG)} g off by up to ± ${short(off)} %, too much to temper by.`,
+    message: `A scale that steps by ${short(stepG)} g puts the moisture of ${short(dampG)} g off by up to ± ${Number(off.toPrecision(1))} points, too much to temper by.`,
     remedy: `Dry ${short(neededG)} g or more, or temper by compactability.`,
   };
 }

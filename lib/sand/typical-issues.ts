@@ -106,6 +106,6 @@ export const aimFromNaturalSand = (): Issue => ({
 export const aimsAreWeak = (properties: readonly string[]): Issue => ({
   code: "sand/aims-weak",
   severity: "note",
-  message: `Aims that no source was read to recommend: ${properties.join(", ")}. They are a start and decide nothing.`,
+  message: `Usual ranges stand in as aims for ${properties.join(", ")}; no source was read that recommends them. They are a start and decide nothing.`,
   remedy: "Replace them by what your own good castings were made in.",
 });

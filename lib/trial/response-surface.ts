@@ -48,6 +48,8 @@ export interface TrialSurface {
   readonly test: TestName;
   /** What was varied beside the trial's axis. */
   readonly other: TrialAxis;
+  /** Where each batch of the trial stands along that; NaN where it is not known. */
+  readonly places: readonly number[];
   readonly surface: ResponseSurface;
 }
 

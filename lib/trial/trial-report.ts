@@ -106,12 +106,11 @@ export function trialReport(
       log,
       rows.map(({ batch }) => batch),
     );
-  const usual = usualAims(log, gfn);
+  const made = properties.filter((test) => rows.some(({ tests }) => tests[test]));
+  const usual = usualAims(log, gfn, made);
   const wantedOf = (test: TestName): WantedRange | undefined =>
     ownAim(log.aims, test) ?? usual.ranges.get(test);
-  const tested = properties.filter(
-    (test) => test !== axisTests[axis] && rows.some(({ tests }) => tests[test]),
-  );
+  const tested = made.filter((test) => test !== axisTests[axis]);
   const published = log.bond === "bentonite" ? axis : undefined;
   const found = tested.map((test) => trialProperty(test, rows, places, wantedOf(test), published));
   const levels = levelCount(places);

@@ -34,14 +34,16 @@ export function trialSurfaces(
       )
     )
       continue;
+    const there = places.map((place) => place?.value ?? Number.NaN);
     return properties
       .filter(({ test }) => test !== other && test !== "density")
       .map(({ test, figures, leftOut }) => ({
         test,
         other,
+        places: there,
         surface: responseSurface({
           x: x.map(({ value }) => value),
-          other: places.map((place) => place?.value ?? Number.NaN),
+          other: there,
           y: figures.map((figure, i) => (figure && !leftOut[i] ? figure.value : Number.NaN)),
           blocks: rows.map(({ batch }) => batch.block),
         }),

@@ -15,8 +15,12 @@ export interface UsualAims {
   readonly issues: readonly Issue[];
 }
 
-/** Of the log's metal and bond; none where it says neither. */
-export function usualAims({ metal, bond }: Log, gfn: number | undefined): UsualAims {
+/** Of the log's metal and bond; none where it says neither. Of tests that nobody made nothing is told. */
+export function usualAims(
+  { metal, bond }: Pick<Log, "metal" | "bond">,
+  gfn: number | undefined,
+  tested: readonly TestName[],
+): UsualAims {
   const known = metal === undefined ? undefined : metalNamed(metal);
   if (!known || !bond) return { ranges: new Map(), issues: [] };
   const { aims, issues } = aimsFromBands({
@@ -24,10 +28,13 @@ export function usualAims({ metal, bond }: Log, gfn: number | undefined): UsualA
     bond: bond as Bond,
     ...(gfn === undefined ? {} : { gfn }),
   });
+  const told = issues.filter(
+    ({ code }) => code !== "sand/aim-needs-fineness" || tested.includes("permeability"),
+  );
   const ranges = new Map(
     aims.map(({ property, low, high, says }) => [property as TestName, { low, high, says, own: false }]),
   );
-  return { ranges, issues };
+  return { ranges, issues: told };
 }
 
 /**

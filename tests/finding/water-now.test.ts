@@ -2,8 +2,9 @@
 
 import { expect, test } from "vitest";
 import { nextRecipe } from "../../lib/finding/next-recipe.ts";
+import { tubeAim } from "../../lib/finding/tube-aim.ts";
 import { lastBatch, waterNow } from "../../lib/finding/water-now.ts";
-import { nextBatchWords, trialReport, waterFindings } from "../../lib/index.ts";
+import { nextBatchWords, trialFindings, trialReport, waterFindings } from "../../lib/index.ts";
 import { type InventedBatch, logOf, madeOf } from "./trial-logs.ts";
 
 const aims = ["aims: { moisture: 3.4 to 3.6 % }"];
@@ -101,6 +102,73 @@ test("the next batch is weighed by mass balance, waters counted", () => {
   expect(next.broughtKg).toBeCloseTo(0.04005, 5);
   expect(next.waterKg!.value).toBeCloseTo(0.19603 - 0.04005, 3);
   expect(nextBatchWords(report)).toMatch(
-    /^Make the next batch: at 3\.5\d* % of damp mass that is 5\.00 kg of this sand, 445 g of clay from the bag, and 156 g of water\. Counted in: the 40 g/,
+    /^Make the next batch: at 3\.5\d* % of damp mass that is 5\.00 kg of this sand, 445 g of clay from the bag, and about 156 g of water\. Counted in: the 40 g/,
+  );
+});
+
+test("two batches, or a trial of clay: the dose by compactability goes through published slopes, and follows the least", () => {
+  const two = (head: readonly string[]) =>
+    logOf(
+      [
+        { name: "A", compactability: "48 ± 0.5 % (95 %)", more: [madeOf("0.17 kg")] },
+        { name: "B", compactability: "40 ± 0.5 % (95 %)", more: [madeOf("0.13 kg")] },
+      ],
+      ["aims: { compactability: 44 to 46 % }", ...head],
+    );
+  for (const head of ["trial: { axis: moisture }", "trial: { axis: clay }"]) {
+    const log = two([head]);
+    const [dose] = waterNow(trialReport(log), log);
+    expect(dose!.slopeFrom).toBe("published slopes alone");
+    // 5 points up through 0.21 to 1.0 points of moisture for 10: 0.105 to 0.5 points, of 10 kg at 3.5 %, by hand.
+    const { inAllKg, nowKg } = dose!.per10 as { inAllKg: { low: number; high: number }; nowKg: number };
+    expect(inAllKg.low).toBeGreaterThan((10 * 0.09) / 96.5);
+    expect(inAllKg.high).toBeLessThan((10 * 0.55) / 96.5);
+    expect(nowKg).toBeLessThan((10 * 0.2) / 96.5);
+    const [found] = waterFindings(trialReport(log), log);
+    expect(found!.because.join(" ")).toContain("Through published slopes alone");
+  }
+  const natural = two(["trial: { axis: moisture }"]);
+  expect(waterNow(trialReport(natural), { ...natural, bond: "natural" })).toEqual([]);
+});
+
+test("through published slopes the first dose is too much no more often than once in ten, wherever the truth lies between", () => {
+  const log = logOf(
+    [{ name: "B", compactability: "40 ± 0.5 % (95 %)" }],
+    ["trial: { axis: moisture }", "aims: { compactability: 44 to 46 % }"],
+  );
+  const [dose] = waterNow(trialReport(log), log);
+  const truths = Array.from({ length: 400 }, (_, k) => 0.21 + (0.79 * (k + 0.5)) / 400);
+  // The need of a heap whose own sensitivity is s: moisture up by s × 5/10 points, of 10 kg at 3.5 %.
+  const needs = truths.map((s) => (10 * s * 0.5) / (96.5 - s * 0.5));
+  const share = needs.filter((need) => need < dose!.per10.nowKg).length / needs.length;
+  expect(share).toBeGreaterThan(0.05);
+  expect(share).toBeLessThan(0.13);
+  const { low, high } = (dose!.per10 as { inAllKg: { low: number; high: number } }).inAllKg;
+  const held = needs.filter((need) => low <= need && need <= high).length / needs.length;
+  expect(held).toBeGreaterThan(0.93);
+});
+
+test("the aim by the tube: the curve's own height there, with the slope times the aim's half-width in its ±", () => {
+  const x = [2.6, 3.0, 3.4, 3.8, 4.2, 4.6];
+  const log = logOf(
+    x.map(
+      (at, k): InventedBatch => ({
+        name: `W${k + 1}`,
+        moisture: `${at} ± 0.05 % (95 %)`,
+        compactability: `${(45 + 10 * (at - 3.4) + [0.5, -0.5, 0.3, -0.5, 0.5, -0.3][k]!).toFixed(2)} ± 0.5 % (95 %)`,
+      }),
+    ),
+    ["aims: { compactability: 44 to 48 % }"],
+  );
+  const report = trialReport(log);
+  const { aim } = report.result!;
+  const tube = tubeAim(report)!;
+  expect(tube.value).toBeCloseTo(46, 0);
+  const curve = report.properties.find(({ test: which }) => which === "compactability")!.curve.at(aim.x)!;
+  const slope = 10 * ((aim.high - aim.low) / 2);
+  expect((tube.high - tube.low) / 2).toBeCloseTo(Math.hypot((curve.high - curve.low) / 2, slope), 0);
+  const text = trialFindings(report).find(({ code }) => code === "trial/aim-by-tube")!.text;
+  expect(text).toMatch(
+    /^4[56]\.\d ± (at least )?\d\.\d % compactability is what your own curve has at that aim/,
   );
 });

@@ -54,7 +54,7 @@ test("six batches from dry to wet: an aim inside the trial, with an interval, a 
   expect(aim.low).toBeLessThanOrEqual(aim.x);
   expect(aim.high).toBeGreaterThanOrEqual(aim.x);
   expect(window).not.toBeNull();
-  expect(codes.slice(0, 3)).toEqual(["trial/aim", "trial/chance", "trial/window"]);
+  expect(codes.slice(0, 4)).toEqual(["trial/aim", "trial/aim-by-tube", "trial/chance", "trial/window"]);
   expect(codes.some((code) => code === "trial/next-batch" || code === "trial/enough")).toBe(true);
 });
 
