@@ -37,6 +37,35 @@ export function studentTQuantile(p: number, df: number): number {
   if (p > 0.5) return -studentTQuantile(1 - p, df);
   if (p === 0.5) return 0;
   if (p === 0) return Number.NEGATIVE_INFINITY;
+  // A curve asks for the same few again and again, once for each of its points.
+  if (p === asked.p && df === asked.df) return asked.x;
+  const ofShare = known.get(p);
+  const found = ofShare?.get(df);
+  const x = found ?? quantileBelowHalf(p, df);
+  if (found === undefined) remember(p, df, x);
+  asked.p = p;
+  asked.df = df;
+  asked.x = x;
+  return x;
+}
+
+/** The last one, and by share and degrees those before it. */
+const asked = { p: 0, df: 0, x: 0 };
+const known = new Map<number, Map<number, number>>();
+let kept = 0;
+const MOST_KEPT = 4096;
+
+function remember(p: number, df: number, x: number): void {
+  if (kept === MOST_KEPT) {
+    known.clear();
+    kept = 0;
+  }
+  const ofShare = known.get(p) ?? new Map<number, number>();
+  known.set(p, ofShare.set(df, x));
+  kept++;
+}
+
+function quantileBelowHalf(p: number, df: number): number {
   const z = normalQuantile(p);
   // Abramowitz and Stegun (1964) 26.7.5, from memory.
   if (df > manyDegrees)
