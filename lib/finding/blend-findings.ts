@@ -75,20 +75,20 @@ function toNumber(report: BlendReport): Finding[] {
   return found;
 }
 
-/** Chance in 100 that a figure lies between two ends, from its draws' quantiles. */
+/** Chance in 100 that a figure lies between two ends, by its draws. */
 function chanceBetween(of: BlendReport["number"], low: number, high: number): string {
-  let inside = 0;
-  const steps = 200;
-  const inner = Array.from({ length: steps }, (_, k) => (k + 0.5) / steps);
-  // The 95 % interval inside the range spares the work.
-  if (of.low >= low && of.high <= high && of.quantile(0.995) <= high && of.quantile(0.005) >= low)
-    return "99 or more";
-  for (const p of inner) {
-    const value = of.quantile(p);
-    if (value >= low && value <= high) inside += 1;
-  }
-  const chance = Math.round((100 * inside) / steps);
+  const chance = Math.round(100 * (chanceBelow(of, high) - chanceBelow(of, low)));
   return chance >= 99 ? "99 or more" : chance <= 1 ? "1 or fewer" : String(chance);
+}
+
+function chanceBelow(of: BlendReport["number"], end: number): number {
+  let [below, above] = [0, 1];
+  for (let round = 0; round < 9; round++) {
+    const middle = (below + above) / 2;
+    if (of.quantile(middle) <= end) below = middle;
+    else above = middle;
+  }
+  return (below + above) / 2;
 }
 
 function toCurve(report: BlendReport): Finding[] {

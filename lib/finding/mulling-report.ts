@@ -28,6 +28,9 @@ import {
 /** The shares of full bond that are told. */
 export const mulledShares = [90, 95] as const;
 
+/** Difference of two readings that scatter by 5 % of the greatest strength, twice over: our own. */
+const fallen = 2 * Math.SQRT2 * 0.05;
+
 export interface MulledWay {
   readonly trial: MullingTrial;
   /** Undefined: readings at fewer than three different times. */
@@ -35,7 +38,7 @@ export interface MulledWay {
   /** To 90 and to 95 % of full bond. */
   readonly times: readonly MullingTime[];
   readonly fullBond?: MullingInterval;
-  /** The last reading lies below the best one by more than two readings scatter by. */
+  /** The last reading lies below the best one by more than two readings scatter by, which a fall itself must not widen. */
   readonly fell: boolean;
   /** Last less first moisture, % of damp mass, where both were read. */
   readonly moistureDrift?: number;
@@ -100,7 +103,7 @@ function wayOf(trial: MullingTrial): MulledWay {
     curve,
     times: mulledShares.map((share) => curve.timeTo(share)),
     fullBond: curve.strengthAt(Number.POSITIVE_INFINITY),
-    fell: drop > 2 * Math.SQRT2 * curve.scatterKPa,
+    fell: drop > fallen * Math.max(...strengths),
     ...moved,
   };
 }

@@ -48,7 +48,9 @@ export function nonNegativeLeastSquares(
         break;
       }
       // Go towards the trial until the first unknown reaches 0, and hold it there.
-      const steps = free.map((j, k) => (trial[k]! > 0 ? 1 : x[j]! / (x[j]! - trial[k]!)));
+      // One that stays above 0 has no step, so that a step of just 1 for another does not hold it too.
+      const none = Number.POSITIVE_INFINITY;
+      const steps = free.map((j, k) => (trial[k]! > 0 ? none : x[j]! / (x[j]! - trial[k]!)));
       const step = Math.min(...steps);
       free.forEach((j, k) => {
         x[j] = steps[k]! <= step ? 0 : x[j]! + step * (trial[k]! - x[j]!);

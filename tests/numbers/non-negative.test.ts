@@ -98,3 +98,18 @@ test("two sands that are the same, and misuse", () => {
   expect(() => nonNegativeLeastSquares([[1]], [1, 2])).toThrow(Misuse);
   expect(() => nonNegativeLeastSquares([[1], [NaN]], [1, 2])).toThrow(Misuse);
 });
+
+test("a column that fits exactly drives the others to just 0 and stays", () => {
+  const heavy = 180;
+  const A = [
+    [-12, 0, 18],
+    [5, 0, -5],
+    [7, 0, -13],
+    [heavy, heavy, heavy],
+  ];
+  const { x, residualNorm } = nonNegativeLeastSquares(A, [0, 0, 0, heavy]);
+  expect(residualNorm).toBeLessThan(1e-9);
+  [0, 1, 0].forEach((share, j) => {
+    expect(x[j]).toBeCloseTo(share, 9);
+  });
+});
