@@ -23,7 +23,7 @@ export function sheetPoints(sheet: Sheet, name: string): readonly (SheetPoint | 
     }
     if (cell.kind !== "figure" || !Number.isFinite(cell.value)) return undefined;
     const { value, figure } = cell;
-    if (figure.sources.length === 0) return { value, low: value, high: value };
+    if (figure.low === figure.high) return { value, low: value, high: value };
     return { value, low: Math.min(figure.low, value), high: Math.max(figure.high, value), figure };
   });
 }

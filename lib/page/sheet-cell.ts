@@ -13,7 +13,8 @@ import type { TableCell } from "./blocks.ts";
  */
 export function sheetFigure(cell: Extract<Cell, { kind: "figure" }>, worked: boolean): string {
   const { value, figure, atLeast = false } = cell;
-  if (figure.sources.length === 0 && !atLeast) {
+  // A figure over all rows has very many sources: whether there is a ± is told by its ends.
+  if (figure.low === figure.high && !atLeast) {
     const shown = worked ? Number(value.toPrecision(4)) : value;
     return printFigure({ value: shown, low: shown, high: shown }).text;
   }

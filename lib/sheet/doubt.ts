@@ -13,7 +13,7 @@ import { linesOf, type Term } from "./one-lines.ts";
 import { pointsOf } from "./points.ts";
 import type { Doubted } from "./row-lines.ts";
 import type { LostDraws, SheetFigure } from "./sheet-types.ts";
-import { namedOnce, sourcesOfCell, sourcesOfOne } from "./sources-of.ts";
+import { anySource, namedOnce, sourcesOfCell, sourcesOfOne } from "./sources-of.ts";
 import { bendOf, type Ends, type Straight, straightOf, straightQuantile } from "./straight.ts";
 
 export interface Doubt {
@@ -37,12 +37,15 @@ interface Way {
   lost(draws: Float64Array): LostDraws | undefined;
   terms(): ReadonlyMap<string, Term> | undefined;
   sources(): Source[];
+  /** True where a source has no standard deviation. */
+  heavy(): boolean;
   points(points: Points): Float64Array | number;
   nameOf(source: Source): string;
 }
 
 export function doubtOf(doubted: Doubted): Doubt {
   const lines = linesOf(doubted);
+  const heavyOnes = new Map<OneNode, boolean>();
   let points: Points | undefined;
   const drawn = (): Points => {
     points ??= pointsOf(openDrawing(), 0, drawsUsual);
@@ -78,6 +81,9 @@ export function doubtOf(doubted: Doubted): Doubt {
     }
     sources(): Source[] {
       return sourcesOfCell(this.node, this.row);
+    }
+    heavy(): boolean {
+      return anySource(this.node, this.row, heavyTailed, heavyOnes);
     }
     points(points: Points): Float64Array | number {
       return points.row(this.node, this.row);
@@ -117,6 +123,9 @@ export function doubtOf(doubted: Doubted): Doubt {
     }
     sources(): Source[] {
       return sourcesOfOne(this.node);
+    }
+    heavy(): boolean {
+      return anySource(this.node, 0, heavyTailed, heavyOnes);
     }
     points(points: Points): Float64Array | number {
       return points.one(this.node);
@@ -167,10 +176,10 @@ class DrawnFigure implements SheetFigure {
   }
 
   private endsOf(draws: Float64Array): Ends {
-    if (!this.lost) return summary(draws, heavyTailed(this.sources));
+    if (!this.lost) return summary(draws, this.way.heavy());
     const { NaN: none } = Number;
     if (this.lost.percent > mostLost) return { mean: none, sd: none, low: none, high: none };
-    return summary(numbersAmong(draws), heavyTailed(this.sources));
+    return summary(numbersAmong(draws), this.way.heavy());
   }
 
   get mean(): number {

@@ -33,57 +33,53 @@ export function lookedUp(lookUp: LookUp, context: LookUpContext): SheetNode {
   const common = { name, kind, unit: column.unit };
   const { key } = lookUp;
   if ("text" in key) {
-    const found = find(sheet, column, rows, key.text, context, context.where);
-    const { value, fault, spread, lacks } = found;
+    const cell = find(sheet, column, rows, key.text, context, context.where, true);
+    const spread = spreadOf(cell);
     return {
       ...common,
       per: "sheet",
-      value,
-      fault,
+      value: numberOf(cell),
+      fault: faultOf(cell),
       spread,
       doubtful: spread !== undefined,
       smooth: true,
-      lacks,
+      lacks: cell.kind === "figure" && cell.atLeast,
     } satisfies OneNode;
   }
   const given = context.key(key.name);
+  const cells: (Cell | undefined)[] = [];
   const values = new Float64Array(context.rowCount).fill(Number.NaN);
   const faults = new Map<number, CellFault>();
-  const spreads = new Map<number, Spread>();
   const lacks = new Uint8Array(context.rowCount);
   for (let row = 0; row < values.length; row++) {
     const before = given.node.per === "row" ? given.node.faults.get(row) : given.node.fault;
     const text = given.textAt(row);
     if (before) faults.set(row, before);
     if (before || text === "") continue;
-    const found = find(sheet, column, rows, text, context, { ...context.where, row });
-    const { value, fault, spread } = found;
-    values[row] = value;
-    if (found.lacks) lacks[row] = 1;
+    const where = { ...context.where, row };
+    const cell = find(sheet, column, rows, text, context, where, faults.size < mostNear);
+    const fault = faultOf(cell);
+    cells[row] = cell;
+    values[row] = numberOf(cell);
     if (fault) faults.set(row, fault);
-    if (spread) spreads.set(row, spread);
+    if (cell.kind === "figure" && cell.atLeast) lacks[row] = 1;
   }
-  const spreadAt = (row: number): Spread | undefined => spreads.get(row);
-  const doubtful = spreads.size > 0;
   return {
     ...common,
     per: "row",
     values,
     faults,
-    spreadAt,
-    doubtful,
+    // Worked out when it is asked for: the first that has a ± tells that the column is in doubt.
+    spreadAt: (row) => spreadOf(cells[row]),
+    doubtful: cells.some((cell) => spreadOf(cell) !== undefined),
     far: false,
     smooth: true,
     lacks: lacks.includes(1) ? lacks : undefined,
   } satisfies RowNode;
 }
 
-interface Found {
-  readonly value: number;
-  readonly fault?: CellFault | undefined;
-  readonly spread?: Spread | undefined;
-  readonly lacks?: boolean | undefined;
-}
+/** So many keys that are not there are told with the nearest that is: to look for it takes a walk through all of them. */
+const mostNear = 5;
 
 function find(
   sheet: Sheet,
@@ -92,43 +88,50 @@ function find(
   key: string,
   { faults }: LookUpContext,
   where: SheetWhere,
-): Found {
+  withNear: boolean,
+): Cell {
   const [row, another] = rows.get(textCode(key)) ?? [];
   if (row === undefined) {
-    const near = nearest(key, firstTexts(sheet));
-    return { value: Number.NaN, fault: faults.raise(sheetIssue.noSuchRow(key, sheet.name, near), where) };
+    const near = withNear ? nearest(key, firstTexts(sheet)) : undefined;
+    return { kind: "fault", fault: faults.raise(sheetIssue.noSuchRow(key, sheet.name, near), where) };
   }
   if (another !== undefined) {
-    return { value: Number.NaN, fault: faults.raise(sheetIssue.twoRows(key, sheet.name), where) };
+    return { kind: "fault", fault: faults.raise(sheetIssue.twoRows(key, sheet.name), where) };
   }
-  return foundIn(sheet.cell(row, column.name));
+  return sheet.cell(row, column.name);
 }
 
-function foundIn(cell: Cell): Found {
+function numberOf(cell: Cell): number {
   switch (cell.kind) {
     case "figure":
-      return {
-        value: cell.value,
-        spread: cell.figure.sources.length > 0 ? cell.figure : undefined,
-        lacks: cell.atLeast,
-      };
+      return cell.value;
     case "text":
-      return { value: textCode(cell.text) };
+      return textCode(cell.text);
     case "date":
-      return { value: dayOf(cell.text) };
-    case "empty":
-      return { value: Number.NaN };
-    case "fault":
-      return { value: Number.NaN, fault: cell.fault };
+      return dayOf(cell.text);
+    default:
+      return Number.NaN;
   }
+}
+
+const faultOf = (cell: Cell): CellFault | undefined => (cell.kind === "fault" ? cell.fault : undefined);
+
+function spreadOf(cell: Cell | undefined): Spread | undefined {
+  return cell?.kind === "figure" && cell.figure.sources.length > 0 ? cell.figure : undefined;
 }
 
 function firstTexts(sheet: Sheet): readonly string[] {
   return sheet.columns.find(({ kind }) => kind === "text")?.texts ?? [];
 }
 
+const knownRows = new WeakMap<Sheet, ReadonlyMap<number, readonly number[]>>();
+
+/** Made once for a sheet, however many look up in it. */
 function rowsByText(sheet: Sheet): ReadonlyMap<number, readonly number[]> {
+  const known = knownRows.get(sheet);
+  if (known) return known;
   const rows = new Map<number, number[]>();
+  knownRows.set(sheet, rows);
   firstTexts(sheet).forEach((text, row) => {
     if (text === "") return;
     const known = rows.get(textCode(text));

@@ -16,6 +16,32 @@ export function sourcesOfOne(node: OneNode): Source[] {
   return [...found];
 }
 
+/** Whether heavy() holds for a source of the cell. known: of figures over all rows, so that each is walked through once. */
+export function anySource(
+  node: SheetNode,
+  row: number,
+  heavy: (sources: readonly Source[]) => boolean,
+  known: Map<OneNode, boolean>,
+): boolean {
+  const seen = new Set<SheetNode>();
+  const walk = (at: SheetNode): boolean => {
+    if (!at.doubtful || seen.has(at)) return false;
+    seen.add(at);
+    const spread = at.per === "row" ? at.spreadAt?.(row) : at.spread;
+    if (spread && heavy(spread.sources)) return true;
+    if (at.formula?.inputs.some(walk)) return true;
+    return at.per === "sheet" && at.aggregate !== undefined && ofRows(at, at.aggregate.of);
+  };
+  const ofRows = (at: OneNode, of: RowNode): boolean => {
+    const before = known.get(at);
+    if (before !== undefined) return before;
+    const found = of.values.some((value, k) => !Number.isNaN(value) && anySource(of, k, heavy, known));
+    known.set(at, found);
+    return found;
+  };
+  return walk(node);
+}
+
 /** By name, one object for each: what a figure lists. */
 export function namedOnce(
   sources: readonly Source[],

@@ -1,7 +1,7 @@
 // What is not known about a ±: a scale that nobody checked, and draws in which a formula has no number.
 
 import { expect, test } from "vitest";
-import { type Cell, type SheetSpec, sheet } from "../../lib/index.ts";
+import { type Cell, type SheetSpec, sheet, spread } from "../../lib/index.ts";
 
 const scales = [
   { name: "kitchen scale", stepG: 0.1 },
@@ -132,4 +132,27 @@ test("a fault within a formula shows the part that it is about", () => {
     "In “(wet + 2 g) * 3 + tall * 2”: g and cm cannot be added.",
   ]);
   expect(issues[0]?.remedy).toContain("plain: = wet + tall");
+});
+
+test("many keys that are not there are told with what is near only at first; lists of thousands stay quick", () => {
+  const keys = Array.from({ length: 2000 }, (_, k) => ({ bag: `bag number ${k}`, mass: k + 1 }));
+  const other = sheet({ name: "bags", columns: { bag: "text", mass: "g" }, rows: keys });
+  const { issues } = sheet(
+    {
+      columns: { bag: "text", mass: '= lookUp("bags", bag, "mass")' },
+      rows: keys.map(({ bag }) => ({ bag: `x${bag}` })),
+    },
+    { others: [other] },
+  );
+  expect(issues).toHaveLength(21);
+  expect(issues.filter(({ remedy }) => remedy?.startsWith("Write bag number"))).toHaveLength(5);
+});
+
+test("a share of the whole is drawn with heavy tails where any row has them", () => {
+  const heavy = spread({ mean: 5, sd: 0.1, kind: "t", df: 2, source: "few" });
+  const made = sheet({
+    columns: { mass: { plusMinus: "0.1" }, share: "= abs(mass / sum(mass))" },
+    rows: [{ mass: 1 }, { mass: heavy }],
+  });
+  expect(figureOf(made.cell(0, "share")).figure.sd).toBeNaN();
 });
