@@ -121,7 +121,7 @@ function spec(
     changeLayer(input, plot, x),
     ...plotFrame("1", plot, tickPx),
     ...(limits ? plotFrame("2", lower, tickPx) : []),
-    ...eventLayers(input, plot, foot, x),
+    ...eventLayers(input, limits ? [plot, lower] : [plot], x),
     ...(limits ? limitLayers(input, plot, lower, x) : []),
     ...valueLayers(points, plot, x),
     ...(limits ? stepLayers(steps, lower, x) : []),
@@ -146,7 +146,11 @@ function valueDomain({ points, limits }: ControlInput): [number, number] {
   const must = points.flatMap(({ value }) => [value]);
   const may = points.flatMap(({ low, high }) => [low, high]);
   const lines = limits ? [limits.upper, limits.lower] : [];
-  return axisDomain([...must, ...lines], [{ values: may, reach: 0.4 }], floorOf([...must, ...lines]));
+  return axisDomain(
+    [...must, ...lines],
+    [{ values: may, reach: limits ? 0.4 : 1 }],
+    floorOf([...must, ...lines]),
+  );
 }
 
 function dayDomain({ points, events = [], pours = [] }: ControlInput): [number, number] {
@@ -202,13 +206,16 @@ function changeLayer({ change }: ControlInput, plot: Plot, x: Scale): Layer | un
   });
 }
 
-function eventLayers({ events = [], pours = [] }: ControlInput, plot: Plot, foot: number, x: Scale) {
-  const lines: Stroke[] = events.map(({ day }) => ({ px: x(day), py: plot.top, px2: x(day), py2: foot }));
+function eventLayers({ events = [], pours = [] }: ControlInput, plots: readonly Plot[], x: Scale) {
+  const plot = plots[0]!;
+  const lines: Stroke[] = events.flatMap(({ day }) =>
+    plots.map(({ top, bottom }) => ({ px: x(day), py: top, px2: x(day), py2: bottom })),
+  );
   let last = Number.NEGATIVE_INFINITY;
-  // Letters of days that lie too near to each other stand once, the first of them.
+  // The letter of a day that lies too near to the one before it moves on a little, or is left out.
   const letters = events.flatMap(({ day, letter }) => {
-    const px = x(day);
-    if (px - last < textWidth(letter, letterPx.label) + 2) return [];
+    const px = Math.max(x(day), last + textWidth(letter, letterPx.label) + 1);
+    if (px - x(day) > 9) return [];
     last = px;
     return [{ px, py: plot.top - eventLanePx / 2, text: letter }];
   });

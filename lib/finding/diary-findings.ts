@@ -54,14 +54,22 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
     low: chart.mean - doubt.mean,
     high: chart.mean + doubt.mean,
   });
-  const because = [...signalSentences(one, after), falseAlarmSentence(one), baselineSentence(one, print)];
+  const because = [
+    ...signalSentences(one, after),
+    falseAlarmSentence(one),
+    baselineSentence(one, print),
+    ...signalSentences(
+      one,
+      within.filter(({ rule }) => rule !== "range"),
+    ).map((text) => `Within the baseline: ${text}`),
+  ];
   switch (one.verdict) {
     case "steady":
       return say.steady(
         name,
         mean,
         limitsText(one, print),
-        `${countOf(values.length - baseline)} since then`,
+        `${countOf(values.length - baseline)} after its baseline ${values.length - baseline === 1 ? "lies" : "lie"}`,
         because,
       );
     case "moved": {
@@ -86,7 +94,7 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
 export function limitsText({ series, chart }: Controlled, print: DiaryPrint): string {
   const upper = print.number(chart.upper, series);
   return chart.lower > 0
-    ? `between ${print.number(chart.lower, series)} and ${upper}`
+    ? `between ${print.bare(chart.lower, series)} and ${upper}`
     : `below ${upper} (there is no lower limit above nothing)`;
 }
 
@@ -107,7 +115,7 @@ function baselineSentence({ baseline, values, since, doubt, series }: Controlled
   const why = since
     ? `the first since the heap was changed on ${since.date} (${since.kind})`
     : "the first of the log";
-  return `Baseline: ${baseline} values, ${from} to ${to}, ${why}; each limit is known to ± ${print.number(doubt.limit, series)} (95 %).`;
+  return `Baseline: ${baseline} values, ${from} to ${to}, ${why}; each limit is known to ± ${print.number(Number(doubt.limit.toPrecision(2)), series)} (95 %).`;
 }
 
 function suggestion({ series, change, values, together }: Controlled, print: DiaryPrint): Finding[] {
@@ -119,7 +127,7 @@ function suggestion({ series, change, values, together }: Controlled, print: Dia
     say.changeSuggested(
       nameOf(series),
       low === high ? `on about ${high}` : `after ${low} and by ${high} (95 %)`,
-      print.number(before, series),
+      print.bare(before, series),
       print.number(after, series),
       print.figure(series, shift),
       [
@@ -143,7 +151,7 @@ function trust({ series, measuring, together }: Controlled): Finding[] {
   const name = nameOf(series);
   const percent = measuring?.percent ?? 0;
   const least = measuring?.atLeast ? "at least " : "";
-  const told = percent >= 95 ? "as much as all" : `${least}${Math.round(percent)} %`;
+  const told = percent >= 95 ? "all" : `${least}${Math.round(percent)} %`;
   return [
     ...(percent >= worthAWord ? [say.rigShare(name, told, percent >= leads)] : []),
     ...(together

@@ -17,7 +17,7 @@ export const steady = (
 ): Finding => ({
   code: "diary/steady",
   tone: "good",
-  text: `${name} is steady: mean ${mean}, and ${count} lie in hand ${limits}.`,
+  text: `${name} is steady: mean ${mean}, and the ${count} in hand ${limits}.`,
   because,
   formula: limitsFormula,
   source: handbook,

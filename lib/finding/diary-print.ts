@@ -10,11 +10,14 @@ type Of = Pick<DiarySeries, "unit" | "test">;
 export interface DiaryPrint {
   /** A number or a difference of two, with its unit: "73.6 kPa". */
   number(value: number, of: Of): string;
+  /** Without its unit, for the first of two: "69.3". */
+  bare(value: number, of: Of): string;
   /** With its ±: "73.6 ± 0.7 kPa". */
   figure(of: Of, at: Ends & { readonly value: number }, atLeast?: boolean): string;
 }
 
 export const diaryInOwnUnits: DiaryPrint = {
+  bare: plainNumber,
   number: (value, { unit }) => `${plainNumber(value)} ${unit}`.trimEnd(),
   figure: ({ unit }, { value, low, high }, atLeast = false) =>
     figureWords({ value, low, high }, unit, atLeast),

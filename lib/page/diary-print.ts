@@ -15,6 +15,7 @@ export function diaryPrintIn(units: ShownUnits): DiaryPrint {
     inShownUnit(value, of.unit, systemOf(of, units)).value;
   const unit = (of: Pick<DiarySeries, "unit" | "test">): string => shownUnit(of.unit, systemOf(of, units));
   return {
+    bare: (value, of) => plainNumber(to(value, of)),
     number: (value, of) => `${plainNumber(to(value, of))} ${unit(of)}`.trimEnd(),
     figure: (of, { value, low, high }, atLeast = false) =>
       figureWords({ value: to(value, of), low: to(low, of), high: to(high, of) }, unit(of), atLeast),

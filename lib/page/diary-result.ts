@@ -1,6 +1,7 @@
 // Limits and charts of a diary, as a section of a page.
 
 import { changeRule, nameOf } from "../finding/diary-findings.ts";
+import { d2OfTwo, d4OfTwo } from "../numbers/individuals-chart.ts";
 import { printFigure } from "../quantity/print.ts";
 import type { Controlled, ControlReport } from "../trial/control-report.ts";
 import type { Block, Section, TableCell, TableRow } from "./blocks.ts";
@@ -23,6 +24,13 @@ const rule = (report: ControlReport): Block => ({
   text: `${changeRule(report)} They say how the heap has behaved, and nothing of how it ought to be: a heap may be steady and wrong.`,
 });
 
+/** As a sheet would run them, from the columns Mean and Mean step; 3/1.128 is the 2.66 of the trade's cards. */
+export const limitFormulas = {
+  lower: "mean - 3 * step / 1.128",
+  upper: "mean + 3 * step / 1.128",
+  step: "3.267 * step",
+} as const;
+
 function limitsTable(controlled: readonly Controlled[], units: ShownUnits): Block {
   return {
     kind: "table",
@@ -31,27 +39,25 @@ function limitsTable(controlled: readonly Controlled[], units: ShownUnits): Bloc
     columns: [
       { head: "Test", align: "text" },
       { head: "Unit", align: "text" },
-      { head: "Baseline", align: "text" },
-      {
-        head: "Mean",
-        align: "number",
-      },
+      { head: "From", unit: "values", align: "number" },
+      { head: "Mean", align: "number" },
+      { head: "Mean step", align: "number" },
       {
         head: "Lower limit",
         align: "number",
-        formula: "mean − 3·(mean step)/1.128 = mean − 2.66·(mean step)",
+        formula: limitFormulas.lower,
         source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
       },
       {
         head: "Upper limit",
         align: "number",
-        formula: "mean + 3·(mean step)/1.128 = mean + 2.66·(mean step)",
+        formula: limitFormulas.upper,
         source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
       },
       {
         head: "Limit of a step",
         align: "number",
-        formula: "3.267·(mean step)",
+        formula: limitFormulas.step,
         source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
       },
       { head: "Verdict", align: "text" },
@@ -60,10 +66,7 @@ function limitsTable(controlled: readonly Controlled[], units: ShownUnits): Bloc
   };
 }
 
-function limitsRow(
-  { series, chart, doubt, baseline, values, verdict }: Controlled,
-  units: ShownUnits,
-): TableRow {
+function limitsRow({ series, chart, doubt, baseline, verdict }: Controlled, units: ShownUnits): TableRow {
   const system = systemOf(series, units);
   const to = (value: number): number => inShownUnit(value, series.unit, system).value;
   const cell = (value: number, half: number): TableCell => ({
@@ -74,18 +77,17 @@ function limitsRow(
   return [
     nameOf(series),
     shownUnit(series.unit, system) || "bare number",
-    `${baseline} values, ${values[0]!.date} to ${values[baseline - 1]!.date}`,
+    { text: String(baseline), number: baseline },
     cell(chart.mean, doubt.mean),
+    cell(chart.meanMovingRange, stepDoubt(doubt)),
     lower,
     cell(chart.upper, doubt.limit),
-    // The doubt of σ alone; a limit of 3.267 mean steps is as well known as its mean.
-    cell(chart.rangeUpper, rangeDoubt(chart, doubt)),
+    cell(chart.rangeUpper, d4OfTwo * stepDoubt(doubt)),
     verdict,
   ];
 }
 
-/** Half-width of the step's limit: of its mean step, which the doubt of a limit holds beside that of the mean. */
-function rangeDoubt(chart: Controlled["chart"], doubt: Controlled["doubt"]): number {
-  const ofSteps = Math.sqrt(Math.max(0, doubt.limit ** 2 - doubt.mean ** 2));
-  return (chart.rangeUpper / ((3 * chart.meanMovingRange) / 1.128)) * ofSteps;
+/** Half-width of the mean step: what the doubt of a limit holds beside that of the mean. */
+function stepDoubt(doubt: Controlled["doubt"]): number {
+  return (d2OfTwo / 3) * Math.sqrt(Math.max(0, doubt.limit ** 2 - doubt.mean ** 2));
 }

@@ -4,7 +4,8 @@ import { cusum } from "../numbers/cusum.ts";
 import { normalQuantile } from "../numbers/distributions.ts";
 import { ewma } from "../numbers/ewma.ts";
 import { d2OfTwo, individualsChart } from "../numbers/individuals-chart.ts";
-import { combine } from "../quantity/combine.ts";
+import { lift } from "../quantity/combine.ts";
+import { figure } from "../quantity/figure.ts";
 import type { DiaryValue } from "./control-series.ts";
 
 export interface MeasuringShare {
@@ -28,7 +29,8 @@ export function measuringShare(
     const { sources } = spread;
     const before = values[i]!.spread;
     if (sources.length === 0 && before.sources.length === 0) return 0;
-    const { low, high } = combine(({ a, b }) => b - a, { a: before, b: spread });
+    const step = lift((values) => values[1]! - values[0]!, [before, spread]);
+    const { low, high } = figure(step, { draws: 1024 });
     return ((high - low) / (2 * normalQuantile(0.975))) ** 2;
   });
   const mean = variances.reduce((all, one) => all + one, 0) / variances.length;
