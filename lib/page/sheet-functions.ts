@@ -24,7 +24,12 @@ export function sheetFunctions(): Block {
     [{ strong: "Over the rows" }, `: ${aggregateFunctions.map(told).join("; ")}.`],
     [{ strong: "Models of the sand" }, `: ${models.map((one) => `${one.name}(${names(one)})`).join("; ")}.`],
   ];
-  return { kind: "fold", summary: "What a formula may use", blocks: [{ kind: "list", items }] };
+  return {
+    kind: "fold",
+    screenOnly: true,
+    summary: "What a formula may use",
+    blocks: [{ kind: "list", items }],
+  };
 }
 
 /** The names end in their units, so these need not be told again; what may be left out stands with "or nothing". */
