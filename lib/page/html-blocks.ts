@@ -4,7 +4,7 @@ import { capital } from "../chart/axis-words.ts";
 import { chartTableParts } from "./chart-table.ts";
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
-import { htmlTable, htmlTables } from "./html-table.ts";
+import { htmlTable, htmlTables, withoutIdleEnds } from "./html-table.ts";
 import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
@@ -68,10 +68,8 @@ const ownSheet = (title: string, inside: string): string =>
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
 function htmlChart({ chart, number }: LaidChart, { wide, narrow }: Drawings): string {
   const label = `Figure ${number}`;
-  const table = htmlTable({
-    label: `Data of figure ${number}`,
-    ...chartTableParts(chart.table),
-  });
+  const data = { label: `Data of figure ${number}`, ...chartTableParts(chart.table) };
+  const table = withoutIdleEnds(htmlTable(data));
   return `<figure id="figure-${number}">
 <div role="img" aria-label="${escapeHtml(chart.alt)}">
 <div class="wide">${inlineSvg(wide, `w${number}-`)}</div>
