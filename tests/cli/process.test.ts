@@ -84,6 +84,7 @@ test("checking a log loads no drawing library; the public door loads it only for
   expect(loadedWith(main)).not.toContain(vega);
   const check = loadedWith(part("check"), loadedWith(main));
   expect(check).not.toContain(vega);
-  expect(kilobytes(check)).toBeLessThan(330);
+  // Of which the reader of YAML is 98 KB.
+  expect(kilobytes(check)).toBeLessThan(400);
   expect(loadedWith(join(root, "dist", "index.js"))).not.toContain(vega);
 });
