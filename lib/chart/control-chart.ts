@@ -215,7 +215,7 @@ function eventLayers({ events = [], pours = [] }: ControlInput, plots: readonly 
   // The letter of a day that lies too near to the one before it moves on a little, or is left out.
   const letters = events.flatMap(({ day, letter }) => {
     const px = Math.max(x(day), last + textWidth(letter, letterPx.label) + 1);
-    if (px - x(day) > 9) return [];
+    if (px - x(day) > 13) return [];
     last = px;
     return [{ px, py: plot.top - eventLanePx / 2, text: letter }];
   });
