@@ -16,7 +16,7 @@ import {
   titleLines,
   titleWords,
 } from "./plot.ts";
-import { bandAt, courseAt, whiskersAt } from "./season-layers.ts";
+import { courseLayers, measuredDoubt } from "./season-layers.ts";
 import {
   type SeasonChartInput,
   type SeasonPanel,
@@ -138,14 +138,13 @@ function spec(
     footAxis(title, domain, xTicks),
     ...laid.flatMap(({ plot }, i) => plotFrame(`${i + 1}`, plot, xTicks.map(x))),
     ...laid.flatMap(({ panel, plot }, i) =>
-      panel.courses.flatMap(({ label, points }, k) => [
-        bandAt(`interval-${i + 1}-${k + 1}`, points, x, plot.y, style(label)),
-        courseAt(`course-${i + 1}-${k + 1}`, points, x, plot.y, style(label)),
-      ]),
+      panel.courses.flatMap(({ label, points }, k) =>
+        courseLayers(`${i + 1}-${k + 1}`, points, x, plot.y, style(label)),
+      ),
     ),
     strokes("today", today, { color: colours.ink, strokeWidth: 1.2, strokeDash: [4, 3] }),
     ...laid.flatMap(({ panel, plot }, i) => [
-      whiskersAt(`doubt-${i + 1}`, panel.measured, x, plot.y, measuredStyle),
+      measuredDoubt(`${i + 1}`, panel.measured, x, plot.y, measuredStyle),
       pixelMarks(
         `points-${i + 1}`,
         panel.measured.map(({ pour, value }) => ({ px: x(pour), py: plot.y(value) })),

@@ -170,9 +170,19 @@ function inOrder(log: Log, first: MeasuredState | undefined): HistoryEvent[] {
   const happened = log.events.flatMap((event, i) =>
     eventsOf(event, i, log).map((one) => ({ date: event.date, rank: i + 1, event: one })),
   );
-  return [...found, ...happened]
+  const ordered = [...found, ...happened]
     .sort((a, b) => (a.date === b.date ? a.rank - b.rank : a.date < b.date ? -1 : 1))
     .map(({ event }) => event);
+  return [...ordered, ...weighedNow(log)];
+}
+
+/** The heap of today on the scales, where its mass at the start is known apart from that: it tells what was lost. */
+function weighedNow(log: Log): HistoryEvent[] {
+  const now = heapFigure(log)?.figure;
+  const moist = log.measured.findLast(({ moisturePercent }) => moisturePercent);
+  if (!log.recipe?.makeKg || !now || !moist?.moisturePercent || !(now.sd > 0)) return [];
+  const dry = 1 - moist.moisturePercent.value / 100;
+  return [{ kind: "weighed", date: log.events.at(-1)!.date, dryKg: now.value * dry, sd: now.sd * dry }];
 }
 
 function liveClayOf(

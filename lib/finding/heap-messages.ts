@@ -20,6 +20,9 @@ export const assumedAlways: readonly string[] = Object.freeze([
   "What is swept up or thrown out is taken as typed to within a tenth, and as average sand of the heap.",
 ]);
 
+export const dryingNotKnown =
+  "Water that dries from pour to pour is not known, for it needs watering in the record and a moisture of today: the plan's water holds none of it.";
+
 export const lacks = (missing: string): Finding => ({
   code: "heap/lacks",
   tone: "note",
@@ -55,7 +58,7 @@ export const notMoved = (before: string, tests: string, pours: string, share: st
 export const rebondIn = (when: string, floor: string, range: string): Finding => ({
   code: "heap/rebond-when",
   tone: "note",
-  text: `${when} live clay falls below ${floor} % of the dry mix, nothing put in.`,
+  text: `${when} live clay ${when.endsWith(":") ? "is at or" : "falls"} below ${floor} % of the dry mix, nothing put in.`,
   because: [range, "The floor is nine tenths of what you want: our own."],
   formula: "live clay, pour by pour, with what is lost; a range from every draw",
 });

@@ -22,6 +22,7 @@ export interface WhatIf {
   readonly newSandKg: Band;
   /** Settled, % of the dry mix. */
   readonly deadClayPercent: Band;
+  /** Pours until live clay is below the floor, from the heap once mended, no clay put in. */
   readonly toFloor: Band;
   /** Clay and sand for a thousand kilograms of metal; undefined without their prices. */
   readonly cost: Band | undefined;
@@ -29,7 +30,6 @@ export interface WhatIf {
 
 export interface HeapSeason {
   readonly plan: SeasonPlan;
-  readonly everyDays: number | undefined;
   readonly alone: Season;
   readonly mended: Season;
   readonly floorPercent: number;
@@ -70,7 +70,6 @@ export function heapSeason(log: Log, burnOut: OwnBurnOut): HeapSeason | undefine
   const lost = now.reduce((all, draw) => all + draw.lostKg / dryHeapKg(draw.heap), 0) / now.length;
   return {
     plan,
-    everyDays: planned.everyDays?.value,
     alone,
     mended,
     floorPercent,
@@ -98,6 +97,12 @@ function scaled(heap: SeasonDraw["heap"], factor: number): SeasonDraw["heap"] {
   return Object.fromEntries(
     Object.entries(heap).map(([part, kg]) => [part, kg * factor]),
   ) as unknown as SeasonDraw["heap"];
+}
+
+/** The heap with clay put in to the share that is wanted; as it is where it has that. */
+function atLeastClay(heap: SeasonDraw["heap"], percent: number): SeasonDraw["heap"] {
+  const others = dryHeapKg(heap) - heap.liveClayKg;
+  return { ...heap, liveClayKg: Math.max(heap.liveClayKg, (others * percent) / (100 - percent)) };
 }
 
 /** Settled amounts of every draw, from the steady state: what a long season comes to. */
@@ -133,7 +138,11 @@ function outcome(
     return one && one.cost.value / one.forKg.value;
   };
   const [clayPrice, sandPrice] = [price("bentonite", "clay"), price("sand")];
-  const alone = forecastSeason(draws, { ...plan, mend: "none" }, burnOut.scores, { points: false });
+  const mended = draws.map((draw) => ({
+    ...draw,
+    heap: atLeastClay(draw.heap, plan.toLiveClayOfDryMixPercent),
+  }));
+  const alone = forecastSeason(mended, { ...plan, mend: "none" }, burnOut.scores, { points: false });
   return {
     name,
     clayKg: of(clay),

@@ -25,13 +25,19 @@ export function heapData(report: HeapReport, log: Log, units: ShownUnits = shown
       rows: have.map(({ what, figure, unit, from }) => {
         const to = (x: number): number => (unit === "kg" ? inShownUnit(x, "kg", system).value : x);
         const shown = { value: to(figure.value), low: to(figure.low), high: to(figure.high) };
-        const cell: TableCell = { text: bandText(shown), number: figure.value };
+        const cell: TableCell = {
+          text: bare(figure) ? `${bandText(shown)} (± not known)` : bandText(shown),
+          number: figure.value,
+        };
         return [what, cell, unit === "kg" ? shownUnit("kg", system) : unit || "number", from];
       }),
     });
   if (log.events.length > 0) blocks.push(record(log.events, system));
   return { role: "data", title: "The heap and its record", blocks };
 }
+
+/** Nothing of its ± is written. */
+const bare = ({ low, high }: { readonly low: number; readonly high: number }): boolean => low === high;
 
 /** A row for each pour, with what was done until the next. */
 function record(events: readonly HeapEvent[], system: UnitSystem): Block {

@@ -31,9 +31,9 @@ export function mendFindings(mending: HeapMending, system: UnitSystem): readonly
   const wet = waterKg.value < 0;
   const water = wet ? "" : ` and ${mass(waterKg)} of water`;
   const parts = [
-    ...(clayKg.value > 0 ? [`${massText(atOnce.clayKg, system)} of clay`] : []),
-    ...(newSandKg.value > 0 ? [`${massText(atOnce.newSandKg, system)} of new sand`] : []),
-    ...(waterKg.value > 0 ? [`${massText(atOnce.waterKg, system)} of water`] : []),
+    ...(clayKg.value > 0 ? [`${massText(two(atOnce.clayKg), system)} of clay`] : []),
+    ...(newSandKg.value > 0 ? [`${massText(two(atOnce.newSandKg), system)} of new sand`] : []),
+    ...(waterKg.value > 0 ? [`${massText(two(atOnce.waterKg), system)} of water`] : []),
   ];
   const because = mending.have.map(({ what, figure, unit, from }) =>
     `${what}: ${bandText(figure)} ${unit}, ${from}.`.replace(" ,", ","),
@@ -63,6 +63,8 @@ export function mendFindings(mending: HeapMending, system: UnitSystem): readonly
   ];
 }
 
+const two = (kg: number): number => Number(kg.toPrecision(2));
+
 function burnOutFinding({ own, prior, tests, pours, metalKg, moved, widthShare }: OwnBurnOut): Finding {
   const rested = listed([
     ...(tests.strength > 0 ? [`${tests.strength} tests of strength and compactability`] : []),
@@ -79,21 +81,19 @@ const range = ({ low, high }: { readonly low: number; readonly high: number }): 
   `${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))}`;
 
 function seasonFindings(season: HeapSeason, system: UnitSystem): readonly Finding[] {
-  const { plan, toFloor, floorPercent, whatIf, halfWayPours, currency, everyDays } = season;
+  const { plan, toFloor, floorPercent, whatIf, halfWayPours, currency } = season;
   const [planned] = whatIf;
   const when = poursText(toFloor, plan.pours);
   const first = toFloor.high <= 1;
-  const weeks =
-    everyDays === undefined || !Number.isFinite(toFloor.value)
-      ? ""
-      : ` At ${printNumber(everyDays, 0)} days from pour to pour.`;
   const tons = inShownUnit(1000, "kg", system);
   const cost = planned?.cost ? `, ${bandText(planned.cost)}${currency === "" ? "" : ` ${currency}`}` : "";
   return [
     say.rebondIn(
-      first ? "Now, or with the next pour," : `After ${when} more pours`,
+      first ? "Rebond now:" : `After ${when} more pours`,
       printNumber(floorPercent, 1),
-      `${plan.pours} pours of ${massText(plan.metalKg, system)} are planned.${weeks}`,
+      `${plan.pours} pours of ${massText(plan.metalKg, system)} are planned.${
+        planned ? ` Once mended, it comes to that after ${poursText(planned.toFloor, plan.pours)} pours.` : ""
+      }`,
     ),
     ...(planned
       ? [

@@ -3,6 +3,7 @@
 import { seasonChart } from "../chart/season-chart.ts";
 import type { SeasonPoint as Drawn, SeasonPanel } from "../chart/season-words.ts";
 import { clayOfDryMix } from "../finding/heap-history.ts";
+import { dryingNotKnown } from "../finding/heap-messages.ts";
 import type { HeapReport } from "../finding/heap-report.ts";
 import type { HeapSeason } from "../finding/heap-season.ts";
 import type { Log, Measured, UnitSystem } from "../log/types.ts";
@@ -21,7 +22,7 @@ export function heapSeasonSection(
   units: ShownUnits = shownUnits(log),
 ): Section {
   const section = { role: "result", title: "The season" } as const;
-  const { course, season, assumed } = report;
+  const { course, season, assumed, burnOut } = report;
   if (course.length === 0) return { ...section, blocks: [] };
   const system = units.recipe;
   return {
@@ -29,7 +30,11 @@ export function heapSeasonSection(
     blocks: [
       { kind: "chart", chart: chartOf(report, log, system) },
       ...(season ? [whatIfTable(season, system), planTable(season, system)] : []),
-      { kind: "fold", summary: "What was taken for granted", blocks: [{ kind: "list", items: assumed }] },
+      {
+        kind: "fold",
+        summary: "What was taken for granted",
+        blocks: [{ kind: "list", items: [...assumed, ...(burnOut?.dryingKnown ? [] : [dryingNotKnown])] }],
+      },
     ],
   };
 }
@@ -59,7 +64,7 @@ function chartOf({ course, season, finesKnown }: HeapReport, log: Log, system: U
         ...(season
           ? [
               { label: "mended after every pour", points: planned(season.mended.points) },
-              { label: "nothing put in", points: planned(season.alone.points) },
+              { label: "nothing put in", points: planned(season.alone.points.filter(standing)) },
             ]
           : []),
       ],
@@ -95,6 +100,11 @@ function chartOf({ course, season, finesKnown }: HeapReport, log: Log, system: U
   });
 }
 
+/** Left alone a heap is worth telling of while half of it is surely there. */
+function standing({ dryKg }: SeasonPoint, _: number, all: readonly SeasonPoint[]): boolean {
+  return dryKg.low > 0.5 * all[0]!.dryKg.value;
+}
+
 function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem): Block {
   const kg = shownUnit("kg", system);
   const mass = { unit: kg, dataUnit: "kg" };
@@ -122,7 +132,7 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
       },
       ...(priced ? [{ head: "They cost", unit: currency, align: "number" } as const] : []),
       { head: "Dead clay settles at", unit: "% of dry mix", align: "number" },
-      { head: "Pours to nine tenths of the live clay wanted, nothing put in", align: "text" },
+      { head: "Pours from mended to nine tenths of that live clay, nothing put in", align: "text" },
     ],
     rows: whatIf.map((one) => [
       one.name,
@@ -141,7 +151,8 @@ function planTable({ mended, alone }: HeapSeason, system: UnitSystem): Block {
   return {
     kind: "table",
     name: "plan",
-    caption: "The plan pour by pour: the heap mended after every pour, and live clay if nothing is put in",
+    caption:
+      "The plan pour by pour: the heap mended after every pour, so that live clay is what is wanted, by the plan; and live clay if nothing is put in",
     columns: [
       { head: "Pours from today", align: "number" },
       { head: "Live clay", unit: "% of dry mix", align: "number" },
@@ -158,7 +169,9 @@ function planTable({ mended, alone }: HeapSeason, system: UnitSystem): Block {
       kgCell(point.clayKg, system),
       kgCell(point.newSandKg, system),
       kgCell(point.waterKg, system),
-      bandCell(alone.points[point.pour]!.liveClayOfDryMixPercent),
+      alone.points.filter(standing)[point.pour]
+        ? bandCell(alone.points[point.pour]!.liveClayOfDryMixPercent)
+        : "half the heap is gone",
     ]),
   };
 }

@@ -70,7 +70,7 @@ export function ownBurnOut(history: HeapHistory, options: { readonly draws?: num
   let course: readonly RecordPoint[] | undefined;
   const { low, high } = history.burntKgPerKg;
   const prior = { low, value: Math.sqrt(low * high), high };
-  const own = bandOf(Float64Array.from(chosen, (i) => known.burntKgPerKg[i]!));
+  const own = bandOf(Float64Array.from(resampled(weights, weights.length), (i) => known.burntKgPerKg[i]!));
   const widthShare = (own.high - own.low) / (prior.high - prior.low);
   const strength = strengthTests(history.events).length;
   return {
