@@ -12,6 +12,8 @@ export const heapSectionLines: { readonly [key: string]: string } = {
   mulling: "mulling: { by hand: { load: 5 kg, readings: [ { minutes: 2, green compression: 38 kPa } ] } }",
   muller: "muller: { motor: 1450 rpm, reduction: 60, load: 12 kg, minutes: 12 }",
   remind: "remind: { moisture: 1 day, green compression: 7 days }",
+  castings: "castings: [ { date: 2026-05-02, name: lamp base, faults: [ gas holes, rough skin ] } ]",
+  questions: "questions: [ { fault: gas holes, against: moisture } ]",
   blend: "blend: { of: [ first sand, second sand ], to: { gfn: 60 } }",
 };
 
@@ -45,8 +47,10 @@ export const stateKeys = [
 
 export const weatherKeys = ["air", "sand", "humidity", "wind", "hours", "start", "want", "note"] as const;
 export const flaskKeys = ["volume", "casting volume", "density", "note"] as const;
-export const pourKeys = ["metal", "alloy", "at", "section", "scrap share", "note"] as const;
+export const pourKeys = ["metal", "alloy", "at", "section", "scrap share", "degassed", "note"] as const;
 export const eventKinds = ["pour", "lost", "rebond", "new sand", "water", "tested"] as const;
+export const castingKeys = ["date", "name", "of pour", "faults", "note"] as const;
+export const castingQuestionKeys = ["fault", "against", "limit", "note"] as const;
 export const planKeys = ["pours", "metal", "section", "every", "lost", "note"] as const;
 export const mullingKeys = ["load", "readings", "note"] as const;
 export const mullingReadingKeys = [

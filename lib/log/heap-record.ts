@@ -1,6 +1,7 @@
 // What a log says of a heap and its season, as the rest may rely on it: every figure read, in the unit of its name.
 
 import type { Place } from "../issue.ts";
+import type { CastingQuestion, LoggedCasting } from "./casting-record.ts";
 import type { Reminder } from "./diary-properties.ts";
 import type { Measured } from "./figure-types.ts";
 import type { HeapKg } from "./heap.ts";
@@ -128,6 +129,8 @@ export interface PourEvent extends Dated {
   readonly atC?: Measured;
   readonly sectionMm?: Measured;
   readonly scrapSharePercent?: Measured;
+  /** Undefined: not said. */
+  readonly degassed?: boolean;
 }
 
 /** Swept up or thrown out. */
@@ -236,6 +239,10 @@ export interface HeapSections {
   readonly mulling: readonly MullingTrial[];
   readonly muller?: LoggedMuller;
   readonly blend?: LoggedBlend;
+  /** By date, as they were looked over. */
+  readonly castings: readonly LoggedCasting[];
+  /** Pairs of a fault and what it is held against, named beforehand. */
+  readonly questions: readonly CastingQuestion[];
   /** How often each test is meant to be made. */
   readonly remind?: readonly Reminder[];
 }

@@ -3,7 +3,7 @@
 import { nearest } from "../numbers/nearest.ts";
 import { unknownChoice } from "./complaints-field.ts";
 import { eventFaulty, eventOfNothing, moreThanHeap, pourWithoutMetal, undated } from "./complaints-season.ts";
-import { dateOf, fieldsOf, mapOf, textOf } from "./fields.ts";
+import { dateOf, fieldsOf, mapOf, textOf, yesNoOf } from "./fields.ts";
 import type { Measured } from "./figure-types.ts";
 import { given } from "./given.ts";
 import type { HeapKg } from "./heap.ts";
@@ -104,6 +104,7 @@ function pourOf({ value, keyPlace }: Entry, common: Common, report: Report): Hea
       atC: numberIn(reader, "at", "°C", 2000),
       sectionMm: numberIn(reader, "section", "mm", 2000),
       scrapSharePercent: numberIn(reader, "scrap share", "%", 100, { aboveZero: false }),
+      degassed: yesNoOf(fields.get("degassed"), "degassed", report),
     }),
   };
 }

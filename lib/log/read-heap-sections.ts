@@ -6,6 +6,8 @@ import type { HeapKg } from "./heap.ts";
 import type { HeapSections } from "./heap-record.ts";
 import type { Report } from "./node.ts";
 import { readBlend } from "./read-blend.ts";
+import { readCastingQuestions } from "./read-casting-questions.ts";
+import { readCastings } from "./read-castings.ts";
 import { readReminders } from "./read-diary.ts";
 import { readEvents } from "./read-events.ts";
 import { readHeapRecord } from "./read-heap-record.ts";
@@ -23,6 +25,8 @@ export function readHeapSections(
 ): HeapSections {
   const recipe = readRecipeWanted(fields.entry("recipe"), report);
   const bought = [...sands, ...additiveNames(fields.get("recipe"))];
+  const events = readEvents(fields.get("events"), heapKg, report);
+  const castings = readCastings(fields.get("castings"), events, report);
   return {
     ...given({
       heap: readHeapRecord(fields.entry("heap"), heapKg, report),
@@ -36,7 +40,9 @@ export function readHeapSections(
       blend: readBlend(fields.entry("blend"), sands, report),
     }),
     measured: readMeasured(fields.get("measured"), report),
-    events: readEvents(fields.get("events"), heapKg, report),
+    events,
+    castings,
+    questions: readCastingQuestions(fields.entry("questions"), castings.length > 0, report),
     mulling: readMulling(fields.entry("mulling"), report),
     remind: readReminders(fields.entry("remind"), report),
   };

@@ -112,6 +112,8 @@ describe("a notebook", () => {
     sheets: [],
     measured: [],
     events: [],
+    castings: [],
+    questions: [],
     mulling: [],
     fingerprint: "00",
   } as Log;
