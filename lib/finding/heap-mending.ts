@@ -74,7 +74,7 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
     clayMoisturePercent: bag ? asSpread(bag, "water of the bagged clay") : usualClayMoisture(),
     clayLivePercent: 100,
     newSandMoisturePercent: log.recipe?.sandMoisturePercent?.value ?? 0,
-    newSandGfn: sand?.fineness.figure.value ?? Number.NaN,
+    newSandGfn: sand?.fineness.figure ?? Number.NaN,
     newSandFinesPercent: sand?.fines.percent ?? 0.75,
   };
   const of = (pick: (mend: HeapMend) => number): Figure =>
