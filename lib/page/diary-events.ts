@@ -1,5 +1,8 @@
 // What happened to the heap, with the letters that mark it in the charts.
 
+import { endsOf } from "../finding/ends.ts";
+import { printFigure } from "../quantity/print.ts";
+import type { Spread } from "../quantity/spread.ts";
 import type { DiaryEvent } from "../trial/control-events.ts";
 import type { ControlReport } from "../trial/control-report.ts";
 import type { Block, TableCell, TableRow } from "./blocks.ts";
@@ -31,8 +34,7 @@ export function eventsTable(report: ControlReport, { recipe: system }: ShownUnit
   return {
     kind: "table",
     name: "diary-events",
-    caption:
-      "What happened to the heap; the letters mark it in the charts. Masses as weighed, their ± not kept here",
+    caption: "What happened to the heap; the letters mark it in the charts. Masses as weighed",
     columns: [
       { head: "Mark", align: "text" },
       { head: "Date", align: "text" },
@@ -46,8 +48,8 @@ export function eventsTable(report: ControlReport, { recipe: system }: ShownUnit
         letters.get(day) ?? "",
         date,
         changes ? `${words[kind]}; a change of the heap` : words[kind],
-        number(massKg, (kg) => inShownUnit(kg, "kg", system).value),
-        number(sharePercent, (percent) => percent),
+        amountCell(massKg, (kg) => inShownUnit(kg, "kg", system).value),
+        amountCell(sharePercent, (percent) => percent, massKg?.sources.length === 0),
         note ?? "",
       ],
     ),
@@ -55,6 +57,16 @@ export function eventsTable(report: ControlReport, { recipe: system }: ShownUnit
   };
 }
 
-function number(value: number | undefined, shown: (value: number) => number): TableCell | string {
-  return value === undefined ? "" : { text: String(Number(shown(value).toPrecision(2))), number: value };
+/** atLeast: a part of the doubt is not known. */
+function amountCell(
+  of: Spread | undefined,
+  shown: (value: number) => number,
+  atLeast = false,
+): TableCell | string {
+  if (!of) return "";
+  const { low, high } = endsOf(of);
+  const number = of.value;
+  if (!(low < high)) return { text: `${Number(shown(number).toPrecision(3))} (± not known)`, number };
+  const { text } = printFigure({ value: shown(number), low: shown(low), high: shown(high), min: 0, atLeast });
+  return { text, number };
 }

@@ -1,8 +1,12 @@
 // What happened to the heap beside its tests: what changes it, what is marked, when it was poured on.
 
+import type { Measured } from "../log/figure-types.ts";
 import { heapFigure } from "../log/heap.ts";
 import type { HeapEvent } from "../log/heap-record.ts";
 import type { Log } from "../log/types.ts";
+import { lift } from "../quantity/combine.ts";
+import type { Spread } from "../quantity/spread.ts";
+import { spreadOfQuantity } from "../quantity/spread-of.ts";
 import { dayOf } from "./control-days.ts";
 
 /** From these shares of the heap on, what is added makes it another heap. Our own. */
@@ -14,10 +18,10 @@ export interface DiaryEvent {
   readonly day: number;
   /** block: from this day on the batches name another block, such as a bag of clay. note: a remark, such as of the weather. */
   readonly kind: "rebond" | "new sand" | "lost" | "block" | "note";
-  /** Of what was added or lost, kg as weighed. */
-  readonly massKg?: number;
+  /** Of what was added or lost, kg as weighed; without a source where the log writes no ±. */
+  readonly massKg?: Spread;
   /** Of the heap as the log has it, %; undefined where it has none. */
-  readonly sharePercent?: number;
+  readonly sharePercent?: Spread;
   /** The founder's own words. */
   readonly note?: string;
   /** True where limits are better taken anew after it. */
@@ -32,7 +36,7 @@ export interface DiaryEvents {
 }
 
 export function diaryEvents(log: Log): DiaryEvents {
-  const heapKg = heapFigure(log)?.figure.value;
+  const heapKg = heapFigure(log)?.figure;
   const pours = log.events.flatMap(({ kind, date }) => (kind === "pour" ? [{ date, day: dayOf(date) }] : []));
   const events = [...log.events.flatMap((event) => ofHeap(event, heapKg)), ...ofBatches(log)];
   return {
@@ -42,21 +46,23 @@ export function diaryEvents(log: Log): DiaryEvents {
   };
 }
 
-function ofHeap(event: HeapEvent, heapKg: number | undefined): DiaryEvent[] {
+function ofHeap(event: HeapEvent, heapKg: Spread | undefined): DiaryEvent[] {
   const { date, note } = event;
   const common = { date, day: dayOf(date), ...(note === undefined ? {} : { note }) };
-  const share = (massKg: number) => (heapKg ? { sharePercent: (100 * massKg) / heapKg } : {});
+  const amount = ({ value, plusMinus }: Measured, least: number) => {
+    const massKg = spreadOfQuantity(
+      { value, ...(plusMinus ? { plusMinus } : {}) },
+      { source: `${event.kind} of ${date}, ${value} kg`, says: "the mass as weighed" },
+    );
+    if (!heapKg) return { massKg, changes: true };
+    const sharePercent = lift((values) => (100 * values[0]!) / values[1]!, [massKg, heapKg]);
+    return { massKg, sharePercent, changes: sharePercent.value >= least };
+  };
   switch (event.kind) {
-    case "rebond": {
-      const massKg = event.clayKg.value;
-      const changes = !heapKg || (100 * massKg) / heapKg >= changingClayPercent;
-      return [{ ...common, kind: "rebond", massKg, ...share(massKg), changes }];
-    }
-    case "new sand": {
-      const massKg = event.massKg.value;
-      const changes = !heapKg || (100 * massKg) / heapKg >= changingSandPercent;
-      return [{ ...common, kind: "new sand", massKg, ...share(massKg), changes }];
-    }
+    case "rebond":
+      return [{ ...common, kind: "rebond", ...amount(event.clayKg, changingClayPercent) }];
+    case "new sand":
+      return [{ ...common, kind: "new sand", ...amount(event.massKg, changingSandPercent) }];
     default:
       // Sand lost at every pour is no news; what the founder remarks is.
       return note === undefined

@@ -99,7 +99,7 @@ test("limits begin after the last change that eight values follow; one of the he
   const heap = (events: string) => `heap: { mass: 100 kg ± 3 kg }\nevents: [ ${events} ]`;
   const values = states([...twenty, ...twenty.map((value) => value + 1)]);
   const big = report(values, heap(`{ date: ${day(19)}, new sand: 12 kg }`));
-  expect(big.controlled[0]!.since).toMatchObject({ kind: "new sand", sharePercent: 12 });
+  expect(big.controlled[0]!.since).toMatchObject({ kind: "new sand", sharePercent: { value: 12 } });
   expect(big.controlled[0]!.values).toHaveLength(20);
   expect(big.controlled[0]!.verdict).toBe("baseline only");
   const small = report(
