@@ -39,8 +39,6 @@ export const aimByTube = (compactability: string): Finding => ({
   tone: "note",
   text: `${compactability} compactability is what your own curve has at that aim: temper to it by the tube.`,
   because: ["The ± holds the interval of the curve there, and that of the aim along its slope."],
-  formula: "compactability at the aim = curve(aim)",
-  source: "Our own; limits by Student's t",
 });
 
 export const moreWindows = (windows: string, axis: string): Finding => ({

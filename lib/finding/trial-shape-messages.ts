@@ -40,7 +40,7 @@ export const misfit = (
 export const densityUnknown = (test: string): Finding => ({
   code: "trial/density-unknown",
   tone: "note",
-  text: `The density of some specimens is not known, so ${test} is joined in one curve unchecked.`,
+  text: `The density of some specimens is not known, so the figures of ${test} are joined in one curve unchecked.`,
   because: [
     "Figures at unlike densities do not belong on one curve: weigh each specimen, and they can be told apart.",
   ],

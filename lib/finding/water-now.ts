@@ -86,7 +86,21 @@ export function lastBatch(rows: readonly BatchFigures[]): BatchFigures | undefin
   }, undefined);
 }
 
-type To = { readonly spread: Spread; readonly is: WaterNow["toIs"] };
+type To = {
+  readonly spread: Spread;
+  readonly is: WaterNow["toIs"];
+  /** The range that the middle is of. */
+  readonly range?: { readonly low: number; readonly high: number };
+};
+
+/** Of sand that lies within the range already any place there will do: it is not too wet for lying off the middle. */
+function forSandAt(value: number, { spread: middle, is, range }: To): To {
+  if (!range || value < range.low || value > range.high || !Number.isFinite(range.high - range.low))
+    return { spread: middle, is };
+  const halfWidth = (range.high - range.low) / 2;
+  const source = "anywhere within the range that is wanted";
+  return { is, spread: spread({ mean: middle.value, halfWidth, kind: "rectangular", source }) };
+}
 
 function byMoisture(
   report: TrialReport,
@@ -94,9 +108,10 @@ function byMoisture(
   { batch, tests }: BatchFigures,
   heapKg: Figure | undefined,
 ): WaterNow | undefined {
-  const to =
+  const wanted =
     report.axis === "moisture" ? (aimOf(report) ?? wantedTo(report.axisWanted)) : ownTo(log, "moisture");
-  if (!tests.moisture || !to) return undefined;
+  if (!tests.moisture || !wanted) return undefined;
+  const to = forSandAt(tests.moisture.value, wanted);
   const dose = (mass: Figure | number): FirstDose =>
     firstDoseKg({
       heapKg: mass,
@@ -127,7 +142,8 @@ function byCompactability(
   const found =
     report.axis === "compactability" ? overItself(report, log) : overMoisture(report, log, tests.moisture);
   if (!found) return undefined;
-  const { to, sensitivity, slopeFrom } = found;
+  const { sensitivity, slopeFrom } = found;
+  const to = forSandAt(from.value, found.to);
   const dose = (mass: Figure | number): FirstDose =>
     firstDoseByCompactabilityKg({
       heapKg: mass,
@@ -233,5 +249,6 @@ function wantedTo(wanted: WantedRange | undefined): To | undefined {
   return {
     is: wanted.own ? "the middle of your own aim" : "the middle of a usual range",
     spread: constant(middle),
+    range: { low: wanted.low, high: wanted.high },
   };
 }

@@ -9,7 +9,10 @@ section{margin-top:1.5rem;padding-top:.8rem}
 h1,h2,summary,caption{break-after:avoid}
 p,li{orphans:3;widows:3}
 figure,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
-.answer,.question,.prose{max-width:none}
+.answer,.question{max-width:none}
+.answer{font-size:1rem}
+footer{margin-top:.8rem;padding-top:.4rem}
+.figure{font-size:1.2rem}
 .fold:not(:has(.finding)){break-inside:avoid}
 .fold,.chart-data{margin-bottom:.8rem}
 .sources ul{columns:2;column-gap:2rem;max-width:none}
@@ -18,8 +21,7 @@ figure,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
 .cautions>:is(h2,p){column-span:all;max-width:none}
 .caution{padding:.4rem .8rem;margin:0 0 .6rem;font-size:.92em;line-height:1.35}
 .figures{gap:.5rem 1.6rem;margin:.6rem 0}
-.figures>div{max-width:31%}
-.figure{font-size:1.35rem}
+.figures>div{flex:1 1 8rem;max-width:14rem}
 .caution :is(p,ul){margin-bottom:.25rem}
 .caution li{margin:.1rem 0}
 .finding{grid-template-columns:6.2rem 1fr;margin-bottom:.5rem;max-width:none}

@@ -172,3 +172,16 @@ test("the aim by the tube: the curve's own height there, with the slope times th
     /^4[56]\.\d ± (at least )?\d\.\d % compactability is what your own curve has at that aim/,
   );
 });
+
+test("sand within the range that is wanted is not too wet for lying above its middle", () => {
+  const log = logOf(
+    [{ name: "B", compactability: "46.5 ± 0.5 % (95 %)" }],
+    ["trial: { axis: moisture }", "aims: { compactability: 42 to 48 % }"],
+  );
+  expect(waterFindings(trialReport(log), log)[0]!.code).toBe("water/hold");
+  const above = logOf(
+    [{ name: "B", compactability: "49.5 ± 0.5 % (95 %)" }],
+    ["trial: { axis: moisture }", "aims: { compactability: 42 to 48 % }"],
+  );
+  expect(waterFindings(trialReport(above), above)[0]!.code).toBe("water/too-wet");
+});
