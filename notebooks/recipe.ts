@@ -91,15 +91,17 @@ function answer(plan: RecipePlan, findings: readonly Finding[], system: UnitSyst
 
 function sectionsOf(plan: RecipePlan, log: Log, system: UnitSystem): Section[] {
   return [
-    {
-      role: "data",
-      title: "What to weigh",
-      blocks: [
-        ...recipeWeights(plan, system),
-        // Too wet already: nothing to mix by, so no card.
-        ...(plan.waterKg.value > 0 ? [recipeCard(plan, system, log.title ?? "recipe")] : []),
-      ],
-    },
+    // Too wet already: nothing to mix by, so no card.
+    ...(plan.waterKg.value > 0
+      ? [
+          {
+            role: "data",
+            title: "The card for the muller",
+            blocks: [recipeCard(plan, system, log.title ?? "recipe")],
+          } as const,
+        ]
+      : []),
+    { role: "data", title: "What to weigh", blocks: recipeWeights(plan, system) },
     {
       role: "result",
       title: "What it comes to, and what it costs",

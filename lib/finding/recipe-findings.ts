@@ -54,7 +54,8 @@ function waterFinding({ waterKg, split, masses, recipe, taken }: RecipePlan, wor
       words.figure(waterKg, atLeast),
       words.mass(split.firstKg),
       words.mass(split.trimKg),
-      words.mass(split.trimAtMostKg),
+      // Where nothing is known of the waters, the most is no more than the middle, and says nothing.
+      split.trimAtMostKg > 1.02 * split.trimKg ? words.mass(split.trimAtMostKg) : "",
       brought,
     );
   // So damp may the sand be that nothing need be poured: its own water is what the mix wants less that of the clay.
@@ -75,7 +76,7 @@ function sharesFinding({ comesTo, recipe, taken }: RecipePlan): Finding {
     printed(comesTo.clayOfSandPercent, ""),
     printed(comesTo.clayOfDryMixPercent, "%"),
     printed(comesTo.clayOfDampPercent, "%"),
-    countedOn[recipe.basis!],
+    recipe.weighed ? `by weight: ${recipe.weighed}, each as it lies` : countedOn[recipe.basis!],
   );
 }
 

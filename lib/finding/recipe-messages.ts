@@ -25,7 +25,7 @@ export const pourSaid = (
 ): Finding => ({
   code: "recipe/water",
   tone: "note",
-  text: `${inAll} of water is to be poured in all: ${first} first, then mull and test, then trim with about ${trim}, hardly more than ${atMost}.`,
+  text: `${inAll} of water is to be poured in all: ${first} first, then mull and test, then trim with about ${trim}${atMost === "" ? "" : `, hardly more than ${atMost}`}.`,
   because: [
     `Sand and clay bring ${brought} themselves, which is counted.`,
     "The first dose is what nine mixes in ten still want, and never more than nine tenths (our own rule): water goes in easily and comes out slowly.",

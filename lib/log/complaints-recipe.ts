@@ -41,6 +41,46 @@ export const twoBases = (what: string, text: string, basis: string): Issue =>
     "Write every share of a recipe on its one basis, as bare numbers.",
   );
 
+export const massForShare = (what: string, text: string, basis: string): Issue =>
+  issue(
+    "error",
+    "mass-for-share",
+    `"${text}" for ${what} is a weight, and this recipe counts ${basis}, so it is left out.`,
+    "Write the bare number; or `basis: by weight`, with sand, clay and additives each as a weight.",
+  );
+
+export const weightsWithoutSand = (): Issue =>
+  issue(
+    "error",
+    "weights-without-sand",
+    "The recipe is by weight and does not say how much sand its clay goes to, so nothing can be worked out.",
+    "Add `sand: 25 kg`, as weighed, beside `clay: 1.5 kg`.",
+  );
+
+export const noBucketWeighed = (what: string, of: string): Issue =>
+  issue(
+    "error",
+    "no-bucket-weighed",
+    `The recipe counts ${what} in buckets and does not say what one holds, so it is left out.`,
+    `Weigh a struck-off bucket and add \`bucket of: { ${of}: 13.5 kg }\`.`,
+  );
+
+export const moistureAndWater = (): Issue =>
+  issue(
+    "warning",
+    "moisture-and-water",
+    "The recipe says both the moisture that is wanted and a weight of water; the moisture is read.",
+    "Take one of `moisture` and `water` out.",
+  );
+
+export const waterByShare = (basis: string): Issue =>
+  issue(
+    "warning",
+    "water-by-share",
+    `This recipe counts ${basis}, where water is what is worked out, so its own is left out.`,
+    "Write `moisture: 3.4 %`; or `basis: by weight`, with sand, clay and water each as a weight.",
+  );
+
 export const shareTooLarge = (what: string, text: string): Issue =>
   issue(
     "error",

@@ -28,6 +28,7 @@ export const loggedRecipeKeys = [
   "sand moisture",
   "clay moisture",
   "bentonite moisture",
+  "water",
   "make",
   "sand",
   "muller pan",

@@ -59,6 +59,8 @@ export interface LoggedRecipe {
   /** The damp heap that is to be made; or the sand as weighed that is at hand, never both. */
   readonly makeKg?: Measured;
   readonly sandKg?: Measured;
+  /** Where it was written by weight or in buckets: what goes in, as typed. */
+  readonly weighed?: string;
   /** What one load of the muller, or of a hand-worked tray, may be, damp. */
   readonly mullerPanKg?: Measured;
   readonly buckets: readonly BucketWeight[];

@@ -19,6 +19,23 @@ const shortKinds: { readonly [name: string]: ClayKind } = {
   southern: "calcium bentonite",
   "southern bentonite": "calcium bentonite",
 };
+const otherShapes: { readonly [name: string]: "heap" | "bin" } = {
+  cone: "heap",
+  pile: "heap",
+  box: "bin",
+  tub: "bin",
+  barrel: "bin",
+};
+const otherCovers: { readonly [name: string]: "none" | "sheet" | "lid" } = {
+  no: "none",
+  open: "none",
+  uncovered: "none",
+  tarp: "sheet",
+  tarpaulin: "sheet",
+  plastic: "sheet",
+  "plastic sheet": "sheet",
+  cloth: "sheet",
+};
 
 /** readHeap has complained of unknown names already. */
 export function readHeapRecord(
@@ -35,8 +52,12 @@ export function readHeapRecord(
       clayKind: choiceOf(fields.get("clay kind"), "clay kind", clayKinds, report, {
         named: (name) => shortKinds[name],
       }),
-      shape: choiceOf(fields.get("shape"), "shape", ["heap", "bin"] as const, report),
-      cover: choiceOf(fields.get("cover"), "cover", ["none", "sheet", "lid"] as const, report),
+      shape: choiceOf(fields.get("shape"), "shape", ["heap", "bin"] as const, report, {
+        named: (name) => otherShapes[name],
+      }),
+      cover: choiceOf(fields.get("cover"), "cover", ["none", "sheet", "lid"] as const, report, {
+        named: (name) => otherCovers[name],
+      }),
       exposedM2: numberIn(reader, "exposed", "m²", 10_000),
       depthMm: numberIn(reader, "depth", "mm", 10_000),
     }),

@@ -3,11 +3,13 @@
 import {
   bucketOfUnknown,
   makeAndSand,
+  massForShare,
   panAboveHeap,
   recipeOfNothing,
   recipeWithoutClay,
   recipeWithoutMoisture,
   twoBases,
+  waterByShare,
 } from "./complaints-recipe.ts";
 import { choiceOf, type Fields, fieldsOf, mapOf, textOf, uniqueEntries } from "./fields.ts";
 import type { Measured } from "./figure-types.ts";
@@ -17,6 +19,7 @@ import type { BucketWeight, LoggedRecipe, RecipeAdditive, ShareBasis } from "./h
 import { measuredOf } from "./measured.ts";
 import { type Entry, type LogNode, plainName, type Report } from "./node.ts";
 import { basisNamed, shareOf, threeReadings, withBasis } from "./read-based-share.ts";
+import { isWeighed, weighedShares } from "./read-recipe-weights.ts";
 import { massIn, moistureIn } from "./read-season-fields.ts";
 
 export const basisWords: { readonly [basis in ShareBasis]: string } = {
@@ -31,48 +34,82 @@ export function readRecipeWanted(entry: Entry | undefined, report: Report): Logg
   const fields = fieldsOf(map, loggedRecipeKeys, "of a recipe", report);
   textOf(fields.get("note"), "note", report);
   const clay = fields.get("bentonite") ? "bentonite" : "clay";
+  const reader = { fields, report };
+  const waters = {
+    sandMoisture: moistureIn(reader, "sand moisture"),
+    clayMoisture: moistureIn(reader, `${clay} moisture`),
+  };
+  const moisture = moistureIn(reader, "moisture");
+  const buckets = bucketsOf(fields, ["sand", "clay", ...additiveNames(map)], report);
   const written = basisOf(fields, report);
+  const byWeight = written === "by weight" || (!fields.get("basis") && isWeighed(fields.get(clay)));
+  const shares = byWeight
+    ? {
+        basis: "sand" as const,
+        ...weighedShares({ fields, clay, buckets, moisture, ...waters, place: entry.keyPlace }, report),
+        makeKg: massIn(reader, "make"),
+      }
+    : sharesOf(fields, clay, written, moisture, report);
+  const { makeKg, sandKg, ...parts } = shares;
+  const mullerPanKg = massIn(reader, "muller pan");
+  if (makeKg && mullerPanKg && mullerPanKg.value > makeKg.value)
+    report(panAboveHeap(mullerPanKg.text, makeKg.text), mullerPanKg.place);
+  if (!fields.get(clay) && !fields.holed) report(recipeWithoutClay(), entry.keyPlace);
+  const wet = fields.get("moisture") ?? (byWeight ? fields.get("water") : undefined);
+  if (!wet && !fields.holed) report(recipeWithoutMoisture(), entry.keyPlace);
+  if (!fields.get("make") && !fields.get("sand") && !fields.holed) report(recipeOfNothing(), entry.keyPlace);
+  return {
+    ...given({
+      ...parts,
+      makeKg,
+      // Of a recipe by weight that is scaled, the sand says only how much clay goes to it.
+      sandKg: makeKg ? undefined : sandKg,
+      sandMoisturePercent: waters.sandMoisture,
+      clayMoisturePercent: waters.clayMoisture,
+      mullerPanKg,
+    }),
+    additives: parts.additives,
+    buckets,
+    place: entry.keyPlace,
+  };
+}
+
+/** Written as shares of one basis. */
+function sharesOf(
+  fields: Fields,
+  clay: "clay" | "bentonite",
+  written: ShareBasis | undefined,
+  moisturePercent: Measured | undefined,
+  report: Report,
+) {
   const basis = written ?? (fields.get("basis") ? undefined : basisOfClay(fields.get(clay)));
   const clayPercent = onBasis(fields.get(clay), clay, basis, report);
   // Without a basis the clay has been complained of, and one complaint of a kind is enough.
   const aside = basis ? report : () => {};
   const share = (node: LogNode | undefined, what: string) => onBasis(node, what, basis, aside);
   const additives = additivesOf(fields, share, report);
-  const reader = { fields, report };
-  const moisturePercent = moistureIn(reader, "moisture");
-  const amounts = amountsOf(fields, report);
-  const mullerPanKg = massIn(reader, "muller pan");
-  const { makeKg } = amounts;
-  if (makeKg && mullerPanKg && mullerPanKg.value > makeKg.value)
-    report(panAboveHeap(mullerPanKg.text, makeKg.text), mullerPanKg.place);
-  if (!fields.get(clay) && !fields.holed) report(recipeWithoutClay(), entry.keyPlace);
-  if (!fields.get("moisture") && !fields.holed) report(recipeWithoutMoisture(), entry.keyPlace);
-  if (!fields.get("make") && !fields.get("sand") && !fields.holed) report(recipeOfNothing(), entry.keyPlace);
-  return {
-    ...given({
-      basis,
-      clayPercent,
-      moisturePercent,
-      sandMoisturePercent: moistureIn(reader, "sand moisture"),
-      clayMoisturePercent: moistureIn(reader, `${clay} moisture`),
-      ...amounts,
-      mullerPanKg,
-    }),
-    additives,
-    buckets: bucketsOf(fields, ["sand", "clay", ...additiveNames(map)], report),
-    place: entry.keyPlace,
-  };
+  const water = fields.entry("water");
+  if (water) report(waterByShare(basis ? basisWords[basis] : "in shares"), water.keyPlace);
+  return { ...given({ basis, clayPercent, moisturePercent }), additives, ...amountsOf(fields, report) };
 }
 
-function basisOf(fields: Fields, report: Report): ShareBasis | undefined {
+const byWeightWords = "by weight";
+
+function basisOf(fields: Fields, report: Report): ShareBasis | typeof byWeightWords | undefined {
   const words = Object.entries(basisWords) as [ShareBasis, string][];
-  const choice = choiceOf(
+  const choice: string | undefined = choiceOf<string>(
     fields.get("basis"),
     "basis",
-    words.map(([, said]) => said),
+    [...words.map(([, said]) => said), byWeightWords],
     report,
-    { named: (name) => basisWords[basisNamed(name) ?? ("" as ShareBasis)] },
+    {
+      named: (name) =>
+        /^(by |as )?(weights?|weighed|mass|buckets?)$/.test(name)
+          ? byWeightWords
+          : basisWords[basisNamed(name) ?? ("" as ShareBasis)],
+    },
   );
+  if (choice === byWeightWords) return byWeightWords;
   return words.find(([, said]) => said === choice)?.[0];
 }
 
@@ -99,12 +136,8 @@ function onBasis(
   if (share.unit?.of !== undefined && own !== basis)
     return void report(twoBases(what, text, basisWords[basis]), place);
   const { unit, ...bare } = share;
-  const measured = withBasis(
-    unit && unit.kind !== "percent" ? share : { ...bare, value },
-    what,
-    basis,
-    report,
-  );
+  if (unit && unit.kind !== "percent") return void report(massForShare(what, text, basisWords[basis]), place);
+  const measured = withBasis({ ...bare, value }, what, basis, report);
   if (!measured) return undefined;
   const { of: _, ...percent } = measured;
   return percent;

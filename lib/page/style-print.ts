@@ -32,6 +32,8 @@ footer{margin-top:.8rem;padding-top:.4rem}
 .finding li{break-inside:avoid;margin:.1rem 0}
 details.chart-data:not([open]),details.screen{display:none}
 .own-sheet{break-before:page;break-after:page;break-inside:avoid;border:0;padding:0}
+section:has(>h2+.own-sheet){break-before:page}
+h2+.own-sheet{break-before:avoid}
 table{break-inside:avoid;font-size:.8rem;line-height:1.3}
 table.long{break-inside:auto}
 thead{display:table-header-group}

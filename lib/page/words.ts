@@ -46,6 +46,12 @@ export const CAUTION = "Caution";
 
 /** The first two hazards in one line; the cautions themselves stand before the data. */
 export function hazardLine(hazards: readonly string[]): string {
-  const more = hazards.length > 2 ? ` ${hazards.length - 2} more cautions stand below.` : " More below.";
+  const others = hazards.length - 2;
+  const more =
+    others < 1
+      ? " More below."
+      : others === 1
+        ? " One more stands below."
+        : ` ${others} more cautions stand below.`;
   return `${hazards.slice(0, 2).join(" ")}${more}`;
 }

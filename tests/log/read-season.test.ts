@@ -119,6 +119,30 @@ test("a share without its basis shows the three readings, at its place", () => {
   expect(value?.wanted?.gfn?.value).toBe(60);
 });
 
+test("a recipe by weight becomes shares of its dry sand; its water, its moisture", () => {
+  const recipeOf = (lines: string) => readSeason(`format: 1\nrecipe: { ${lines} }\n`).value?.recipe;
+  // By hand: 1.5/25, 0.5/25, and 0.5 of water in 27.5; 500 mL is half a kilogram.
+  const dry = recipeOf(
+    "basis: by weight, sand: 25 kg, clay: 1.5 kg, additives: { flour: 500 g }, water: 500 mL",
+  );
+  expect(dry).toMatchObject({ basis: "sand", clayPercent: { value: 6 }, sandKg: { value: 25 } });
+  expect(dry?.additives[0]?.percent.value).toBeCloseTo(2, 10);
+  expect(dry?.moisturePercent?.value).toBeCloseTo(50 / 27.5, 10);
+  // Damp as they lie: 24.875 dry sand, 1.365 dry clay; 0.5 + 0.125 + 0.135 of water in 27.5.
+  const damp = recipeOf(
+    "sand: 25 kg, clay: 1.5 kg, additives: { flour: 0.5 kg }, water: 0.5 kg, sand moisture: 0.5 %, clay moisture: 9 %",
+  );
+  expect(damp?.clayPercent?.value).toBeCloseTo(136.5 / 24.875, 10);
+  expect(damp?.moisturePercent?.value).toBeCloseTo(76 / 27.5, 10);
+  // Six buckets of 13.5 kg to half a bucket of 8.4: 4.2/81; to make 40 kg the sand says only how much clay goes to it.
+  const buckets = recipeOf(
+    "sand: 6 buckets, clay: 1/2 bucket, moisture: 3.4 %, bucket of: { sand: 13.5 kg, clay: 8.4 kg }, make: 40 kg",
+  );
+  expect(buckets?.clayPercent?.value).toBeCloseTo(420 / 81, 10);
+  expect(buckets?.makeKg?.value).toBe(40);
+  expect(buckets).not.toHaveProperty("sandKg");
+});
+
 test("a recipe without its basis is complained of once, not again at what hangs on it", () => {
   const { issues } = spoiltSeason("basis: per 100 of sand\n  ", "");
   expect(heapIssues(issues)).toEqual(["log/share-basis"]);
@@ -151,6 +175,21 @@ const cases: readonly (readonly [code: string, from: string, to: string, at: str
   ["log/unknown-share-basis", "live clay: 8 % of dry mix, gfn", "live clay: 8 % of clay, gfn", "8 % of clay"],
   ["log/two-bases", "clay: 8.7\n", "clay: 8 % of dry mix\n", "8 % of dry mix"],
   ["log/share-too-large", "clay: 8.7\n", "clay: 870\n", "870"],
+  ["log/mass-for-share", "clay: 8.7\n", "clay: 8.7 lb\n", "8.7 lb"],
+  ["log/weights-without-sand", "basis: per 100 of sand", "basis: by weight", "recipe:"],
+  [
+    "log/no-bucket-weighed",
+    "basis: per 100 of sand\n  clay: 8.7\n  additives: { coal dust: 0.5 }",
+    "basis: by weight\n  sand: 100 kg\n  clay: 8 kg\n  additives: { coal dust: 1/2 bucket }",
+    "1/2 bucket",
+  ],
+  [
+    "log/moisture-and-water",
+    "basis: per 100 of sand",
+    "basis: by weight\n  sand: 100 kg\n  water: 3 kg",
+    "water: 3 kg",
+  ],
+  ["log/water-by-share", "clay: 8.7\n", "clay: 8.7\n  water: 3 kg\n", "water: 3 kg"],
   ["log/recipe-of-nothing", "  make: 120 kg\n", "", "recipe:"],
   ["log/make-and-sand", "make: 120 kg", "make: 120 kg\n  sand: 100 kg", "sand: 100 kg"],
   ["log/recipe-without-moisture", "  moisture: 3.4 % of damp mass\n", "", "recipe:"],
