@@ -7,6 +7,7 @@ import { type Input, lift } from "../quantity/combine.ts";
 import type { Figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { spread, spreadOfQuantity } from "../quantity/spread-of.ts";
+import { windAt2M } from "../sand/humid-air.ts";
 import { moistureAfter, temperTonight } from "../sand/moisture-tomorrow.ts";
 import { LOOSE_KG_M3, type StandingHeap, type WaterLost, waterLostKg } from "../sand/water-lost.ts";
 
@@ -29,7 +30,7 @@ export interface WeatherWater {
   readonly hours: number;
   readonly airC: number;
   readonly humidityPercent: number;
-  /** Wet wind over the sand, m/s; a draught of 0.2 where the log says none. */
+  /** Wind over the sand, m/s: as written, or as at 2 m where it is said at what height; a draught of 0.2 where the log says none. */
   readonly windMS: number;
   /** % of damp mass. */
   readonly start?: Figure | number;
@@ -78,9 +79,9 @@ export function weatherWater(log: WeatherLog): WeatherAnswer | undefined {
     ...(from ? [] : ["a moisture to start from or to come to (start or want, under weather)"]),
   ];
   if (!mass || !airC || !humidityPercent || !hours || !from) return { missing };
-  const outside = outsideTheModel(airC, hours, weather.windMS);
+  const windMS = windOverSand(weather);
+  const outside = outsideTheModel(airC, hours, windMS);
   if (outside) return { missing: [outside] };
-  const windMS = weather.windMS?.value ?? 0.2;
   const own = heap?.cover ?? "none";
   const standing: Omit<StandingHeap, "cover" | "moistureOfDampPercent"> = {
     heapKg: mass.figure,
@@ -146,11 +147,23 @@ function surfaceOf(heap: WeatherLog["heap"], massKg: Figure): Pick<StandingHeap,
 }
 
 /** Why the model says nothing there, as the rest of a sentence; undefined where it does. */
-function outsideTheModel(airC: Measured, hours: Measured, wind: Measured | undefined): string | undefined {
+function outsideTheModel(airC: Measured, hours: Measured, windMS: number): string | undefined {
   if (airC.value < 0) return "weather above freezing: what a frozen heap loses is not worked out here";
   if (airC.value > 60) return "air of 60 °C at the most";
   if (hours.value > 240) return "ten days at the most: a heap that stands longer is measured anew";
-  return wind && wind.value > 10 ? "wind of 10 m/s at the most over the sand itself" : undefined;
+  return windMS > 10 ? "wind of 10 m/s at the most over the sand itself" : undefined;
+}
+
+/** A height below this is as good as over the sand. */
+const LOW_M = 0.5;
+
+const isHigh = ({ windAtM }: NonNullable<WeatherLog["weather"]>): boolean => (windAtM?.value ?? 0) > LOW_M;
+
+/** As at 2 m where the log says at what height it blows: a heap in a yard feels less, never more. */
+function windOverSand(weather: NonNullable<WeatherLog["weather"]>): number {
+  const { windMS, windAtM } = weather;
+  if (!windMS) return 0.2;
+  return isHigh(weather) ? windAt2M({ windMS: windMS.value, heightM: windAtM!.value }) : windMS.value;
 }
 
 function takenFor({ weather, heap }: WeatherLog): string[] {
@@ -158,6 +171,11 @@ function takenFor({ weather, heap }: WeatherLog): string[] {
     ...(heap?.cover ? [] : ["no cover"]),
     ...(heap?.shape || heap?.exposedM2 || heap?.depthMm ? [] : ["a loose heap with a slope of 35°"]),
     ...(weather?.windMS ? [] : ["a draught of 0.2 m/s"]),
+    ...(weather?.windMS && isHigh(weather)
+      ? [
+          `wind over the sand as at 2 m, ${windAt2M({ windMS: 1, heightM: weather.windAtM!.value }).toFixed(2)} of that at ${weather.windAtM!.text} (FAO-56, equation 47; between walls it is less)`,
+        ]
+      : []),
     ...(weather?.airC?.plusMinus ? [] : [`air that swings by ${SWING.airC} °C over the hours`]),
     ...(weather?.humidityPercent?.plusMinus
       ? []

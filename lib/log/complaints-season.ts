@@ -124,6 +124,14 @@ export const severalBlendAims = (): Issue =>
     "Take the others out.",
   );
 
+export const humidityFraction = (text: string, value: number): Issue =>
+  issue(
+    "error",
+    "humidity-fraction",
+    `"${text}" for humidity is below one per cent, which no weather has; percentages run from 0 to 100 here. It is left out.`,
+    `If a fraction was meant, write \`humidity: ${Number((100 * value).toPrecision(4))} %\`.`,
+  );
+
 export const burntSand = (text: string): Issue =>
   issue(
     "warning",

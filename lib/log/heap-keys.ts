@@ -46,7 +46,17 @@ export const stateKeys = [
   "note",
 ] as const;
 
-export const weatherKeys = ["air", "sand", "humidity", "wind", "hours", "start", "want", "note"] as const;
+export const weatherKeys = [
+  "air",
+  "sand",
+  "humidity",
+  "wind",
+  "wind at",
+  "hours",
+  "start",
+  "want",
+  "note",
+] as const;
 export const flaskKeys = ["volume", "casting volume", "density", "note"] as const;
 export const pourKeys = ["metal", "alloy", "at", "section", "scrap share", "degassed", "note"] as const;
 export const eventKinds = ["pour", "lost", "rebond", "new sand", "water", "tested"] as const;

@@ -104,6 +104,8 @@ export interface LoggedWeather {
   readonly sandC?: Measured;
   readonly humidityPercent?: Measured;
   readonly windMS?: Measured;
+  /** Height at which that wind blows, m: 10 in a forecast; over the sand itself where it is not said. */
+  readonly windAtM?: Measured;
   readonly hours?: Measured;
   readonly startPercent?: Measured;
   readonly wantPercent?: Measured;

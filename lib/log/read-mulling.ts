@@ -2,10 +2,12 @@
 
 import { mullingTooFew } from "./complaints-season.ts";
 import { fieldsOf, mapOf, textOf, uniqueEntries } from "./fields.ts";
+import type { Measured } from "./figure-types.ts";
 import { given } from "./given.ts";
 import { mullerKeys, mullingKeys, mullingReadingKeys } from "./heap-keys.ts";
 import type { LoggedMuller, MullingReading, MullingTrial } from "./heap-record.ts";
-import { type Entry, type MapNode, plainName, type Report } from "./node.ts";
+import { measuredOf } from "./measured.ts";
+import { type Entry, type LogNode, type MapNode, plainName, type Report } from "./node.ts";
 import { compactabilityIn, mapsOf, massIn, moistureIn, numberIn, strengthIn } from "./read-season-fields.ts";
 
 export function readMulling(entry: Entry | undefined, report: Report): MullingTrial[] {
@@ -47,6 +49,12 @@ function readingOf(map: MapNode, report: Report): MullingReading | undefined {
   return minutes && greenCompressionKPa && { minutes, greenCompressionKPa, ...more, place: map.place };
 }
 
+/** "60", as well as "60 : 1" and "60 to 1". */
+function reductionOf(node: LogNode | undefined, report: Report): Measured | undefined {
+  const text = node?.kind === "text" ? { ...node, text: node.text.replace(/\s*(?::|to)\s*1\s*$/, "") } : node;
+  return measuredOf(text, { what: "reduction", unit: "", most: 100_000, aboveZero: true }, report);
+}
+
 export function readMuller(entry: Entry | undefined, report: Report): LoggedMuller | undefined {
   const map = mapOf(entry?.value, "muller", report);
   if (!map || !entry) return undefined;
@@ -56,7 +64,7 @@ export function readMuller(entry: Entry | undefined, report: Report): LoggedMull
   return {
     ...given({
       motorRpm: numberIn(reader, "motor", "rpm", 100_000),
-      reduction: numberIn(reader, "reduction", "", 100_000),
+      reduction: reductionOf(fields.get("reduction"), report),
       panDiameterMm: numberIn(reader, "pan diameter", "mm", 10_000),
       wheelWidthMm: numberIn(reader, "wheel width", "mm", 5000),
       wheels: numberIn(reader, "wheels", "", 20),

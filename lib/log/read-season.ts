@@ -1,7 +1,8 @@
 // Weather, flask and plan: what a forecast of the heap starts from.
 
-import { burntSand, castingAboveFlask } from "./complaints-season.ts";
+import { burntSand, castingAboveFlask, humidityFraction } from "./complaints-season.ts";
 import { fieldsOf, mapOf, textOf } from "./fields.ts";
+import type { Measured } from "./figure-types.ts";
 import { given } from "./given.ts";
 import { flaskKeys, planKeys, weatherKeys } from "./heap-keys.ts";
 import type { LoggedFlask, LoggedPlan, LoggedWeather } from "./heap-record.ts";
@@ -27,12 +28,16 @@ export function readWeather(entry: Entry | undefined, report: Report): LoggedWea
   const cold = { least: -60, aboveZero: false };
   const airC = numberIn(section, "air", "°C", 60, cold);
   if (airC && airC.value > 50) report(burntSand(airC.text), airC.place);
+  const humidityPercent = numberIn(section, "humidity", "%", 100, { aboveZero: false });
+  if (humidityPercent && isFraction(humidityPercent))
+    report(humidityFraction(humidityPercent.text, humidityPercent.value), humidityPercent.place);
   return {
     ...given({
       airC,
       sandC: numberIn(section, "sand", "°C", 500, cold),
-      humidityPercent: numberIn(section, "humidity", "%", 100, { aboveZero: false }),
+      humidityPercent: humidityPercent && !isFraction(humidityPercent) ? humidityPercent : undefined,
       windMS: numberIn(section, "wind", "m/s", 60, { aboveZero: false }),
+      windAtM: numberIn(section, "wind at", "m", 100),
       hours: numberIn(section, "hours", "h", 10_000),
       startPercent: moistureIn(section, "start"),
       wantPercent: moistureIn(section, "want"),
@@ -40,6 +45,9 @@ export function readWeather(entry: Entry | undefined, report: Report): LoggedWea
     place: section.place,
   };
 }
+
+/** No air outdoors is as dry as one per cent. */
+const isFraction = ({ value, text }: Measured): boolean => value > 0 && value <= 1 && !text.includes("%");
 
 export function readFlask(entry: Entry | undefined, report: Report): LoggedFlask | undefined {
   const section = sectionOf(entry, "flask", flaskKeys, report);

@@ -46,6 +46,15 @@ test("what the log does not say is taken and told; what is written replaces it",
   expect(said.each[0]!.temper).toBeUndefined();
 });
 
+test("a forecast's wind, at 10 m, is brought down to 2 m, and that is told", () => {
+  // FAO-56, example 14: 3.2 m/s at 10 m is 2.4 m/s at 2 m.
+  const high = known(weather(`${whole}, wind: 3.2 m/s, wind at: 10 m`));
+  expect(high.windMS.toFixed(1)).toBe("2.4");
+  expect(high.taken.join()).toContain("0.75 of that at 10 m");
+  expect(known(weather(`${whole}, wind: 3.2 m/s`)).windMS).toBe(3.2);
+  expect(known(weather(`${whole}, wind: 3.2 m/s, wind at: 0.3 m`)).windMS).toBe(3.2);
+});
+
 test("start and wish come from measured and wanted where weather does not say them", () => {
   const other = known({
     ...weather("air: 18 °C, humidity: 60 %, hours: 16 h"),

@@ -143,6 +143,19 @@ test("a recipe by weight becomes shares of its dry sand; its water, its moisture
   expect(buckets).not.toHaveProperty("sandKg");
 });
 
+test("a reduction is read as its makers write it, a cover and a shape by their other names", () => {
+  for (const text of ["60", "60:1", "60 : 1", "60 to 1"]) {
+    const { value } = readSeason(`format: 1\nmuller: { motor: 1450 rpm, reduction: "${text}" }\n`);
+    expect(value?.muller?.reduction?.value, text).toBe(60);
+  }
+  expect(
+    readSeason("format: 1\nheap: { mass: 90 kg, shape: cone, cover: tarp }\n").value?.heap,
+  ).toMatchObject({
+    shape: "heap",
+    cover: "sheet",
+  });
+});
+
 test("a recipe without its basis is complained of once, not again at what hangs on it", () => {
   const { issues } = spoiltSeason("basis: per 100 of sand\n  ", "");
   expect(heapIssues(issues)).toEqual(["log/share-basis"]);
@@ -204,6 +217,7 @@ const cases: readonly (readonly [code: string, from: string, to: string, at: str
     "events: none\nnote:\n  - { date: 2026-05-02, pour",
     "none",
   ],
+  ["log/humidity-fraction", "humidity: 60 %", "humidity: 0.6", "0.6"],
   ["log/undated", "{ date: 2026-05-03, new sand: 2 kg }", "{ new sand: 2 kg }", "{ new sand"],
   ["log/undated", "{ date: 2026-05-09, moisture", "{ moisture", "{ moisture"],
   ["log/out-of-order", "2026-05-03, water", "2026-05-01, water", "water"],
