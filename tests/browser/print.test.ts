@@ -108,7 +108,9 @@ function foldsShown() {
 }
 
 function wholeParts() {
-  const whole = "figure, .figures, .finding, .caution, :is(table, tr):not(.chart-data *, .screen *)";
+  // A long table may be parted between two rows.
+  const rows = ":is(table:not(.long), tr):not(.chart-data *, .screen *)";
+  const whole = `figure, .figures, .finding, .caution, ${rows}`;
   return [...document.querySelectorAll(whole)].map((part) => ({
     what: part.tagName === "TR" ? "row" : part.id || part.className || part.tagName,
     breakInside: getComputedStyle(part).breakInside,
