@@ -42,6 +42,9 @@ export { blendingDust, turningTub } from "./finding/blend-cautions.ts";
 export { blendFindings, blendNumberText, blendText } from "./finding/blend-findings.ts";
 export { type BlendReport, blendReport, type NoBlend } from "./finding/blend-report.ts";
 export { type BondFigures, bondFigures } from "./finding/bond-figures.ts";
+export { castingCautions } from "./finding/casting-cautions.ts";
+export { castingFindings } from "./finding/casting-findings.ts";
+export { type CastingPrint, castingInOwnUnits } from "./finding/casting-print.ts";
 export { dryingHeat, silicaDust } from "./finding/cautions.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
 // Findings: what the numbers say
@@ -90,6 +93,7 @@ export {
 export type { Aim, Batch, Rig, TestName, TestReading, TrialAxis } from "./log/batch.ts";
 export { type BatchFigure, type BatchFigures, batchFigures } from "./log/batch-figures.ts";
 export { beginLog } from "./log/begin.ts";
+export type { CastingQuestion, LoggedCasting } from "./log/casting-record.ts";
 export { filesNamedIn } from "./log/files-named.ts";
 export { fingerprint } from "./log/fingerprint.ts";
 export { type HeapFigure, type HeapKg, heapFigure } from "./log/heap.ts";
@@ -119,12 +123,16 @@ export { changePoint } from "./numbers/change-point.ts";
 export { fitCurve } from "./numbers/curve-fit.ts";
 export { cusum } from "./numbers/cusum.ts";
 export { ewma } from "./numbers/ewma.ts";
+export { exactShare } from "./numbers/exact-share.ts";
+export { type FisherExact, type FourCounts, fisherExact } from "./numbers/fisher-exact.ts";
+export { holm } from "./numbers/holm.ts";
 export { individualsChart } from "./numbers/individuals-chart.ts";
 export { informedFit } from "./numbers/informed-fit.ts";
 // Plain numbers
 export { linearAt, logLinearAt } from "./numbers/interpolate.ts";
 export { fitLinear, predictAt } from "./numbers/least-squares.ts";
 export { limitDoubt } from "./numbers/limit-doubt.ts";
+export { type MannWhitneyExact, mannWhitneyExact } from "./numbers/mann-whitney-exact.ts";
 export { monotoneCubic } from "./numbers/monotone-cubic.ts";
 export { nonNegativeLeastSquares } from "./numbers/non-negative.ts";
 export { parabolaOptimum, turningPoint } from "./numbers/parabola-optimum.ts";
@@ -149,6 +157,9 @@ export type {
   TableColumn,
   Text,
 } from "./page/blocks.ts";
+export { castingData } from "./page/casting-data.ts";
+export { castingPrintIn } from "./page/casting-print.ts";
+export { castingCauses, castingQuestions } from "./page/casting-result.ts";
 export { writeCsv } from "./page/csv.ts";
 export { diaryCharts } from "./page/diary-charts.ts";
 export { diaryData } from "./page/diary-data.ts";
@@ -234,6 +245,13 @@ export {
   sandToMetal,
   wearFactorDoseKg,
 } from "./sand/burn-out.ts";
+export type { FaultRow, SandCause } from "./sand/casting-fault.ts";
+export {
+  type CastingFault,
+  castingFaultNamed,
+  castingFaultRows,
+  castingFaults,
+} from "./sand/casting-faults.ts";
 export {
   compactabilityByWeighingPercent,
   compactabilityPercent,
@@ -393,9 +411,12 @@ export {
 export { type AimResult, aimFor } from "./trial/aim.ts";
 export { type BeforeAfter, beforeAfter, conditionsTold } from "./trial/before-after.ts";
 export { blockDifference } from "./trial/block-difference.ts";
+export type { CastPour } from "./trial/cast-pours.ts";
 export { confounding, randomOrder, uncheckedCompanions } from "./trial/confounding.ts";
 export { type ControlReport, controlReport } from "./trial/control-report.ts";
 export { type Diary, type DiarySeries, type DiaryValue, diaryOf } from "./trial/control-series.ts";
+export type { FaultAnswer } from "./trial/fault-questions.ts";
+export { type FaultsAndSand, faultsAndSand } from "./trial/faults-and-sand.ts";
 export { lackOfFit } from "./trial/lack-of-fit.ts";
 export {
   blockConditions,
@@ -411,6 +432,7 @@ export { type OwnBurnOut, ownBurnOut } from "./trial/own-burn-out.ts";
 export { publishedSlope } from "./trial/published-slopes.ts";
 export { type ResponseCurve, responseCurve } from "./trial/response-curve.ts";
 export { type ResponseSurface, responseSurface } from "./trial/response-surface.ts";
+export { freshDays, type SandThatDay, sandThatDay } from "./trial/sand-that-day.ts";
 export type { TrialProperty } from "./trial/trial-property.ts";
 export { type TrialReport, trialReport } from "./trial/trial-report.ts";
 export { outlyingRow } from "./trial/wild-batch.ts";

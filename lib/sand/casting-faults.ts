@@ -169,9 +169,10 @@ export const castingFaultRows: { readonly [fault in CastingFault]: FaultRow } = 
     ],
     sand: [
       cause("permeability", "low", practice, "common practice"),
+      untested("too much sea coal (iron)", "extract of a foundry handbook on sands"),
       untested(
-        "too much sea coal (iron); of clay 5 to 10 % and water 5 to 7 % a thesis on aluminium found no difference",
-        "extract of a foundry handbook; thesis of Virginia Polytechnic on fluidity",
+        "not clay or water: no difference was found at clay 5 to 10 % and water 5 to 7 % (aluminium)",
+        "thesis of Virginia Polytechnic on fluidity in green sand",
       ),
     ],
   },

@@ -1,0 +1,134 @@
+// What was found on which casting, and its pour beside the sand of that day, as a section of a page.
+
+import { listed } from "../finding/batch-names.ts";
+import { endsOf } from "../finding/ends.ts";
+import type { Measured } from "../log/figure-types.ts";
+import { printFigure } from "../quantity/print.ts";
+import type { CastPour } from "../trial/cast-pours.ts";
+import type { DiarySeries } from "../trial/control-series.ts";
+import { withEnds } from "../trial/fault-questions.ts";
+import type { FaultsAndSand } from "../trial/faults-and-sand.ts";
+import type { SandThatDay } from "../trial/sand-that-day.ts";
+import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
+import { systemBeside } from "./casting-print.ts";
+import { figureInShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
+
+export function castingData(report: FaultsAndSand, units: ShownUnits): Section {
+  const blocks: Block[] = report.pours.length === 0 ? [] : [castingsTable(report), poursTable(report, units)];
+  return { role: "data", title: "What was found, and what stood beside it", blocks };
+}
+
+function castingsTable({ pours }: FaultsAndSand): Block {
+  return {
+    kind: "table",
+    name: "castings",
+    caption: "Castings as they were looked over",
+    columns: ["Pour", "Casting", "Found", "In the founder's words"].map((head) => ({ head, align: "text" })),
+    rows: pours.flatMap((pour) =>
+      pour.castings.map(({ name, faults, incomplete, note }) => [
+        pour.name,
+        name,
+        foundWords(faults, incomplete),
+        note ?? "",
+      ]),
+    ),
+    foldAfter: 20,
+  };
+}
+
+function foundWords(faults: readonly string[] | undefined, incomplete: boolean): string {
+  if (!faults) return "not said";
+  const named = faults.length === 0 ? (incomplete ? "" : "none") : faults.join(", ");
+  return [named, ...(incomplete ? ["not all could be read"] : [])].filter((part) => part !== "").join("; ");
+}
+
+function poursTable({ pours, diary }: FaultsAndSand, units: ShownUnits): Block {
+  const shown = diary.series.filter(
+    (series, i) =>
+      pours.some(({ sand }) => sand.some((one) => one.series === series)) &&
+      diary.series.findIndex(({ property }) => property === series.property) === i,
+  );
+  const hot = { unit: "°C" };
+  const hotUnit = shownUnit("°C", systemBeside(hot, units));
+  return {
+    kind: "table",
+    name: "pours-and-sand",
+    caption:
+      "Each pour beside the sand of that day: the test of the day, else the last before it. ± is 95 %, as far as it is known",
+    columns: [
+      { head: "Pour", align: "text" },
+      { head: "Faults", align: "text" },
+      { head: "Alloy", align: "text" },
+      { head: "Scrap share", unit: "%", align: "number" },
+      { head: "Poured at", unit: hotUnit, ...(hotUnit === "°C" ? {} : { dataUnit: "°C" }), align: "number" },
+      { head: "Degassed", align: "text" },
+      ...shown.map((series) => sandColumn(series, units)),
+      { head: "Not of the day", align: "text" },
+    ],
+    rows: pours.map((pour) => [
+      pour.name,
+      [...new Set(pour.castings.flatMap(({ faults }) => faults ?? []))].join(", ") || "none named",
+      pour.pour?.alloy ?? "",
+      measuredCell(pour.pour?.scrapSharePercent, "%", units),
+      measuredCell(pour.pour?.atC, "°C", units),
+      pour.pour?.degassed === undefined ? "" : pour.pour.degassed ? "yes" : "no",
+      ...shown.map((series) => sandCell(pour, series, units)),
+      remarks(pour, shown),
+    ]),
+    foldAfter: 20,
+  };
+}
+
+function sandColumn(series: DiarySeries, units: ShownUnits): TableColumn {
+  const unit = shownUnit(series.unit, systemBeside(series, units));
+  const { property, method } = series;
+  return {
+    head: `${property.charAt(0).toUpperCase()}${property.slice(1)}${method === undefined ? "" : `, ${method}`}`,
+    ...(unit === "" ? {} : { unit }),
+    ...(unit === series.unit ? {} : { dataUnit: series.unit }),
+    align: "number",
+  };
+}
+
+const ofSeries = ({ sand }: CastPour, series: DiarySeries): SandThatDay | undefined =>
+  sand.find((one) => one.series === series);
+
+function sandCell(pour: CastPour, series: DiarySeries, units: ShownUnits): TableCell | string {
+  const one = ofSeries(pour, series);
+  if (!one) return "";
+  const { value, spread, missing } = one.reading;
+  return cellOf({ value, ...endsOf(spread), atLeast: missing.length > 0 }, series, units);
+}
+
+function measuredCell(measured: Measured | undefined, unit: string, units: ShownUnits): TableCell | string {
+  return measured ? cellOf(withEnds(measured, measured.text), { unit }, units) : "";
+}
+
+function cellOf(
+  at: { value: number; low: number; high: number; atLeast: boolean },
+  of: Parameters<typeof systemBeside>[0],
+  units: ShownUnits,
+): TableCell {
+  const { value, low, high } = figureInShownUnit(at, of.unit, systemBeside(of, units));
+  if (!(low < high)) return { text: `${Number(value.toPrecision(4))} (± not known)`, number: at.value };
+  const { text } = printFigure({
+    value,
+    low: Math.min(low, value),
+    high: Math.max(high, value),
+    atLeast: at.atLeast,
+  });
+  return { text, number: at.value };
+}
+
+/** Which figures are older than the pour, and which of those do not stand for it. */
+function remarks(pour: CastPour, shown: readonly DiarySeries[]): string {
+  return shown
+    .flatMap((series) => {
+      const one = ofSeries(pour, series);
+      if (!one || (one.ageDays === 0 && one.fresh)) return [];
+      const days = one.ageDays === 1 ? "1 day" : `${one.ageDays} days`;
+      const since = one.changed.length === 0 ? "" : `, ${listed(one.changed)} since`;
+      return [`${series.property} ${days} before${since}${one.fresh ? "" : "; not counted"}`];
+    })
+    .join("; ");
+}
