@@ -32,7 +32,7 @@ export function mullingSpec(
   width: number,
 ): VegaLiteSpec {
   const { series, unit, sharePercent } = input;
-  const plotHeight = Math.round(within(width * 0.42, 200, 300));
+  const plotHeight = Math.round(within(width * 0.36, 200, 260));
   const points = series.flatMap((one) => one.points);
   const mayBeCut = series.flatMap(({ curve }) => curve.map((at) => at.high));
   const yDomain = axisDomain(

@@ -24,6 +24,8 @@ export interface TableCell {
   readonly text: string;
   /** The plain number for CSV and JSON, where the cell shows a rounded one. */
   readonly number?: number;
+  /** Of a range without a middle worth printing: its plain ends, in the column's metric unit. */
+  readonly ends?: { readonly low: number; readonly high: number };
   /** True: a reading, of which the CSV file keeps ten digits. */
   readonly whole?: boolean;
   /** The ± as it was typed with the reading, in the column's unit, for a column of its own in the CSV file: "0.1 (sd)". */

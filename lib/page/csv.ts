@@ -12,7 +12,7 @@ import { visible } from "./visible.ts";
  * as two letters each. A cell with a plain number carries that number to six significant digits; a column of numbers
  * is empty where there is none; a reading keeps ten digits, and the ± that was typed with it stands in a column of its
  * own. Where the ± of a figure is a lower bound, a column after it says "at least". A table's foot is a file of its own,
- * "<table>-foot.csv". A cell that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not. Faults
+ * "<table>-foot.csv". Beside a column of ranges stand their ends as plain numbers, "from" and "to". A cell that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not. Faults
  * stand in a last column of their own; so does it that the data are invented.
  */
 export function writeCsv(page: Page): { [fileName: string]: string } {
@@ -44,8 +44,15 @@ function csv(columns: readonly TableColumn[], rows: readonly TableRow[], invente
     const own = { head, cell: (row: TableRow) => cellText(row, c, column.align === "number") };
     const bound = (row: TableRow) => (isLowerBound(cellOf(row[c]).text) ? "at least" : "");
     const typed = (row: TableRow) => cellOf(row[c]).plusMinus ?? "";
+    const end = (which: "low" | "high") => (row: TableRow) => {
+      const number = cellOf(row[c]).ends?.[which];
+      return number === undefined ? "" : String(Number(number.toPrecision(6)));
+    };
+    const inUnit = unit === undefined ? "" : ` (${unit})`;
     const beside: FileColumn[] = [
-      { head: `${column.head} ±${unit === undefined ? "" : ` (${unit})`}`, cell: typed },
+      { head: `${column.head}: from${inUnit}`, cell: end("low") },
+      { head: `${column.head}: to${inUnit}`, cell: end("high") },
+      { head: `${column.head} ±${inUnit}`, cell: typed },
       { head: `${column.head}: its ± is`, cell: bound },
     ];
     return [own, ...beside.filter(({ cell }) => rows.some((row) => cell(row) !== ""))];

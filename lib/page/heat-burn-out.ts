@@ -74,6 +74,7 @@ function sectionTable({ sections }: HeatFigures, system: System): TableBlock {
   const depth = (celsius: number) => ({
     head: `past ${hotText(celsius, system)} to`,
     unit,
+    ...(unit === "mm" ? {} : { dataUnit: "mm" }),
     align: "number" as const,
   });
   return {
@@ -94,8 +95,11 @@ function sectionTable({ sections }: HeatFigures, system: System): TableBlock {
     rows: sections.map(({ sectionMm, pours, planned, freezing, depthMm }) => [
       lengthCell(sectionMm, system),
       `${pours}${planned && pours === 0 ? ", planned" : ""}`,
-      two(freezing),
-      ...clayTemperatures.map((celsius) => two(inUnit(depthMm[celsius], system))),
+      { text: two(freezing), ends: freezing },
+      ...clayTemperatures.map((celsius) => ({
+        text: two(inUnit(depthMm[celsius], system)),
+        ends: depthMm[celsius],
+      })),
     ]),
   };
 }

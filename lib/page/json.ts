@@ -66,8 +66,9 @@ function dataColumn({ dataUnit, ...column }: TableColumn): TableColumn {
   return dataUnit === undefined ? column : { ...column, unit: dataUnit };
 }
 
-/** The number where there is one, else the text; an object where there is a fault to tell. */
-function jsonCell({ text, number, fault }: TableCell): unknown {
+/** The number where there is one, else the text; an object where there is a fault to tell or a range with its ends. */
+function jsonCell({ text, number, fault, ends }: TableCell): unknown {
+  if (ends !== undefined) return { text, low: tenDigits(ends.low), high: tenDigits(ends.high) };
   if (fault !== undefined) return { text, ...(number === undefined ? {} : { number }), fault };
   return number ?? text;
 }

@@ -16,8 +16,7 @@ export function recipeComesTo({ comesTo, taken }: RecipePlan): TableBlock {
   return {
     kind: "table",
     name: "comes-to",
-    caption:
-      "What the mix comes to when it is weighed so and the middle of the water is poured; the ± is that of the waters that sand and clay hold already",
+    caption: "What the mix comes to; the ± is that of the water in sand and clay",
     columns: [
       { head: "Part", align: "text" },
       { head: "Share", align: "number" },

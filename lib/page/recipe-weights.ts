@@ -22,7 +22,7 @@ export function recipeWeights(plan: RecipePlan, system: UnitSystem): readonly Bl
   const table: TableBlock = {
     kind: "table",
     name: "weights",
-    caption: `What to weigh, in the order in which it goes in: the whole heap${perLoad ? `, and one of ${loads} loads` : ""}${plan.forHundred ? "; for 100 kg of damp heap, since the log does not say how much" : ""}`,
+    caption: `What to weigh, in this order: the whole heap${perLoad ? `, and one of ${loads} loads` : ""}${plan.forHundred ? "; for 100 kg of damp heap, since the log does not say how much" : ""}`,
     columns: [
       { head: "Part", align: "text" },
       { head: "Whole", dataUnit: "kg", align: "number" },
@@ -62,7 +62,7 @@ function bucketTable(plan: RecipePlan, system: UnitSystem): Block[] {
     {
       kind: "table",
       name: "buckets",
-      caption: "The same in buckets that were weighed: full ones, and what is weighed out of the last",
+      caption: "The same in weighed buckets, the rest of the last by weight",
       columns: [
         { head: "Part", align: "text" },
         { head: "One bucket holds", align: "text" },

@@ -3,6 +3,7 @@ import { read } from "vega";
 import { expect, test } from "vitest";
 import type { Page } from "../../lib/page/blocks.ts";
 import { csvCell, writeCsv } from "../../lib/page/csv.ts";
+import { writeJson } from "../../lib/page/json.ts";
 import { visible } from "../../lib/page/visible.ts";
 import { HOSTILE, samplePage } from "./sample-page.ts";
 
@@ -73,6 +74,22 @@ test("a table is RFC 4180 with a byte order mark, numbers to six figures, faults
   expect(lines.slice(7)).toEqual([""]);
   expect(files["trials-foot.csv"]!.split("\r\n")[1]).toBe("Mean,3.22,43.8333,,");
   expect(files["compactability-data.csv"]!.split("\r\n")[1]).toBe("2.41,31");
+});
+
+test("a range stands as it is printed, with its plain ends beside it, in CSV and in JSON", () => {
+  const page = oneTable(["x"]);
+  const [section] = page.sections;
+  const range = { text: "0.19 to 0.21", ends: { low: 4.87654321, high: 5.4 } };
+  const columns = [{ head: "past 600 °F to", unit: "in", dataUnit: "mm", align: "number" }] as const;
+  const table = { kind: "table", name: "t", caption: "c", columns, rows: [[range]] } as const;
+  const ranges = { ...page, sections: [{ ...section!, blocks: [table] }] };
+  expect(writeCsv(ranges)["t.csv"]!.slice(1).split("\r\n").slice(0, 2)).toEqual([
+    "past 600 °F to (mm),past 600 °F to: from (mm),past 600 °F to: to (mm)",
+    "0.19 to 0.21,4.87654,5.4",
+  ]);
+  expect(JSON.parse(writeJson(ranges)).tables[0].rows).toEqual([
+    [{ text: "0.19 to 0.21", low: 4.87654321, high: 5.4 }],
+  ]);
 });
 
 test("a hostile name of a table can be no path", () => {

@@ -1,7 +1,7 @@
 // The parts of a heap's page about water for tomorrow and about heat: words, order, units, what is missing.
 
 import { expect, test } from "vitest";
-import type { Block, Section } from "../../lib/page/blocks.ts";
+import type { Block, Section, TableCell, TableRow } from "../../lib/page/blocks.ts";
 import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import { heatAndBurnOut, heatCautions } from "../../lib/page/heat-burn-out.ts";
 import { heatFindings } from "../../lib/page/heat-findings.ts";
@@ -113,6 +113,10 @@ test("US units: the same loss in pounds, sections in inches, limits as they are 
   expect(sections.columns[0]).toMatchObject({ unit: "in", dataUnit: "mm" });
   // 8 mm are 0.315 in; the number for files stays metric, as do the tables behind the charts.
   expect(sections.rows[1]![0]).toEqual({ text: "0.315", number: 8 });
+  // A range keeps its ends in mm: the printed inches are those of the metric page.
+  const ends = (row: TableRow) => row.slice(2).map((cell) => (cell as TableCell).ends);
+  expect(sections.rows.map(ends)).toEqual(table(heatAndBurnOut(heapLog()), "heated-sections").rows.map(ends));
+  expect(ends(sections.rows[0]!)[0]!.low).toBeGreaterThan(0);
   const covers = (log: ReturnType<typeof heapLog>) =>
     table(waterForTomorrow(log), "water-by-cover").rows.map(
       ([, cell]) => (cell as { number: number }).number,
