@@ -2,7 +2,6 @@
 
 import {
   type Block,
-  doubtBars,
   type Finding,
   findingBlocks,
   type Log,
@@ -114,12 +113,11 @@ function sectionsOf(plan: RecipePlan, log: Log, system: UnitSystem): Section[] {
 function waterDoubt({ waterKg }: RecipePlan): Block[] {
   const shares = waterKg.shares.filter(({ percent }) => percent >= 1);
   if (shares.length < 2) return [];
-  const chart = doubtBars({
-    name: "water-doubt",
-    of: "the water to pour",
-    shares: shares.map(({ id, source, percent }) => ({ label: source.says ?? id, sharePercent: percent })),
-  });
-  return [{ kind: "chart", chart }];
+  const parts = shares
+    .sort((a, b) => b.percent - a.percent)
+    .map(({ id, source, percent }) => `${percent.toFixed(0)} % ${source.says ?? id}`);
+  const text = `What the ± of the water comes from, in shares of its variance: ${parts.join(", ")}. Drying a weighed portion of the first is worth most.`;
+  return [{ kind: "prose", text }];
 }
 
 function nextSteps({ taken, loads, recipe }: RecipePlan, findings: readonly Finding[]): Text[] {

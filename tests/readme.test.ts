@@ -8,6 +8,7 @@ import { pathToFileURL } from "node:url";
 import { expect, test } from "vitest";
 import { grainFineness, logSheets, readLog } from "../lib/index.ts";
 import notebook from "../notebooks/grain-fineness.ts";
+import recipe from "../notebooks/recipe.ts";
 
 const root = join(import.meta.dirname, "..");
 const readme = readFileSync(join(root, "README.md"), "utf8");
@@ -53,8 +54,18 @@ test("the batches read too", () => {
   expect(value?.batches[0]?.readings.length).toBe(4);
 });
 
+test("the heap's lines read, and give a recipe and a heap", () => {
+  const text = `format: 1\nmetal: aluminium\nbond: bentonite\n${block("yaml", 2)}`;
+  const { value, issues } = readLog(text, { name: "README.md" });
+  expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
+  // By hand: 0.7 kg of water and the bag's 0.135 in 27.2 kg.
+  expect(value?.recipe?.moisturePercent?.value).toBeCloseTo(83.5 / 27.2, 10);
+  expect(value?.events.map(({ kind }) => kind)).toEqual(["pour", "rebond"]);
+  expect(JSON.stringify(recipe.run(value!).answer)).toContain("25 kg of sand");
+});
+
 test("the sheet is worked out", () => {
-  const text = `format: 1\nscales: { kitchen scale: { reads to: 0.1 g } }\n${block("yaml", 2)}`;
+  const text = `format: 1\nscales: { kitchen scale: { reads to: 0.1 g } }\n${block("yaml", 3)}`;
   const { value, issues } = readLog(text, { name: "README.md" });
   expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
   const [made] = logSheets(value!);

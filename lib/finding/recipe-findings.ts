@@ -32,15 +32,6 @@ export function recipeFindings(plan: RecipePlan, words: MassWords, heap?: HeapRe
     waterFinding(plan, words),
     sharesFinding(plan),
     ...temperFindings(plan, heap),
-    ...(plan.recipe.mullerPanKg && plan.loads > 1
-      ? [
-          say.loadsSaid(
-            String(plan.loads),
-            words.mass(plan.loadKg),
-            words.mass(plan.recipe.mullerPanKg.value),
-          ),
-        ]
-      : []),
     ...bucketFindings(plan),
     ...(plan.taken.length > 0 ? [say.takenSaid(plan.taken.join(", and "))] : []),
   ];

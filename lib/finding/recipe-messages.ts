@@ -98,11 +98,3 @@ export const takenSaid = (taken: string): Finding => ({
     "Dry a weighed portion of each, and write “sand moisture” and “clay moisture”.",
   ],
 });
-
-export const loadsSaid = (loads: string, load: string, pan: string): Finding => ({
-  code: "recipe/loads",
-  tone: "note",
-  text: `${loads} loads of ${load} make it, all alike; the pan takes ${pan}.`,
-  because: ["Equal loads are weighed alike and mull alike; one smaller last load does neither."],
-  formula: "loads = heap / pan, rounded up",
-});

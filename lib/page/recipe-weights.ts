@@ -38,7 +38,7 @@ export function recipeWeights(plan: RecipePlan, system: UnitSystem): readonly Bl
     table,
     {
       kind: "prose",
-      text: `Weights are wants, and so carry no ±; the ± stands at the water and at what the mix comes to. ${water}`,
+      text: `Weights are wants, and so carry no ±; the ± stands at the water and at what the mix comes to. ${water}${perLoad ? ` Equal loads are weighed alike and mull alike; the fewest that the pan takes are ${loads}.` : ""}`,
     },
     ...bucketTable(plan, system),
   ];

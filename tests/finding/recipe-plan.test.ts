@@ -69,7 +69,6 @@ test("buckets warn that damp sand bulks; loads are told; temper is held against 
     "recipe/shares",
     "recipe/temper",
     "recipe/water-per-clay",
-    "recipe/loads",
     "recipe/buckets",
     "recipe/taken",
   ]);

@@ -143,26 +143,30 @@ test("misuse throws", () => {
   expect(() => mullingCurve("a", { minutes: [1, 2, 3], strengthKPa: [0, 2, 3] })).toThrow(Misuse);
 });
 
-// 400 founders a case gave 96 to 100 % at a scatter of 5 %, and 92 to 99 % at 10 %: the limits leave chance its room.
+// 250 founders a case gave 100 % at a scatter of 2 %, 96 to 100 % at 5 %; 1,000 gave 94 to 98 % at 10 %: the limits leave chance its room.
+// Four readings close it for few founders, six for most, rough ones for some: an interval that were always open would hold everything.
 test.each([
-  [[2, 4, 8, 15], 0.05],
-  [[1, 2, 4, 8, 12, 20], 0.05],
-])("simulated founders, readings at %j, scatter %d: the interval holds the true time", (minutes, scatter) => {
-  const random = seeded(2026);
-  let [held, closed] = [0, 0];
-  const founders = 100;
-  for (let founder = 0; founder < founders; founder++) {
-    const fullKPa = random.uniform(50, 110);
-    const shape = { fullKPa, startKPa: fullKPa * random.uniform(0, 0.6), tauMin: random.uniform(1, 7) };
-    const strengthKPa = minutes.map((at) =>
-      Math.max(1, mulledStrengthKPa({ ...shape, minutes: at }) + scatter * fullKPa * random.normal()),
-    );
-    const { low, high } = mullingCurve("founder", { minutes, strengthKPa }).timeTo(95);
-    const truth = mullingMinutes({ sharePercent: 95, ...shape });
-    if (low <= truth && truth <= high) held += 1;
-    if (Number.isFinite(high)) closed += 1;
-  }
-  expect(held / founders).toBeGreaterThanOrEqual(0.92);
-  // Four readings close it for few founders, six for most: an interval that were always open would hold everything.
-  expect(closed / founders).toBeGreaterThan(minutes.length > 4 ? 0.6 : 0.05);
-});
+  [[2, 4, 8, 15], 0.05, 0.05],
+  [[1, 2, 4, 8, 12, 20], 0.05, 0.6],
+  [[1, 2, 4, 6, 9, 12, 16, 20], 0.1, 0.3],
+])(
+  "simulated founders, readings at %j, scatter %d: the interval holds the true time",
+  (minutes, scatter, closes) => {
+    const random = seeded(2026);
+    let [held, closed] = [0, 0];
+    const founders = 100;
+    for (let founder = 0; founder < founders; founder++) {
+      const fullKPa = random.uniform(50, 110);
+      const shape = { fullKPa, startKPa: fullKPa * random.uniform(0, 0.6), tauMin: random.uniform(1, 7) };
+      const strengthKPa = minutes.map((at) =>
+        Math.max(1, mulledStrengthKPa({ ...shape, minutes: at }) + scatter * fullKPa * random.normal()),
+      );
+      const { low, high } = mullingCurve("founder", { minutes, strengthKPa }).timeTo(95);
+      const truth = mullingMinutes({ sharePercent: 95, ...shape });
+      if (low <= truth && truth <= high) held += 1;
+      if (Number.isFinite(high)) closed += 1;
+    }
+    expect(held / founders).toBeGreaterThanOrEqual(0.9);
+    expect(closed / founders).toBeGreaterThan(closes);
+  },
+);
