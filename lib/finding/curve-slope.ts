@@ -7,8 +7,8 @@ import { quadraticForm, type ResponseCurve } from "../trial/response-curve.ts";
 
 /**
  * Slope of the curve at x (its middle without one), per unit of the axis: d·b with d the derivative of the row and the
- * fit's covariance for its ±, Student's t. Of a curve helped by a published slope: by differences, with the prior's own
- * scatter for its ±, which is no less than what the batches leave. Undefined where there is no curve.
+ * fit's covariance for its ±, Student's t. Of a curve helped by a published slope: that of batches and slope together,
+ * with the longer side of its 95 % interval. Undefined where there is no curve.
  * Source: linear combination of coefficients, Draper & Smith, Applied Regression Analysis.
  */
 export function curveSlope(curve: ResponseCurve, x: number | undefined): Spread | undefined {
@@ -20,10 +20,10 @@ export function curveSlope(curve: ResponseCurve, x: number | undefined): Spread 
   const source = "slope of the trial's own curve";
   const words = { source, says: "the slope of the trial's own curve" } as const;
   if (!fit) {
-    const [a, b] = [curve.at(below), curve.at(above)];
-    if (!a || !b || !prior) return undefined;
-    const mean = (b.mean - a.mean) / (2 * step);
-    return spread({ mean, sd: prior.sd, doubt: "model", ...words });
+    if (!prior) return undefined;
+    const { mean, low, high } = prior.slopeAt(at);
+    const halfWidth = Math.max(mean - low, high - mean);
+    return spread({ mean, halfWidth, kind: "normal", doubt: "model", ...words });
   }
   const full = (place: number): number[] => [...curve.row(place), ...curve.blocks.map(() => 0)];
   const [low, high] = [full(below), full(above)];

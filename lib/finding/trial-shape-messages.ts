@@ -49,7 +49,7 @@ export const densityUnknown = (test: string): Finding => ({
 export const publishedSlope = (test: string, says: string, source: string): Finding => ({
   code: "trial/published-slope",
   tone: "note",
-  text: `${test}: your batches are few, so a published slope helps the curve. ${says}`,
+  text: `${test}: your batches are few, so what is published of its slope helps the curve. ${says}`,
   because: ["No aim and no chance rest on it; five batches at three places make a curve of your own."],
   source,
 });

@@ -8,6 +8,7 @@ import { type Figure, figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { constant, spread } from "../quantity/spread-of.ts";
 import { type FirstDose, firstDoseByCompactabilityKg, firstDoseKg } from "../sand/first-dose.ts";
+import { publishedWaterSensitivity } from "../sand/published-water-sensitivity.ts";
 import type { ResponseCurve } from "../trial/response-curve.ts";
 import { ownAim, type WantedRange } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
@@ -194,17 +195,12 @@ function overMoisture(report: TrialReport, log: Log, now: BatchFigure | undefine
 const slopeOf = ({ prior }: ResponseCurve): SlopeFrom =>
   prior ? "your batches and a published slope" : "your own curve";
 
-/** Points of moisture for 10 of compactability, from the least that was found in print to the most. */
-const publishedEnds = { low: 0.21, high: 1 } as const;
-
 /**
- * What others have found, where a founder's own batches give no slope: anywhere between 0.21 and 1.0 points of moisture
- * for 10 of compactability. The low end is worked out from the equilibrium moisture of fully mulled iron-foundry sand
- * (8 % live clay, 35 to 45 %; ICRI Report 610), the high end is 10 over a shop's ratio of 10; a home sand may lie
- * anywhere between, so the draws are even. The first dose then follows the low end.
+ * What others have found, where a founder's own batches give no slope: publishedWaterSensitivity, with even draws, since
+ * a home sand may lie anywhere between. The first dose then follows the low end.
  */
 function publishedSensitivity(): Spread {
-  const { low, high } = publishedEnds;
+  const { low, high } = publishedWaterSensitivity;
   const source = "water sensitivity as published";
   return spread({
     mean: (low + high) / 2,

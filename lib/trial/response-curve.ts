@@ -98,7 +98,9 @@ export function responseCurve(
   const prior = few && used.length >= 3 && levels >= 2 ? options.published?.(xs, ys) : undefined;
   if (prior) {
     const row = rowOf(prior.bend ? 2 : 1);
-    return { ...base, form: "published slope", prior, row, at: publishedFit(prior, xs, ys) };
+    const { at, slopeAt } = publishedFit(prior, xs, ys);
+    const { says, source } = prior;
+    return { ...base, form: "published slope", prior: { says, source, slopeAt }, row, at };
   }
   const row = rowOf(form === "curve" ? 2 : 1);
   if (form === "points only") return { ...base, form, row, at: () => undefined };

@@ -7,13 +7,15 @@ export interface CurvePrior {
   /** A sentence for a page. */
   readonly says: string;
   readonly source: string;
-  /** Per unit of the axis, in the property's unit, and how far it is taken to scatter from sand to sand (one sd). */
-  readonly slope: number;
-  readonly sd: number;
+  /** How steep the curve is at a place, per unit of the axis, with the ends of its 95 % interval: batches and prior. */
+  slopeAt(where: number): { readonly mean: number; readonly low: number; readonly high: number };
 }
 
 /** A normal guess at the slope at one place of the axis, and at the bend, in the property's unit. */
-export interface SlopePrior extends CurvePrior {
+export interface SlopePrior extends Omit<CurvePrior, "slopeAt"> {
+  /** Per unit of the axis, in the property's unit, and how far it is taken to scatter from sand to sand (one sd). */
+  readonly slope: number;
+  readonly sd: number;
   /** The place on the axis that the slope is of. */
   readonly at: number;
   /** Half the second derivative, and its sd; undefined: the course is taken as straight. */
@@ -24,7 +26,7 @@ export interface SlopePrior extends CurvePrior {
 
 /**
  * The curve y = b₀ + b₁d + b₂d², d = x − at, through the batches with b₁ (and b₂) normal about what was published, as
- * informedFit has it: mean, its 95 % interval and that of a new batch. x, y: finite, two different x at least.
+ * informedFit has it: mean, its 95 % interval and that of a new batch; and how steep it is. x, y: finite, two different x at least.
  */
 export function publishedFit(prior: SlopePrior, x: readonly number[], y: readonly number[]) {
   const { at, bend, slope, sd, scatter } = prior;
@@ -35,5 +37,8 @@ export function publishedFit(prior: SlopePrior, x: readonly number[], y: readonl
   const priors: NormalPrior[] = [{ row: bend ? [0, 1, 0] : [0, 1], mean: slope, sd }];
   if (bend) priors.push({ row: [0, 0, 1], mean: bend.value, sd: bend.sd });
   const fit = informedFit(x.map(row), y, priors, scatter);
-  return (where: number) => fit.at(row(where));
+  return {
+    at: (where: number) => fit.at(row(where)),
+    slopeAt: (where: number) => fit.at(bend ? [0, 1, 2 * (where - at)] : [0, 1]),
+  };
 }
