@@ -31,6 +31,15 @@ export const otherMethod = (
   ],
 });
 
+export const tooFewForOrder = (batches: string): Finding => ({
+  code: "trial/unchecked",
+  tone: "note",
+  text: `${batches} cannot show whether the trial order went along with what was varied.`,
+  because: [
+    "Make them in a shuffled order and write it at each batch: from four on it is looked at, with what else went along.",
+  ],
+});
+
 export const unchecked = (what: string): Finding => ({
   code: "trial/unchecked",
   tone: "note",

@@ -4,7 +4,8 @@ import type { Companion } from "../trial/confounding.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
-import { unchecked } from "./trial-rig-messages.ts";
+import { counted } from "./trial-aim-findings.ts";
+import { tooFewForOrder, unchecked } from "./trial-rig-messages.ts";
 
 const words: { readonly [companion in Companion]?: string } = {
   "trial order": "the order of the batches",
@@ -14,9 +15,14 @@ const words: { readonly [companion in Companion]?: string } = {
   "day or block": "the day",
 };
 
+/** Fewer show nothing that goes along, as uncheckedCompanions has it. */
+const fewest = 4;
+
 export function uncheckedFindings({
   unchecked: lacking,
-}: Pick<TrialReport, "unchecked">): readonly Finding[] {
+  rows,
+}: Pick<TrialReport, "unchecked" | "rows">): readonly Finding[] {
   if (lacking.length === 0) return [];
+  if (rows.length < fewest) return [tooFewForOrder(counted(rows.length, "batch", "batches"))];
   return [unchecked(listed(lacking.map(({ companion }) => words[companion] ?? companion)))];
 }

@@ -34,7 +34,7 @@ export interface Confounded {
 
 export interface Unchecked {
   readonly companion: Companion;
-  /** "order not said", "density tested for fewer than four batches". */
+  /** "order not said", "density tested for fewer than four batches", "fewer than four batches in all". */
   readonly why: string;
 }
 
@@ -88,12 +88,15 @@ export function confounding(trial: TrialToCheck): readonly Confounded[] {
 }
 
 /**
- * What could not be looked at because the log does not say it, of fewer than four batches that is; nothing for fewer
- * than four batches in all. Days and blocks: where no batch says one.
+ * What could not be looked at because the log does not say it, of fewer than four batches that is. Two or three batches
+ * in all cannot show it of anything, said or not: of those the trial order alone is named. Days and blocks: where no
+ * batch says one.
  * Example: four batches whose order is not said: [{ companion: "trial order", why: "order not said" }].
  */
 export function uncheckedCompanions({ x, blocks, companions }: TrialToCheck): readonly Unchecked[] {
-  if (x.filter(Number.isFinite).length < leastBatches) return [];
+  const placed = x.filter(Number.isFinite).length;
+  if (placed < leastBatches)
+    return placed < 2 ? [] : [{ companion: "trial order", why: "fewer than four batches in all" }];
   const lacking = Object.entries(companions).flatMap(([name, values]): Unchecked[] => {
     const companion = name as NumberCompanion;
     const said = pairsOf(x, values).length;

@@ -62,9 +62,15 @@ test("what the log does not say was not looked at, and is listed with the reason
     { companion: "density", why: "density tested for fewer than four batches" },
     { companion: "day or block", why: "day and block not said" },
   ]);
-  expect(uncheckedCompanions({ x: [3, 4], companions: { "trial order": [undefined, undefined] } })).toEqual(
-    [],
-  );
+});
+
+test("two or three batches cannot show what went along, even where the order is said", () => {
+  const of = (places: readonly number[]) =>
+    uncheckedCompanions({ x: places, companions: { "trial order": places.map((_, i) => i + 1) } });
+  expect(of([3])).toEqual([]);
+  for (const few of [[3, 4], [3, 3.5, 4]]) // biome-ignore format: a list of two
+    expect(of(few)).toEqual([{ companion: "trial order", why: "fewer than four batches in all" }]);
+  expect(of([3, 3.5, 4, 4.5]).map(({ why }) => why)).toEqual(["day and block not said"]);
 });
 
 function rowsOf(compactability: readonly number[]) {
