@@ -68,6 +68,10 @@ function eventOf(kind: Kind, entry: Entry, common: Common, report: Report): Heap
       return massKg && { ...common, kind, massKg };
     }
     case "rebond": {
+      if (value.kind === "text") {
+        const clayKg = measuredOf(value, { what: "rebond", unit: "kg", most: 1e6, aboveZero: true }, report);
+        return clayKg && { ...common, kind, clayKg };
+      }
       const map = mapOf(value, "rebond", report);
       if (!map) return undefined;
       const fields = fieldsOf(map, ["clay", "bentonite", "clay moisture", "note"], "of a rebond", report);
@@ -88,7 +92,12 @@ function eventOf(kind: Kind, entry: Entry, common: Common, report: Report): Heap
   }
 }
 
+/** `pour: 2.4 kg`, or a map with the rest of what is known. */
 function pourOf({ value, keyPlace }: Entry, common: Common, report: Report): HeapEvent | undefined {
+  if (value.kind === "text") {
+    const metalKg = measuredOf(value, { what: "pour", unit: "kg", most: 1e6, aboveZero: true }, report);
+    return metalKg && { ...common, kind: "pour", metalKg };
+  }
   const map = mapOf(value, "pour", report);
   if (!map) return undefined;
   const fields = fieldsOf(map, pourKeys, "of a pour", report);

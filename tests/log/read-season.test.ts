@@ -143,6 +143,17 @@ test("a recipe by weight becomes shares of its dry sand; its water, its moisture
   expect(buckets).not.toHaveProperty("sandKg");
 });
 
+test("a pour and a rebond of which only the mass is known are read from the mass alone", () => {
+  const { value, issues } = readSeason(
+    "format: 1\nevents:\n  - { date: 2026-05-02, pour: 5 lb }\n  - { date: 2026-05-03, rebond: 0.5 kg }\n",
+  );
+  expect(issues.filter(({ code }) => /event|map|pour/.test(code))).toEqual([]);
+  expect(value?.events).toMatchObject([
+    { kind: "pour", metalKg: { value: 2.26796185 } },
+    { kind: "rebond", clayKg: { value: 0.5 } },
+  ]);
+});
+
 test("a reduction is read as its makers write it, a cover and a shape by their other names", () => {
   for (const text of ["60", "60:1", "60 : 1", "60 to 1"]) {
     const { value } = readSeason(`format: 1\nmuller: { motor: 1450 rpm, reduction: "${text}" }\n`);
