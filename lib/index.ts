@@ -52,6 +52,7 @@ export { blockFinding, comparisonFinding } from "./finding/comparison-findings.t
 export { diaryCautions } from "./finding/diary-cautions.ts";
 export { diaryFindings } from "./finding/diary-findings.ts";
 export type { DiaryPrint } from "./finding/diary-print.ts";
+export { signalSources } from "./finding/diary-signals.ts";
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
@@ -157,6 +158,7 @@ export type {
   TableColumn,
   Text,
 } from "./page/blocks.ts";
+export { castingCharts } from "./page/casting-charts.ts";
 export { castingData } from "./page/casting-data.ts";
 export { castingPrintIn } from "./page/casting-print.ts";
 export { castingCauses, castingQuestions } from "./page/casting-result.ts";

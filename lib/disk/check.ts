@@ -25,6 +25,7 @@ export async function check(path: string, console: Console): Promise<ExitCode> {
     [read.log?.recipe ? 1 : 0, "recipe", "recipes"],
     [read.log?.events.length ?? 0, "event of the heap", "events of the heap"],
     [read.log?.measured.length ?? 0, "state of the heap", "states of the heap"],
+    [read.log?.castings.length ?? 0, "casting", "castings"],
     [read.log?.mulling.length ?? 0, "mulling trial", "mulling trials"],
   ] as const;
   const holds = parts.flatMap(([count, one, more]) =>

@@ -1,6 +1,7 @@
 // How numbers beside a fault are told: the page says in which unit, else the library's own.
 
 import type { TestName } from "../log/batch.ts";
+import { printFigure } from "../quantity/print.ts";
 import { figureWords, plainNumber } from "./diary-print.ts";
 import type { Ends } from "./ends.ts";
 
@@ -24,12 +25,15 @@ export const castingInOwnUnits: CastingPrint = {
   difference: ({ value, low, high }, { unit }) => differenceWords({ value, low, high }, unit),
 };
 
-/** "0.8 % (95 %: 0.4 to 1.3 %)"; without an interval it says so. */
+/** "0.8 ± 0.4 %", "0.7 % (95 %: 0.2 to 1.9)" where its halves are unlike; without an interval it says so. */
 export function differenceWords(
   { value, low, high }: { value: number; low: number | undefined; high: number | undefined },
   unit: string,
 ): string {
   const size = figureWords({ value, low: value, high: value }, unit, false);
   if (low === undefined || high === undefined) return `${size} (so few give no 95 % interval)`;
-  return `${size} (95 %: ${plainNumber(low)} to ${plainNumber(high)})`;
+  const printed = printFigure({ value, low, high, unit });
+  return printed.form === "range"
+    ? `${[printed.value, unit].join(" ").trimEnd()} (95 %: ${printed.low} to ${printed.high})`
+    : printed.text;
 }

@@ -139,6 +139,13 @@ sands:
 # flask: { volume: 14 L, casting volume: 0.9 L }
 # weather: { air: 18 °C, humidity: 60 %, wind: 0.5 m/s, hours: 16, start: 3.8 %, want: 3.5 % }
 #
+## What was found on the castings, and the few pairs that you want to know of, named before looking.
+# castings:
+#   - { date: 2026-05-02, name: lamp base, faults: [ gas holes, rough skin ] }
+#   - { date: 2026-05-02, name: hinge, faults: none }   # looked over, and nothing found
+# questions:
+#   - { fault: gas holes, against: moisture }
+#
 ## How long to mull: one load, tested as it goes, without more water.
 # mulling:
 #   by hand:

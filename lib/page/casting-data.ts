@@ -19,17 +19,21 @@ export function castingData(report: FaultsAndSand, units: ShownUnits): Section {
 }
 
 function castingsTable({ pours }: FaultsAndSand): Block {
+  const noted = pours.some(({ castings }) => castings.some(({ note }) => note !== undefined));
   return {
     kind: "table",
     name: "castings",
     caption: "Castings as they were looked over",
-    columns: ["Pour", "Casting", "Found", "In the founder's words"].map((head) => ({ head, align: "text" })),
+    columns: ["Pour", "Casting", "Found", ...(noted ? ["In the founder's words"] : [])].map((head) => ({
+      head,
+      align: "text",
+    })),
     rows: pours.flatMap((pour) =>
       pour.castings.map(({ name, faults, incomplete, note }) => [
         pour.name,
         name,
         foundWords(faults, incomplete),
-        note ?? "",
+        ...(noted ? [note ?? ""] : []),
       ]),
     ),
     foldAfter: 20,
@@ -120,15 +124,16 @@ function cellOf(
   return { text, number: at.value };
 }
 
-/** Which figures are older than the pour, and which of those do not stand for it. */
+/** Which figures are older than the pour, and which of those do not stand for it; those alike together. */
 function remarks(pour: CastPour, shown: readonly DiarySeries[]): string {
-  return shown
-    .flatMap((series) => {
-      const one = ofSeries(pour, series);
-      if (!one || (one.ageDays === 0 && one.fresh)) return [];
-      const days = one.ageDays === 1 ? "1 day" : `${one.ageDays} days`;
-      const since = one.changed.length === 0 ? "" : `, ${listed(one.changed)} since`;
-      return [`${series.property} ${days} before${since}${one.fresh ? "" : "; not counted"}`];
-    })
-    .join("; ");
+  const alike = new Map<string, string[]>();
+  for (const series of shown) {
+    const one = ofSeries(pour, series);
+    if (!one || (one.ageDays === 0 && one.fresh)) continue;
+    const days = one.ageDays === 1 ? "1 day" : `${one.ageDays} days`;
+    const since = one.changed.length === 0 ? "" : `, ${listed(one.changed)} since`;
+    const words = `${days} before${since}${one.fresh ? "" : "; not counted"}`;
+    alike.set(words, [...(alike.get(words) ?? []), series.property]);
+  }
+  return [...alike].map(([words, names]) => `${listed(names)} ${words}`).join("; ");
 }

@@ -1,12 +1,13 @@
 // The questions of a log and their p, and what each fault is usually put down to, as sections of a page.
 
 import { type CauseStanding, causeStandings, linkSource, type SideCount } from "../finding/casting-causes.ts";
-import { capital, pWords, shareWords } from "../finding/casting-words.ts";
+import { capital, pWords } from "../finding/casting-words.ts";
 import type { Log } from "../log/types.ts";
 import { type CastingFault, castingFaultRows } from "../sand/casting-faults.ts";
 import type { FaultAnswer } from "../trial/fault-questions.ts";
 import type { FaultCount, FaultsAndSand } from "../trial/faults-and-sand.ts";
 import type { Block, Section, TableRow } from "./blocks.ts";
+import { castingCharts } from "./casting-charts.ts";
 import { castingPrintIn } from "./casting-print.ts";
 import type { ShownUnits } from "./shown-units.ts";
 
@@ -33,6 +34,7 @@ export function castingQuestions(report: FaultsAndSand, units: ShownUnits): Sect
             ],
             rows,
           },
+          ...castingCharts(report.answers, units).map((chart): Block => ({ kind: "chart", chart })),
           {
             kind: "prose",
             text: "Named beforehand, by the log's word: a question that was added after looking at the castings is worth less than its p. Beside the others: several questions of one log give a small p by chance more often, and Holm's steps make up for that.",
@@ -62,7 +64,7 @@ function questionRow(
       ? "no figure"
       : result.kind === "rank"
         ? `differs by ${print.difference({ value: result.shift, ...result.interval }, of)}`
-        : `${question.against === "degassed" ? "degassed" : "above"}: ${shareWords(result.over.withIt, result.over.of)}; ${question.against === "degassed" ? "not" : "at or below"}: ${shareWords(result.under.withIt, result.under.of)}`;
+        : `${question.against === "degassed" ? "degassed" : "above"} ${result.over.withIt} of ${result.over.of}; ${question.against === "degassed" ? "not" : "at or below"} ${result.under.withIt} of ${result.under.of}`;
   const asked = result.kind === "none" ? undefined : result;
   return [question.fault, limit, count(true), count(false), told, p(asked?.p), p(adjusted), p(asked?.least)];
 }

@@ -182,15 +182,15 @@ test("Mann–Whitney against every parting by hand, and its interval against the
 test("the interval holds a true shift in 95 of 100 samples or more, however the values scatter", () => {
   const { uniform } = seeded(3);
   let held = 0;
-  for (let i = 0; i < 2000; i++) {
+  for (let i = 0; i < 800; i++) {
     // Lopsided scatter, a shift of 1.
     const a = Array.from({ length: 5 }, () => 1 - Math.log(1 - uniform()));
     const b = Array.from({ length: 6 }, () => -Math.log(1 - uniform()));
     const { low, high } = mannWhitneyExact(a, b).interval!;
     if (low <= 1 && 1 <= high) held++;
   }
-  expect(held / 2000).toBeGreaterThan(0.95);
-  expect(held / 2000).toBeLessThan(0.985);
+  expect(held / 800).toBeGreaterThan(0.95);
+  expect(held / 800).toBeLessThan(0.99);
 });
 
 test("Holm's steps by hand, and the order of the list kept", () => {
