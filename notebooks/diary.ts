@@ -14,6 +14,7 @@ import {
   type Finding,
   notebook,
   shownUnits,
+  signalSources,
   type Text,
 } from "../lib/index.ts";
 
@@ -42,7 +43,10 @@ export default notebook(
           blocks: [{ kind: "list", items: nextSteps(report, findings) }],
         },
       ],
-      sources: [...new Set(findings.flatMap(({ source }) => source ?? []))],
+      sources: [
+        ...new Set(findings.flatMap(({ source }) => source ?? [])),
+        ...(report.controlled.length > 0 ? [signalSources] : []),
+      ],
       issues: report.diary.issues,
       figures: Object.fromEntries(report.controlled.map(plain)),
     };
@@ -63,21 +67,26 @@ const plain = ({ series, chart, doubt, verdict, baseline, values }: ControlRepor
   },
 ];
 
+const names = (all: readonly { readonly property: string }[]): string =>
+  [...new Set(all.map(({ property }) => property))].join(", ");
+
 function nextSteps({ controlled, few, due }: ControlReport, findings: readonly Finding[]): Text[] {
   const has = (code: string): boolean => findings.some((finding) => finding.code === code);
   const steps: Text[] = [];
-  if (has("diary/moved") || has("diary/change-suggested") || has("diary/unsteady"))
+  const signals = controlled.filter(({ verdict }) =>
+    ["moved", "perhaps moved", "unsteady"].includes(verdict),
+  );
+  if (signals.length > 0 || has("diary/change-suggested"))
     steps.push(
-      "Test once more what has moved, from a fresh sample on another day, before anything is added to the heap.",
+      `Test once more ${signals.length > 0 ? names(signals.map(({ series }) => series)) : "what may have changed"}, from a fresh sample on another day, before anything is added to the heap.`,
       "Then look at what else changed in those days: bag, weather, rig, who tested. Change one thing at a time.",
     );
-  if (due.length > 0) steps.push(`Test what is due: ${due.map(({ property }) => property).join(", ")}.`);
+  if (due.length > 0) steps.push(`Test what is due: ${names(due)}.`);
   if (findings.some(({ code, tone }) => code === "diary/rig-share" && tone === "doubt"))
     steps.push("Where measuring is most of what moves, test twice a day and write both down.");
   if (controlled.length === 0)
     steps.push("Test on the same weekday, by one method and one rig, until there are eight values.");
-  else if (few.length > 0)
-    steps.push(`Until eight values by one method: ${few.map(({ property }) => property).join(", ")}.`);
+  else if (few.length > 0) steps.push(`Until eight values by one method: ${names(few)}.`);
   if (steps.length === 0) steps.push("Go on as before, and write down each rebond, new bag and odd day.");
   return steps;
 }

@@ -50,7 +50,7 @@ export function controlChart(input: ControlInput): Chart {
   const decimals = decimalsOver(spanOf(known.map(({ value }) => value)));
   const chart = {
     name: input.name,
-    caption: input.caption ?? controlCaption(sound, axis, decimals),
+    caption: input.caption ?? controlCaption(sound, axis),
     alt: controlAlt(sound, axis, decimals, input.points.length - known.length),
   };
   const unit = columnUnit(axis);

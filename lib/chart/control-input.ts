@@ -46,12 +46,23 @@ export interface ControlInput extends Omit<AxisName, "title"> {
 
 export const dateText = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);
 
-export function controlCaption({ limits, points }: ControlInput, axis: AxisName, decimals: number): string {
+/**
+ * Limits are told to the place that their own doubt begins at: to tenths of a standard deviation, which is a sixth of the
+ * way from one to the other. Trailing zeros stay, so that the three read alike.
+ */
+export function limitText({ upper, lower }: Pick<ControlLimits, "upper" | "lower">, value: number): string {
+  const sd = (upper - lower) / 6;
+  const places = sd > 0 && Number.isFinite(sd) ? Math.min(4, Math.max(0, 1 - Math.floor(Math.log10(sd)))) : 2;
+  const text = value.toFixed(places);
+  return (Number(text) === 0 ? text.replace("-", "") : text).replace("-", "−");
+}
+
+export function controlCaption({ limits, points }: ControlInput, axis: AxisName): string {
   const what = capital(axis.title);
   if (!limits)
     return `${what} by day, ${points.length} values: too few for limits, so the points stand alone.`;
   const { mean, upper, lower, count } = limits;
-  const text = (value: number): string => figure(value, decimals);
+  const text = (value: number): string => limitText(limits, value);
   return `${what} by day, with mean ${text(mean)} and limits ${text(lower)} and ${text(upper)} from ${count} values: mean ± 2.66 × the mean step (3/d2, d2 = 1.128); the step's own limit is 3.267 × its mean.`;
 }
 
@@ -71,7 +82,7 @@ export function controlAlt(
     `${capital(axisTitle(axis))}, ${points.length} values from ${dateText(first.day)} to ${dateText(last.day)}, from ${text(Math.min(...values))} to ${text(Math.max(...values))}, the last ${text(last.value)}.`,
     ...(limits
       ? [
-          `Mean ${text(limits.mean)}, limits ${text(limits.lower)} and ${text(limits.upper)}; ${signals === 1 ? "1 value stands" : `${signals} values stand`} in a signal.`,
+          `Mean ${limitText(limits, limits.mean)}, limits ${limitText(limits, limits.lower)} and ${limitText(limits, limits.upper)}; ${signals === 1 ? "1 value stands" : `${signals} values stand`} in a signal.`,
         ]
       : []),
     ...(events.length > 0 ? [`${events.length} days are marked with letters.`] : []),

@@ -1,19 +1,16 @@
 // The layers of a control chart: limits, values with their ±, steps, events, a suggested change.
 
-import { decimalsOver } from "./axis-words.ts";
-import type { ControlInput, DayPoint } from "./control-input.ts";
+import { type ControlInput, type DayPoint, limitText } from "./control-input.ts";
 import { within } from "./data.ts";
 import type { Layer, Scale } from "./frame.ts";
 import { boxes, pixelMarks, type Stroke, strokes, words } from "./layers.ts";
 import { hollowMarks, pixelLine } from "./pixel-layers.ts";
 import type { Plot } from "./plot.ts";
-import { figure, textWidth } from "./text.ts";
+import { textWidth } from "./text.ts";
 import { colours, letterPx, seriesStyle } from "./theme.ts";
 
 /** Above the upper plot, for the letters. */
 export const eventLanePx = 16;
-
-const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 export interface Step {
   readonly day: number;
@@ -31,13 +28,9 @@ export function stepsOf(points: readonly DayPoint[]): Step[] {
 }
 
 /** The figures of the limits stand at the right of the plot. */
-function limitLabels({ limits, points }: ControlInput): { at: number; text: string }[] {
+function limitLabels({ limits }: ControlInput): { at: number; text: string }[] {
   if (!limits) return [];
-  const places = decimalsOver(spanOf(points.map(({ value }) => value)) || limits.upper - limits.lower);
-  return [limits.upper, limits.mean, limits.lower].map((at) => ({
-    at,
-    text: figure(at, Math.max(0, places - 1)),
-  }));
+  return [limits.upper, limits.mean, limits.lower].map((at) => ({ at, text: limitText(limits, at) }));
 }
 
 export function labelRoom(input: ControlInput): number {

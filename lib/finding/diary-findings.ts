@@ -1,11 +1,11 @@
 // What the diary of a heap says: what is steady, what has moved, what is due, and how far to trust it.
 
-import { changingClayPercent, changingSandPercent } from "../trial/control-events.ts";
+import { changingClayPercent, changingSandPercent, type DiaryEvent } from "../trial/control-events.ts";
 import { type Controlled, type ControlReport, leastValues } from "../trial/control-report.ts";
 import { listed } from "./batch-names.ts";
 import * as say from "./diary-messages.ts";
 import { capitalName, type DiaryPrint, diaryInOwnUnits, plainNumber } from "./diary-print.ts";
-import { falseAlarmSentence, signalSentences } from "./diary-signals.ts";
+import { falseAlarmSentences, signalSentences } from "./diary-signals.ts";
 import { endsOf } from "./ends.ts";
 import type { Finding } from "./finding.ts";
 
@@ -22,8 +22,9 @@ export function diaryFindings(
   const first = (tone: Finding["tone"]) => verdicts.filter((finding) => finding.tone === tone);
   return [
     ...first("doubt"),
-    ...controlled.flatMap((one) => suggestion(one, print)),
+    ...controlled.flatMap((one) => suggestion(one, report.events, print)),
     ...dueFindings(report),
+    ...controlled.flatMap(restless),
     ...controlled.flatMap(trust),
     ...first("good"),
     ...first("note"),
@@ -54,15 +55,7 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
     low: chart.mean - doubt.mean,
     high: chart.mean + doubt.mean,
   });
-  const because = [
-    ...signalSentences(one, after),
-    falseAlarmSentence(one),
-    baselineSentence(one, print),
-    ...signalSentences(
-      one,
-      within.filter(({ rule }) => rule !== "range"),
-    ).map((text) => `Within the baseline: ${text}`),
-  ];
+  const because = [...signalSentences(one, after), ...falseAlarmSentences(one), baselineSentence(one, print)];
   switch (one.verdict) {
     case "steady":
       return say.steady(
@@ -72,14 +65,18 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
         `${countOf(values.length - baseline)} after its baseline ${values.length - baseline === 1 ? "lies" : "lie"}`,
         because,
       );
-    case "moved": {
+    case "moved":
+    case "perhaps moved": {
       const side = drift?.still
         ? drift.side
         : (after.findLast(({ rule }) => rule !== "range")?.side ?? "above");
-      return say.moved(name, recentText(one, print), side, mean, because);
+      const told = one.verdict === "moved" ? say.moved : say.perhapsMoved;
+      return told(name, recentText(one, print), side, mean, because);
     }
-    case "came back":
-      return say.cameBack(name, mean, because);
+    case "signal passed": {
+      const often = `Of 100 heaps that have not moved, about ${Math.round(one.falseAlarms?.any ?? 0)} show one by now.`;
+      return say.signalPassed(name, mean, often, because);
+    }
     case "unsteady":
       return say.unsteady(name, String(values.length), mean, [
         ...signalSentences(one, within),
@@ -115,14 +112,19 @@ function baselineSentence({ baseline, values, since, doubt, series }: Controlled
   const why = since
     ? `the first since the heap was changed on ${since.date} (${since.kind})`
     : "the first of the log";
-  return `Baseline: ${baseline} values, ${from} to ${to}, ${why}; each limit is known to ± ${print.number(Number(doubt.limit.toPrecision(2)), series)} (95 %).`;
+  return `Baseline: ${baseline} values, ${from} to ${to}, ${why}; each limit is known to ± ${print.about(doubt.limit, series)} (95 %).`;
 }
 
-function suggestion({ series, change, values, together }: Controlled, print: DiaryPrint): Finding[] {
+function suggestion(
+  { series, change, values, together }: Controlled,
+  events: readonly DiaryEvent[],
+  print: DiaryPrint,
+): Finding[] {
   if (!change?.suggested) return [];
   const [low, high] = changeDays({ values, change });
   const { shift, before, after, p, pOverAll } = change;
   const few = p <= 0.001 ? "fewer than 1 in 1000" : `about ${plainNumber(100 * p)} in 100`;
+  const is = p <= 0.001 ? "at most" : "=";
   return [
     say.changeSuggested(
       nameOf(series),
@@ -131,10 +133,24 @@ function suggestion({ series, change, values, together }: Controlled, print: Dia
       print.number(after, series),
       print.figure(series, shift),
       [
-        `Of shuffled rows of these values ${few} split as clearly (p = ${plainNumber(p)}; ${plainNumber(pOverAll)} over all charts of this page).`,
+        `Of shuffled rows of these values ${few} split as clearly (p ${is} ${plainNumber(p)}; ${plainNumber(pOverAll)} over all charts of this page).`,
+        ...marksOf([low, high], events),
         ...(together ? ["Neighbouring values go together here, which makes p too small."] : []),
       ],
     ),
+  ];
+}
+
+/** What the log marks in those days, and the last mark before them: to be looked at, not to be believed. */
+function marksOf([low, high]: readonly [string, string], events: readonly DiaryEvent[]): string[] {
+  const told = ({ date, kind, note }: DiaryEvent): string =>
+    `${kind === "block" ? "another block" : kind === "note" ? "a remark" : kind} on ${date}${note === undefined ? "" : `, "${note}"`}`;
+  const inside = events.filter(({ date }) => date >= low && date <= high);
+  const before = events.findLast(({ date }) => date < low);
+  return [
+    inside.length > 0
+      ? `Marked in those days: ${listed(inside.map(told))}.`
+      : `Nothing is marked in those days${before ? `; the last mark before them is ${told(before)}` : ""}.`,
   ];
 }
 
@@ -144,6 +160,13 @@ export function changeDays({
   change,
 }: Required<Pick<Controlled, "values" | "change">>): readonly [string, string] {
   return [values[change.earliest - 1]!.date, values[change.latest]!.date];
+}
+
+/** Of charts with values after the baseline; without any the verdict says so itself. */
+function restless(one: Controlled): Finding[] {
+  if (!one.restless || !one.falseAlarms) return [];
+  const counting = one.within.filter(({ rule }) => rule !== "range");
+  return [say.restless(nameOf(one.series), countOf(one.baseline), signalSentences(one, counting))];
 }
 
 /** What stands in the way of reading the chart as the heap's. */

@@ -32,13 +32,41 @@ export const moved = (name: string, recent: string, way: string, mean: string, b
   source: handbook,
 });
 
-export const cameBack = (name: string, mean: string, because: Parts): Finding => ({
-  code: "diary/came-back",
+export const perhapsMoved = (
+  name: string,
+  recent: string,
+  way: string,
+  mean: string,
+  because: Parts,
+): Finding => ({
+  code: "diary/perhaps-moved",
+  tone: "doubt",
+  text: `${name} may have moved: ${recent}, ${way} the baseline's mean of ${mean}; there is a signal, and not yet more than one would take for chance.`,
+  because: [
+    ...because,
+    "It is called moved where a change of level is suggested too, or a value lies outside by more than the limit is in doubt.",
+  ],
+  formula: limitsFormula,
+  source: handbook,
+});
+
+export const signalPassed = (name: string, mean: string, often: string, because: Parts): Finding => ({
+  code: "diary/signal-passed",
   tone: "note",
-  text: `${name} had moved and came back: its last value gives no signal against the mean of ${mean}.`,
+  text: `${name} gave a signal that has passed: none stands at its last value, mean ${mean}. ${often}`,
   because,
   formula: limitsFormula,
   source: handbook,
+});
+
+export const restless = (name: string, count: string, because: Parts): Finding => ({
+  code: "diary/restless-baseline",
+  tone: "doubt",
+  text: `${name}: its baseline of ${count} gives signals itself, so its limits may be too wide, or lie about the wrong mean.`,
+  because: [
+    ...because,
+    "A single value whose cause is known, such as rain on the heap, widens the limits; where no cause is known, the heap was not steady yet when they were taken.",
+  ],
 });
 
 export const unsteady = (name: string, count: string, mean: string, because: Parts): Finding => ({
@@ -73,7 +101,7 @@ export const changeSuggested = (
   because: [
     ...because,
     "Two levels are fitted, and one change at a time: a slow drift, or several steps, give such a suggestion too.",
-    "What happened in those days stands in the list of events; that it came at that time does not make it the cause.",
+    "That something came at that time does not make it the cause.",
   ],
   formula: "largest of n·(Σ(x − mean) up to k)²/(k·(n − k)) over all splits k, against shuffled rows",
   source: "D. V. Hinkley, Biometrika 57 (1970); A. F. M. Smith, Biometrika 62 (1975); both from memory",

@@ -40,6 +40,10 @@ export function signalSentences(one: Controlled, signals: readonly ControlSignal
   ];
 }
 
+/** Of the rules beside the limits. */
+export const signalSources =
+  "Run of eight: Western Electric, Statistical Quality Control Handbook (1956); trend of six: L. S. Nelson, Journal of Quality Technology 16 (1984) 237–239; weighted mean: J. M. Lucas and M. S. Saccucci, Technometrics 32 (1990) 1–12; all from memory, their rates held by simulation";
+
 const runRule = `The rule of ${runLength} on one side (Western Electric 1956): values that only scatter give it once in 255.`;
 const trendRule = `The rule of ${trendLength} that rise or fall (Nelson 1984): values that only scatter give it once in about 420.`;
 
@@ -56,8 +60,25 @@ function driftSentence(
   ];
 }
 
-/** How far to trust them all together. */
-export function falseAlarmSentence({ falseAlarmsIn100, baseline, values }: Controlled): string {
+/** How far to trust them all together: one sentence, where there is something to judge. */
+export function falseAlarmSentences(one: Controlled): string[] {
+  const { falseAlarms, baseline, values } = one;
+  if (!falseAlarms) return [];
   const later = values.length - baseline;
-  return `Of 100 such charts of a heap that has not moved, about ${Math.round(falseAlarmsIn100)} (± 4) would show a signal somewhere among ${later} ${later === 1 ? "value" : "values"}: limits from ${baseline} values are themselves in doubt.`;
+  return [
+    `Of 100 such charts of a heap that has not moved, about ${Math.round(falseAlarms.any)} (± 4) show a signal somewhere among ${later} ${later === 1 ? "value" : "values"}, and about ${Math.round(falseAlarms.standing)} (± 2) at the last one: limits from ${baseline} values are themselves in doubt.`,
+  ];
+}
+
+/**
+ * Of all charts of a page together. Tests of one heap go together, which makes such alarms fewer than if each chart
+ * stood alone: so the number is the most.
+ */
+export function alarmsOfAll(controlled: readonly Controlled[]): string | undefined {
+  const judged = controlled.flatMap(({ falseAlarms }) => falseAlarms ?? []);
+  if (judged.length === 0) return undefined;
+  const anyOf = (of: "any" | "standing"): number =>
+    Math.round(100 * (1 - judged.reduce((all, one) => all * (1 - one[of] / 100), 1)));
+  const charts = judged.length === 1 ? "this one chart" : `one of these ${judged.length} charts`;
+  return `Of 100 heaps that never moved, up to about ${anyOf("any")} show some signal on ${charts} by now, and up to about ${anyOf("standing")} one that still stands: a signal asks for another test, not for clay or water.`;
 }

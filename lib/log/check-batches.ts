@@ -14,6 +14,7 @@ import {
   recipeAgainstMoisture,
   sameAxis,
 } from "./complaints-batch.ts";
+import { followsAHeap } from "./diary-batches.ts";
 import { kindOf, mainKinds } from "./main-methods.ts";
 import { plainName, type Report } from "./node.ts";
 import { plainNumber } from "./plain-number.ts";
@@ -32,8 +33,10 @@ export function checkBatches(
   const usable = batches.filter((batch) => batch.usable);
   for (const batch of usable) checkRecipe(batch, reportAbout);
   checkMethods(usable, reportAbout);
-  checkGaps(usable, reportAbout);
-  checkAxis(usable, axis ?? "moisture", reportAbout);
+  if (!followsAHeap(usable, axis)) {
+    checkGaps(usable, reportAbout);
+    checkAxis(usable, axis ?? "moisture", reportAbout);
+  }
   checkWaterResponse(waterPoints(usable), reportAbout);
   checkScales(usable, reportAbout);
   return batches;

@@ -5,13 +5,13 @@ import { endsOf } from "../finding/ends.ts";
 import { printFigure } from "../quantity/print.ts";
 import type { ControlReport } from "../trial/control-report.ts";
 import type { DiarySeries, DiaryValue } from "../trial/control-series.ts";
-import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
+import type { Block, Section, TableCell, TableColumn, TableRow } from "./blocks.ts";
 import { eventsTable } from "./diary-events.ts";
 import { systemOf } from "./diary-print.ts";
 import { figureInShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
 import { testFormula } from "./test-formulas.ts";
 
-/** Events first, then a row for each day, and for each test of that day. */
+/** Events first, then the values. */
 export function diaryData(report: ControlReport, units: ShownUnits): Section {
   const events = eventsTable(report, units);
   return {
@@ -21,11 +21,36 @@ export function diaryData(report: ControlReport, units: ShownUnits): Section {
   };
 }
 
+/** Newest first: what is looked for is the last test. Tests that most days lack stand in a table of their own. */
 function valuesTable({ diary }: ControlReport, units: ShownUnits): Block[] {
   const { series, batches } = diary;
-  if (series.length === 0) return [];
-  const days = [...new Set(series.flatMap(({ values }) => values.map(({ date }) => date)))].sort();
-  const rows = days.flatMap((date) => {
+  const days = new Set(series.flatMap(({ values }) => values.map(({ date }) => date)));
+  const often = (one: DiarySeries): boolean => 2 * one.values.length >= days.size;
+  const table = (name: string, caption: string, some: readonly DiarySeries[]): Block[] => {
+    if (some.length === 0) return [];
+    const columns = [
+      { head: "Date", align: "text" as const },
+      ...some.map((one) => columnOf(one, units, batches)),
+    ];
+    return [{ kind: "table", name, caption, columns, rows: rowsOf(some, units), foldAfter: 12 }];
+  };
+  const all = "each with its ± as far as it is known; the mean of repeats where there are any";
+  if (!series.some(often) || series.every(often))
+    return table("diary-values", `Values by day, the newest first, ${all}`, series);
+  return [
+    ...table("diary-values", `Values by day, the newest first, ${all}`, series.filter(often)),
+    ...table(
+      "diary-values-now-and-then",
+      "Tests made now and then, the newest first",
+      series.filter((one) => !often(one)),
+    ),
+  ];
+}
+
+/** A row for each day on which one of them was tested, and for each test of that day. */
+function rowsOf(series: readonly DiarySeries[], units: ShownUnits): TableRow[] {
+  const days = [...new Set(series.flatMap(({ values }) => values.map(({ date }) => date)))].sort().reverse();
+  return days.flatMap((date) => {
     const own = series.map(({ values }) => values.filter((value) => value.date === date));
     const count = Math.max(...own.map(({ length }) => length));
     return Array.from({ length: count }, (_, k) => [
@@ -33,17 +58,6 @@ function valuesTable({ diary }: ControlReport, units: ShownUnits): Block[] {
       ...series.map((one, i) => valueCell(own[i]![k], one, units)),
     ]);
   });
-  return [
-    {
-      kind: "table",
-      name: "diary-values",
-      caption:
-        "Values by day, each with its ± as far as it is known; the mean of repeats where there are any",
-      columns: [{ head: "Date", align: "text" }, ...series.map((one) => columnOf(one, units, batches))],
-      rows,
-      foldAfter: 12,
-    },
-  ];
 }
 
 function columnOf(

@@ -2,6 +2,7 @@
 
 import { listed } from "../finding/batch-names.ts";
 import { nameOf } from "../finding/diary-findings.ts";
+import { alarmsOfAll } from "../finding/diary-signals.ts";
 import type { Finding } from "../finding/finding.ts";
 import type { Controlled, ControlReport } from "../trial/control-report.ts";
 import type { Block, Text } from "./blocks.ts";
@@ -33,26 +34,29 @@ export function diaryAnswer(report: ControlReport, findings: readonly Finding[])
         : `No test of this log has eight values by one method yet, so nothing can be called steady or moved; ${listed(few.map(({ property, values }) => `${property} has ${values.length}`))}.`,
     ];
   }
-  const named = (...verdicts: readonly Controlled["verdict"][]): string =>
-    listed(
-      controlled
-        .filter(({ verdict }) => verdicts.includes(verdict))
-        .map(({ series }) => lowerName(nameOf(series))),
-    );
+  const named = (chosen: (one: Controlled) => boolean): string =>
+    listed(controlled.filter(chosen).map(({ series }) => lowerName(nameOf(series))));
   const parts = [
-    ["In hand and steady", named("steady")],
-    ["Moved", named("moved")],
-    ["Moved and back", named("came back")],
-    ["Not steady yet", named("unsteady")],
-    ["Baseline only so far", named("baseline only")],
+    ["In hand and steady", named(({ verdict, restless }) => verdict === "steady" && !restless)],
+    [
+      "Steady, by a baseline that was not",
+      named(({ verdict, restless }) => verdict === "steady" && restless),
+    ],
+    ["Moved", named(({ verdict }) => verdict === "moved")],
+    ["Perhaps moved", named(({ verdict }) => verdict === "perhaps moved")],
+    ["A signal that has passed", named(({ verdict }) => verdict === "signal passed")],
+    ["Not steady yet", named(({ verdict }) => verdict === "unsteady")],
+    ["Baseline only so far", named(({ verdict }) => verdict === "baseline only")],
   ].filter(([, names]) => names !== "");
   const strong = parts.map(([word, names]) => `${word}: ${names}.`).join(" ");
+  const alarms = alarmsOfAll(controlled);
   const urgent = findings.filter(({ code }) =>
-    ["diary/moved", "diary/change-suggested", "diary/due"].includes(code),
+    ["diary/moved", "diary/perhaps-moved", "diary/change-suggested", "diary/due"].includes(code),
   );
   return [
     [{ strong }, ` By the log's last day, ${lastDate}.`],
     ...urgent.slice(0, 3).map(({ text }) => text),
+    ...(alarms === undefined ? [] : [alarms]),
     "Steady says that the heap is as it was in its baseline, not that this is good sand.",
   ];
 }

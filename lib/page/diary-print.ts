@@ -1,6 +1,6 @@
 // Figures of a diary in the units that its page is printed in.
 
-import { type DiaryPrint, figureWords, plainNumber } from "../finding/diary-print.ts";
+import { type DiaryPrint, figureWords, threeFigures, twoFigures } from "../finding/diary-print.ts";
 import type { DiarySeries } from "../trial/control-series.ts";
 import { inShownUnit, type ShownUnits, shownUnit, type UnitSystem } from "./shown-units.ts";
 
@@ -15,8 +15,9 @@ export function diaryPrintIn(units: ShownUnits): DiaryPrint {
     inShownUnit(value, of.unit, systemOf(of, units)).value;
   const unit = (of: Pick<DiarySeries, "unit" | "test">): string => shownUnit(of.unit, systemOf(of, units));
   return {
-    bare: (value, of) => plainNumber(to(value, of)),
-    number: (value, of) => `${plainNumber(to(value, of))} ${unit(of)}`.trimEnd(),
+    about: (value, of) => `${twoFigures(to(value, of))} ${unit(of)}`.trimEnd(),
+    bare: (value, of) => threeFigures(to(value, of)),
+    number: (value, of) => `${threeFigures(to(value, of))} ${unit(of)}`.trimEnd(),
     figure: (of, { value, low, high }, atLeast = false) =>
       figureWords({ value: to(value, of), low: to(low, of), high: to(high, of) }, unit(of), atLeast),
   };

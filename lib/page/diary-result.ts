@@ -38,6 +38,7 @@ function limitsTable(controlled: readonly Controlled[], units: ShownUnits): Bloc
     caption: "Limits, each with the ± that its baseline leaves (95 %)",
     columns: [
       { head: "Test", align: "text" },
+      { head: "Verdict", align: "text" },
       { head: "Unit", align: "text" },
       { head: "From", unit: "values", align: "number" },
       { head: "Mean", align: "number" },
@@ -60,13 +61,15 @@ function limitsTable(controlled: readonly Controlled[], units: ShownUnits): Bloc
         formula: limitFormulas.step,
         source: "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
       },
-      { head: "Verdict", align: "text" },
     ],
     rows: controlled.map((one) => limitsRow(one, units)),
   };
 }
 
-function limitsRow({ series, chart, doubt, baseline, verdict }: Controlled, units: ShownUnits): TableRow {
+function limitsRow(
+  { series, chart, doubt, baseline, verdict, restless }: Controlled,
+  units: ShownUnits,
+): TableRow {
   const system = systemOf(series, units);
   const to = (value: number): number => inShownUnit(value, series.unit, system).value;
   const cell = (value: number, half: number): TableCell => ({
@@ -76,6 +79,7 @@ function limitsRow({ series, chart, doubt, baseline, verdict }: Controlled, unit
   const lower: TableCell | string = chart.lower > 0 ? cell(chart.lower, doubt.limit) : "none above nothing";
   return [
     nameOf(series),
+    verdict === "steady" && restless ? "steady, by a baseline that was not" : verdict,
     shownUnit(series.unit, system) || "bare number",
     { text: String(baseline), number: baseline },
     cell(chart.mean, doubt.mean),
@@ -83,7 +87,6 @@ function limitsRow({ series, chart, doubt, baseline, verdict }: Controlled, unit
     lower,
     cell(chart.upper, doubt.limit),
     cell(chart.rangeUpper, d4OfTwo * stepDoubt(doubt)),
-    verdict,
   ];
 }
 

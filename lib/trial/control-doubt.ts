@@ -3,9 +3,10 @@
 import { cusum } from "../numbers/cusum.ts";
 import { normalQuantile } from "../numbers/distributions.ts";
 import { ewma } from "../numbers/ewma.ts";
-import { d2OfTwo, individualsChart } from "../numbers/individuals-chart.ts";
+import { type ControlSignal, d2OfTwo, individualsChart } from "../numbers/individuals-chart.ts";
 import { lift } from "../quantity/combine.ts";
 import { figure } from "../quantity/figure.ts";
+import { firstOrderVariance } from "../quantity/first-order.ts";
 import type { DiaryValue } from "./control-series.ts";
 
 export interface MeasuringShare {
@@ -18,6 +19,7 @@ export interface MeasuringShare {
 /**
  * Share of measuring in the scatter between neighbours: the mean variance of xᵢ − xᵢ₋₁ by the values' own doubt, over
  * 2·(MR̄/d2)². What both readings share (a scale's bias, a bore) cancels in the difference, as it does on the chart.
+ * The variance is that of the first order in each source (GUM 5.1.2), by one step up and one down.
  * Undefined for fewer than two values, where no doubt is known at all, or where the values do not move.
  */
 export function measuringShare(
@@ -26,10 +28,11 @@ export function measuringShare(
 ): MeasuringShare | undefined {
   if (values.length < 2 || !(meanMovingRange > 0)) return undefined;
   const variances = values.slice(1).map(({ spread }, i) => {
-    const { sources } = spread;
     const before = values[i]!.spread;
-    if (sources.length === 0 && before.sources.length === 0) return 0;
     const step = lift((values) => values[1]! - values[0]!, [before, spread]);
+    const variance = firstOrderVariance(step);
+    if (Number.isFinite(variance)) return variance;
+    // A source with two or fewer degrees of freedom has an interval and no standard deviation.
     const { low, high } = figure(step, { draws: 1024 });
     return ((high - low) / (2 * normalQuantile(0.975))) ** 2;
   });
@@ -72,28 +75,47 @@ export function driftOf(later: readonly number[], target: number, sd: number): D
 }
 
 const rows = 500;
-const known = new Map<string, number>();
+const known = new Map<string, FalseAlarms>();
+
+/** Of 100 charts of a heap that has not moved. */
+export interface FalseAlarms {
+  /** Charts with a signal somewhere after the baseline. */
+  readonly any: number;
+  /** Charts with a signal that still stands at the last value. */
+  readonly standing: number;
+}
 
 /**
- * Of 100 charts of independent normal values that have not moved, with limits from `baseline` of them: how many give a
- * signal at one of `later` further values, by a limit, a run, a trend or the weighted mean. By simulation of 500 rows,
- * always the same ones: ± 4 in 100.
+ * Charts of independent normal values that have not moved, with limits from `baseline` of them: how many of 100 give a
+ * signal at one of `later` further values, by a limit, a run, a trend or the weighted mean, and how many at the last of
+ * them. By simulation of 500 rows, always the same ones: ± 4 and ± 2 in 100.
  */
-export function falseAlarmsIn100(baseline: number, later: number): number {
+export function falseAlarmsIn100(baseline: number, later: number): FalseAlarms {
   const key = `${baseline}/${later}`;
   const before = known.get(key);
-  if (before !== undefined) return before;
+  if (before) return before;
   const next = steadyNormal();
-  let alarms = 0;
+  let [any, standing] = [0, 0];
   for (let row = 0; row < rows; row++) {
     const values = Array.from({ length: baseline + later }, next);
     const { mean, meanMovingRange, signals } = individualsChart(values, { baseline });
-    const signal = signals.some(({ rule, to }) => rule !== "range" && to >= baseline);
-    if (signal || driftOf(values.slice(baseline), mean, meanMovingRange / d2OfTwo)) alarms++;
+    const drift = driftOf(values.slice(baseline), mean, meanMovingRange / d2OfTwo);
+    const counting = signals.filter(({ rule, to }) => rule !== "range" && to >= baseline);
+    if (drift || counting.length > 0) any++;
+    if (standsAtTheLast(values.length, counting, drift)) standing++;
   }
-  const found = (100 * alarms) / rows;
+  const found = { any: (100 * any) / rows, standing: (100 * standing) / rows };
   known.set(key, found);
   return found;
+}
+
+/** counting: signals after the baseline, without those of a range. */
+export function standsAtTheLast(
+  count: number,
+  counting: readonly ControlSignal[],
+  drift: Drift | undefined,
+): boolean {
+  return drift?.still === true || counting.some(({ to }) => to === count - 1);
 }
 
 /** The same row of normal numbers each time, by the quantiles of a Weyl sequence that is mixed in 32 bits. */

@@ -14,9 +14,11 @@ import { limitDoubt } from "../numbers/limit-doubt.ts";
 import {
   type Drift,
   driftOf,
+  type FalseAlarms,
   falseAlarmsIn100,
   type MeasuringShare,
   measuringShare,
+  standsAtTheLast,
 } from "./control-doubt.ts";
 import { type Due, dueTests } from "./control-due.ts";
 import { type DiaryEvent, type DiaryEvents, diaryEvents } from "./control-events.ts";
@@ -48,12 +50,15 @@ export interface Controlled {
   readonly within: readonly ControlSignal[];
   readonly after: readonly ControlSignal[];
   /**
-   * steady: no signal after the baseline but of a range. moved: one that holds at the last value. came back: one that
-   * does not. Without values after the baseline: unsteady, where it has a signal of its own, else baseline only.
+   * steady: no signal after the baseline but of a range. moved, perhaps moved: one that stands at the last value; moved
+   * where a change is suggested too, or a value lies outside by more than the limit itself is in doubt. signal passed:
+   * none at the last value. Without values after the baseline: unsteady, where it has a signal of its own, else baseline only.
    */
-  readonly verdict: "steady" | "moved" | "came back" | "unsteady" | "baseline only";
-  /** How many of 100 charts of a heap that has not moved would not be called steady. */
-  readonly falseAlarmsIn100: number;
+  readonly verdict: "steady" | "moved" | "perhaps moved" | "signal passed" | "unsteady" | "baseline only";
+  /** The baseline has signals of its own, so that its limits may be too wide, or about the wrong mean. */
+  readonly restless: boolean;
+  /** Undefined: no value stands after the baseline. */
+  readonly falseAlarms?: FalseAlarms;
   readonly change?: ChangePoint & {
     /** p times the number of charts: what stands in the way of one suggestion too many. */
     readonly pOverAll: number;
@@ -123,6 +128,9 @@ function controlledOf(
   const signals = chart.signals.filter(({ to }) => to >= baseline);
   const change = changePoint(numbers);
   const pOverAll = Math.min(1, (change?.p ?? 1) * charts);
+  const doubt = limitDoubt(chart.meanMovingRange, baseline);
+  const suggested = pOverAll <= 0.05;
+  const firm = suggested || later.some((value) => Math.abs(value - chart.mean) > reach(chart) + doubt.limit);
   return {
     series,
     values,
@@ -130,29 +138,39 @@ function controlledOf(
     ...(since ? { since } : {}),
     ...(changedSince ? { changedSince } : {}),
     chart,
-    doubt: limitDoubt(chart.meanMovingRange, baseline),
+    doubt,
     ...(together ? { together } : {}),
     ...(measuring ? { measuring } : {}),
     ...(drift ? { drift } : {}),
     within,
     after: signals,
-    verdict: later.length === 0 ? baselineVerdict(within) : verdictOf(numbers.length, signals, drift),
-    falseAlarmsIn100: later.length === 0 ? 0 : falseAlarmsIn100(baseline, later.length),
-    ...(change ? { change: { ...change, pOverAll, suggested: pOverAll <= 0.05 } } : {}),
+    verdict:
+      later.length > 0
+        ? verdictOf(numbers.length, counting(signals), drift, firm)
+        : counting(within).length > 0
+          ? "unsteady"
+          : "baseline only",
+    restless: counting(within).length > 0,
+    ...(later.length === 0 ? {} : { falseAlarms: falseAlarmsIn100(baseline, later.length) }),
+    ...(change ? { change: { ...change, pOverAll, suggested } } : {}),
   };
 }
 
-const baselineVerdict = (within: readonly ControlSignal[]): Controlled["verdict"] =>
-  within.some(({ rule }) => rule !== "range") ? "unsteady" : "baseline only";
+/** A step above its limit alone decides nothing. */
+const counting = (signals: readonly ControlSignal[]): ControlSignal[] =>
+  signals.filter(({ rule }) => rule !== "range");
+
+const reach = ({ upper, mean }: IndividualsChart): number => upper - mean;
 
 function verdictOf(
   count: number,
   signals: readonly ControlSignal[],
   drift: Drift | undefined,
+  firm: boolean,
 ): Controlled["verdict"] {
-  const counting = signals.filter(({ rule }) => rule !== "range");
-  if (counting.length === 0 && !drift) return "steady";
-  return drift?.still || counting.some(({ to }) => to === count - 1) ? "moved" : "came back";
+  if (signals.length === 0 && !drift) return "steady";
+  if (!standsAtTheLast(count, signals, drift)) return "signal passed";
+  return firm ? "moved" : "perhaps moved";
 }
 
 /** One-sided at 5 %: independent values have r about −1/n ± 1/√n. */

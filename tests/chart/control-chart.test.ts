@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import { type ControlInput, controlChart } from "../../lib/chart/control-chart.ts";
 import { dayTicks } from "../../lib/chart/control-days.ts";
+import { limitText } from "../../lib/chart/control-input.ts";
 import { chartSvg } from "../../lib/chart/svg.ts";
 import { textWidth } from "../../lib/chart/text.ts";
 import { Misuse } from "../../lib/issue.ts";
@@ -78,6 +79,16 @@ test.each([340, 720])(
   },
 );
 
+test("the titles of both plots say the quantity, its unit and of what", () => {
+  const titles = ["title-1", "title-2"].map((name) =>
+    layersOf(whole, 720)
+      .get(name)!
+      .map(({ text }) => text)
+      .join(" "),
+  );
+  expect(titles).toEqual(["moisture, % of damp mass", "step from one value to the next, % of damp mass"]);
+});
+
 test("letters of two days beside each other stand side by side", () => {
   const letters = layersOf(whole, 340).get("event-letters")!;
   expect(letters.map(({ text }) => text)).toEqual(["A", "B"]);
@@ -118,6 +129,19 @@ test("the table keeps every value with its step; a value that is none is left ou
   expect(table.rows[2]).toEqual(["2025-12-03", 3.2, 3.1, 3.3000000000000003, expect.closeTo(0.3, 10), ""]);
   expect(table.rows[10]![1]).toBeNull();
   expect(alt).toContain("1 without a figure");
+});
+
+test("limits are told to tenths of a standard deviation, zeros kept, and alike beside the plot and in the caption", () => {
+  // Limits a sixth apart give sd 0.183: its tenths are hundredths. By hand.
+  const labels = layersOf(whole, 340).get("limit-labels")!;
+  expect(labels.map(({ text }) => text)).toEqual(["3.90", "3.35", "2.80"]);
+  expect(controlChart(whole).caption).toContain("mean 3.35 and limits 2.80 and 3.90");
+  const wide = { ...whole.limits!, upper: 48.65, mean: 40.99, lower: 33.33 };
+  expect([wide.upper, wide.mean, -0.004].map((value) => limitText(wide, value))).toEqual([
+    "48.6",
+    "41.0",
+    "0.0",
+  ]);
 });
 
 test("nothing to draw, one value, values all alike: drawn without a fault", async () => {

@@ -49,3 +49,24 @@ test("nothing after remind, or no names, is told with a line to write", () => {
 test("a log without reminders has none", () => {
   expect(read("").days).toEqual([]);
 });
+
+const batchNotes = (head: string, dates: readonly string[], more = "") => {
+  const batches = dates.map(
+    (date, i) =>
+      `  B${i}: { date: ${date}, moisture: { method: oven, damp: 100.0 g, dry: 96.7 g }${i === 0 ? ", compactability: 44 %" : ""}${more} }`,
+  );
+  const text = `format: 1\nmetal: bronze\nbond: bentonite\n${head}batches:\n${batches.join("\n")}\n`;
+  const { issues } = readLog(text, { name: "heap.yaml" });
+  return issues.map(({ code }) => code).filter((code) => code !== "log/scale-unnamed");
+};
+const weeks = ["2026-05-02", "2026-05-09", "2026-05-16"];
+
+test("what a trial asks of its batches is not asked of a heap that is tested over weeks", () => {
+  expect(batchNotes("", weeks)).toEqual([]);
+  const asked = ["log/all-at-one", "log/missing-test"];
+  // A trial that is named, batches that were made up, and batches of a few days are asked for it.
+  expect(batchNotes("trial: moisture\n", weeks)).toEqual(expect.arrayContaining(asked));
+  expect(batchNotes("", ["2026-05-02", "2026-05-03", "2026-05-09"])).toEqual(expect.arrayContaining(asked));
+  const recipe = ", made of: { sand: 5 kg, bentonite: 0.4 kg, water: 0.18 kg }";
+  expect(batchNotes("", weeks, recipe)).toEqual(expect.arrayContaining(asked));
+});

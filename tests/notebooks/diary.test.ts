@@ -62,6 +62,48 @@ test("what has moved comes first, with its figure, its rule and its rate of fals
   expect(markdown).toContain("not that this is good sand");
 });
 
+test("the answer says how often a heap that never moved gives a signal, and names what to test again", async () => {
+  const { markdown } = await writeMarkdown(run(moved));
+  const answer = markdown.slice(0, markdown.indexOf("## "));
+  expect(answer).toMatch(/Of 100 heaps that never moved, up to about \d+ show some signal/);
+  expect(answer).toContain("another test, not for clay or water");
+  expect(markdown).toContain("Test once more green compression, from a fresh sample");
+});
+
+test("a signal that has passed is no movement: it is told with how often chance gives one", async () => {
+  const page = run(rows([...wobble, ...wobble, ...wobble.slice(0, 4), 78, ...wobble]));
+  expect(codes(page)).toContain("diary/signal-passed");
+  const { markdown } = await writeMarkdown(page);
+  expect(markdown).toMatch(
+    /none stands at its last value.*Of 100 heaps that have not moved, about \d+ show one/,
+  );
+  expect(markdown).not.toMatch(/has moved:|had moved/);
+});
+
+test("the events of the days of a change are named, else the last before them", async () => {
+  const lost = (date: string) => `${moved}events: [ { date: ${date}, lost: 1 kg, note: "storm" } ]\n`;
+  expect((await writeMarkdown(run(lost("2026-06-18")))).markdown).toContain(
+    'Marked in those days: lost on 2026-06-18, "storm".',
+  );
+  expect((await writeMarkdown(run(lost("2026-02-01")))).markdown).toContain(
+    'Nothing is marked in those days; the last mark before them is lost on 2026-02-01, "storm".',
+  );
+});
+
+test("the values stand with the newest first, and tests made now and then in a table of their own", () => {
+  const gfn = `${moved}  - { date: 2026-01-04, gfn: 58 ± 3 }\n`;
+  const tables = run(gfn).sections.flatMap(({ blocks }) =>
+    blocks.flatMap((block) =>
+      block.kind === "table" && block.name.startsWith("diary-values") ? [block] : [],
+    ),
+  );
+  expect(tables.map(({ columns, rows: all }) => [columns.length, all.length])).toEqual([
+    [2, 27],
+    [2, 1],
+  ]);
+  expect(tables[0]!.rows[0]![0]).toBe(dateOfDay(dayOf("2026-01-03") + 7 * 26));
+});
+
 test("in US measures the page and its charts say psi, and files keep kPa", async () => {
   const page = run(`units: US\n${moved}`);
   const { markdown } = await writeMarkdown(page);
