@@ -131,6 +131,24 @@ test("two batches, or a trial of clay: the dose by compactability goes through p
   expect(waterNow(trialReport(natural), { ...natural, bond: "natural" })).toEqual([]);
 });
 
+test("three batches of bentonite sand: their slope and what is published give less than half the published range", () => {
+  // 3.0, 3.5 and 4.0 %, 36, 46 and 57: 21 points for 1 % of water, 0.476 points for 10.
+  const log = logOf(
+    [
+      { name: "A", moisture: "3.0 ± 0.1 %", compactability: "36 ± 1 %" },
+      { name: "B", moisture: "3.5 ± 0.1 %", compactability: "46 ± 1 %" },
+      { name: "C", moisture: "4.0 ± 0.1 %", compactability: "57 ± 1 %" },
+    ],
+    ["trial: { axis: moisture }", "aims: { compactability: 42 to 48 % }"],
+  );
+  const dose = waterNow(trialReport(log), log).find(({ by }) => by === "compactability")!;
+  expect(dose.slopeFrom).toBe("your batches and a published slope");
+  const { low, high } = dose.sensitivityPercent!;
+  expect(low).toBeLessThan(10 / 21);
+  expect(high).toBeGreaterThan(10 / 21);
+  expect(high - low).toBeLessThan(0.5 * (1 - 0.21));
+});
+
 test("through published slopes the first dose is too much no more often than once in ten, wherever the truth lies between", () => {
   const log = logOf(
     [{ name: "B", compactability: "40 ± 0.5 % (95 %)" }],
