@@ -1,6 +1,7 @@
 // What the faults of a log's castings say, and what they don't.
 
 import type { Log } from "../log/types.ts";
+import type { SandCause } from "../sand/casting-fault.ts";
 import { castingFaultRows } from "../sand/casting-faults.ts";
 import type { FaultCount, FaultsAndSand } from "../trial/faults-and-sand.ts";
 import { listed } from "./batch-names.ts";
@@ -10,6 +11,7 @@ import * as say from "./casting-messages.ts";
 import { type CastingPrint, castingInOwnUnits } from "./casting-print.ts";
 import { capital, shareWords } from "./casting-words.ts";
 import type { Finding } from "./finding.ts";
+import { outsideMeans } from "./outside-means.ts";
 
 /** The questions first, in the log's order; then each fault, those of most pours first; then what is missing. */
 export function castingFindings(
@@ -32,6 +34,12 @@ export function castingFindings(
   ];
 }
 
+/** What it means besides to lie on that side: over-wet sand is a hazard before it is a fault. */
+function meaning(test: SandCause["test"], bond: string | undefined): string[] {
+  const text = test && outsideMeans(test.property, test.side === "high" ? "above" : "below", bond ?? "");
+  return text ? [text] : [];
+}
+
 function faultFinding(
   count: FaultCount,
   report: FaultsAndSand,
@@ -51,6 +59,7 @@ function faultFinding(
     pointing.map(onSide),
     [
       `Looked at first, as is common practice: ${first.join("; ")}.`,
+      ...pointing.flatMap(({ cause: { test } }) => meaning(test, log.bond)),
       ...(pointing.length > 0
         ? []
         : ["No cause in the sand that was read in a source is seen surely on its side on these pours."]),

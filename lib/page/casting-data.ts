@@ -8,15 +8,21 @@ import type { CastPour } from "../trial/cast-pours.ts";
 import type { DiarySeries } from "../trial/control-series.ts";
 import { withEnds } from "../trial/fault-questions.ts";
 import type { FaultsAndSand } from "../trial/faults-and-sand.ts";
-import type { SandThatDay } from "../trial/sand-that-day.ts";
+import { freshDays, type SandThatDay } from "../trial/sand-that-day.ts";
 import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { systemBeside } from "./casting-print.ts";
 import { figureInShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
 
 export function castingData(report: FaultsAndSand, units: ShownUnits): Section {
-  const blocks: Block[] = report.pours.length === 0 ? [] : [castingsTable(report), poursTable(report, units)];
+  const blocks: Block[] =
+    report.pours.length === 0 ? [] : [castingsTable(report), poursTable(report, units), countedFor];
   return { role: "data", title: "What was found, and what stood beside it", blocks };
 }
+
+const countedFor: Block = {
+  kind: "prose",
+  text: `A test counts for a pour for ${freshDays.moisture} day (moisture, compactability), ${freshDays.permeability} days (strength, permeability) or ${freshDays.fineness} days (clay, grain), and only where no water, clay or sand that changes it went in since: our own rule. What was done on the test's own day counts as done before the test.`,
+};
 
 function castingsTable({ pours }: FaultsAndSand): Block {
   const noted = pours.some(({ castings }) => castings.some(({ note }) => note !== undefined));

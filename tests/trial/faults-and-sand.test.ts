@@ -217,6 +217,7 @@ test("a cause makes a finding only where it was read, the range decides and the 
       ])}`,
     );
     const found = castingFindings(faultsAndSand(log), log).find(({ code }) => code === "casting/fault")!;
+    expect(found.because.some((line) => line.includes("can erupt"))).toBe(found.tone === "doubt");
     return [found.tone, found.text.includes("moisture high")];
   };
   expect(codes("5.6 ± 0.2 %")).toEqual(["doubt", true]);
