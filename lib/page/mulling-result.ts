@@ -130,9 +130,10 @@ function mullerTable({ muller, logged }: MullingReport, system: UnitSystem): Blo
     const text = counted
       ? [...new Set([whole(shown.low), whole(shown.high)])].join(" to ")
       : shown.low === shown.high
-        ? printNumber(shown.value, decimals)
+        ? printNumber(shown.value, shown.unit === "in" ? 1 : decimals)
         : printFigure({ ...shown, unit: "", min: 0 }).text;
-    return [[name, { text, number: of.value }, shown.unit, how]];
+    // Each row names its own unit, so that the number for files is in it too.
+    return [[name, { text, number: shown.value }, shown.unit, how]];
   };
   const handling = "5 min to fill, stop, lock off and empty (our own)";
   const rows = [

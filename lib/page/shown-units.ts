@@ -27,6 +27,7 @@ const pairs: { readonly [metric: string]: string } = {
   ml: "US fl oz",
   "°C": "°F",
   "g/cm³": "lb/ft³",
+  "m/s": "ft/s",
 };
 const typedInUs = /^(psi|lbf?|oz|in|ft|inH2O|°F( difference)?|US .*|lb\/(ft|in)³|oz\/in³)$/;
 /** Counted alike everywhere: they tell nothing of a founder's system. */
@@ -39,7 +40,7 @@ export function shownUnit(unit: string, system: UnitSystem): string {
 
 /**
  * A number of a metric unit in the unit that is printed for it: kPa ↔ psi, kg ↔ lb, g ↔ oz, mm ↔ in, ml ↔ US fl oz,
- * °C ↔ °F, g/cm³ ↔ lb/ft³; exact factors of the unit table. Any value; another unit stays as it is.
+ * °C ↔ °F, g/cm³ ↔ lb/ft³, m/s ↔ ft/s; exact factors of the unit table. Any value; another unit stays as it is.
  * @example inShownUnit(68.9476, "kPa", "US") // { value: 10.00000…, unit: "psi" }
  */
 export function inShownUnit(

@@ -47,6 +47,23 @@ test("four readings before the bend: open above, in doubt, and the next readings
   expect(findings(page).map(({ code }) => code)).toContain("mulling/hot");
 });
 
+test("a row of the muller's table has its number in the unit that it names", () => {
+  const rows = (text: string) =>
+    run(text)
+      .sections.flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.kind === "table" && block.name === "muller" ? block.rows : []));
+  const numbers = (text: string, what: RegExp) => {
+    const row = rows(text).find(([name]) => what.test(name as string))!;
+    return [(row[1] as { number: number }).number, row[2]];
+  };
+  const us = whole.replace("bond: bentonite", "bond: bentonite\nunits: US");
+  // By hand: 12 kg in 500 mm at 1,100 kg/m³ is 55.6 mm, 2.19 in; 500 mm at 24.2 turns is 0.633 m/s, 2.08 ft/s.
+  expect(numbers(whole, /^Depth/)).toEqual([expect.closeTo(55.6, 1), "mm"]);
+  expect(numbers(us, /^Depth/)).toEqual([expect.closeTo(2.19, 2), "in"]);
+  expect(numbers(whole, /^Speed/)).toEqual([expect.closeTo(0.633, 3), "m/s"]);
+  expect(numbers(us, /^Speed/)).toEqual([expect.closeTo(2.077, 2), "ft/s"]);
+});
+
 test("metric and US pages have the same figures", () => {
   const text = demo("four-readings");
   expect(JSON.stringify(run(text.replace("units: US\n", "")).figures)).toBe(
