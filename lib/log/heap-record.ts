@@ -172,6 +172,13 @@ export interface TestedEvent extends Dated {
 /** What happened to the heap, in the order of the log, which is that of the dates. */
 export type HeapEvent = PourEvent | LostEvent | RebondEvent | NewSandEvent | WaterEvent | TestedEvent;
 
+/** What a founder remarks of a day, such as its weather: it marks a diary and changes no mass. */
+export interface LoggedRemark {
+  readonly date: string;
+  readonly text: string;
+  readonly place: Place;
+}
+
 export interface LoggedPlan {
   readonly pours?: Measured;
   /** Of one pour. */
@@ -239,6 +246,7 @@ export interface HeapSections {
   readonly weather?: LoggedWeather;
   readonly flask?: LoggedFlask;
   readonly events: readonly HeapEvent[];
+  readonly remarks?: readonly LoggedRemark[];
   readonly planned?: LoggedPlan;
   readonly mulling: readonly MullingTrial[];
   readonly muller?: LoggedMuller;

@@ -8,7 +8,7 @@ import type { Measured } from "./figure-types.ts";
 import { given } from "./given.ts";
 import type { HeapKg } from "./heap.ts";
 import { eventKinds, pourKeys } from "./heap-keys.ts";
-import type { HeapEvent } from "./heap-record.ts";
+import type { HeapEvent, LoggedRemark } from "./heap-record.ts";
 import { measuredOf } from "./measured.ts";
 import type { Entry, LogNode, MapNode, Report } from "./node.ts";
 import { inOrder } from "./order-of-days.ts";
@@ -17,38 +17,49 @@ import { readTested } from "./read-state.ts";
 
 type Kind = (typeof eventKinds)[number];
 
+export interface ReadEvents {
+  readonly events: HeapEvent[];
+  readonly remarks: LoggedRemark[];
+}
+
 /** In order of their days; those of one day as they stand. */
 export function readEvents(
   node: LogNode | undefined,
   heapKg: HeapKg | undefined,
   report: Report,
-): HeapEvent[] {
-  const events = mapsOf(node, "events", report).flatMap((map) => eventsOf(map, report));
+): ReadEvents {
+  const lines = mapsOf(node, "events", report).map((map) => lineOf(map, report));
+  const events = lines.flatMap((line) => line.events);
   for (const event of events) checkSize(event, heapKg, report);
-  return inOrder(events, report);
+  return { events: inOrder(events, report), remarks: lines.flatMap(({ remarks }) => remarks) };
 }
 
 /** One line may hold several things of one day; they happen in the order in which they stand. */
-function eventsOf(map: MapNode, report: Report): HeapEvent[] {
-  const fields = fieldsOf(map, ["date", ...eventKinds, "note"], "of an event", report);
+function lineOf(map: MapNode, report: Report): ReadEvents {
+  const fields = fieldsOf(map, ["date", ...eventKinds, "weather", "note"], "of an event", report);
+  const weather = textOf(fields.get("weather"), "weather", report);
   const note = textOf(fields.get("note"), "note", report);
   const date = dateOf(fields.get("date"), report);
   if (date === undefined) {
     report(undated("event"), map.place);
-    return [];
+    return { events: [], remarks: [] };
   }
   const entries = map.entries.flatMap(({ key }) => {
     const kind = eventKinds.find((one) => one === key.trim().replace(/\s+/g, " ").toLowerCase());
     const entry = kind && fields.entry(kind);
     return kind && entry ? [{ kind, entry }] : [];
   });
-  if (entries.length === 0 && !fields.holed) report(eventOfNothing(eventKinds.join(", ")), map.place);
-  return entries.flatMap(({ kind, entry }) => {
+  // A note beside something that happened is that event's.
+  const told = [weather, entries.length === 0 ? note : undefined].filter((one) => one !== undefined);
+  if (entries.length === 0 && told.length === 0 && !fields.holed)
+    report(eventOfNothing([...eventKinds, "weather", "note"].join(", ")), map.place);
+  const events = entries.flatMap(({ kind, entry }) => {
     const common = { date, ...given({ note }), place: entry.keyPlace };
     const event = eventOf(kind, entry, common, report);
     if (!event) report(eventFaulty(date, kind), entry.keyPlace);
     return event ?? [];
   });
+  return { events, remarks: told.length === 0 ? [] : [{ date, text: told.join("; "), place: map.place }] };
 }
 
 type Common = Pick<HeapEvent, "date" | "note" | "place">;

@@ -25,7 +25,7 @@ export function readHeapSections(
 ): HeapSections {
   const recipe = readRecipeWanted(fields.entry("recipe"), report);
   const bought = [...sands, ...additiveNames(fields.get("recipe"))];
-  const events = readEvents(fields.get("events"), heapKg, report);
+  const { events, remarks } = readEvents(fields.get("events"), heapKg, report);
   const castings = readCastings(fields.get("castings"), events, report);
   return {
     ...given({
@@ -41,6 +41,7 @@ export function readHeapSections(
     }),
     measured: readMeasured(fields.get("measured"), report),
     events,
+    remarks,
     castings,
     questions: readCastingQuestions(fields.entry("questions"), castings.length > 0, report),
     mulling: readMulling(fields.entry("mulling"), report),

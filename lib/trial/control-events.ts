@@ -38,7 +38,10 @@ export interface DiaryEvents {
 export function diaryEvents(log: Log): DiaryEvents {
   const heapKg = heapFigure(log)?.figure;
   const pours = log.events.flatMap(({ kind, date }) => (kind === "pour" ? [{ date, day: dayOf(date) }] : []));
-  const events = [...log.events.flatMap((event) => ofHeap(event, heapKg)), ...ofBatches(log)];
+  const remarks = (log.remarks ?? []).map(
+    ({ date, text }): DiaryEvent => ({ date, day: dayOf(date), kind: "note", note: text, changes: false }),
+  );
+  const events = [...log.events.flatMap((event) => ofHeap(event, heapKg)), ...remarks, ...ofBatches(log)];
   return {
     events: events.toSorted((a, b) => a.day - b.day),
     pours: pours.filter(({ day }, i) => pours.findIndex((one) => one.day === day) === i),

@@ -94,6 +94,7 @@ export function diaryOf(log: Log): Diary {
     ...log.batches.flatMap(({ date }) => date ?? []),
     ...states.map(({ date }) => date),
     ...log.events.map(({ date }) => date),
+    ...(log.remarks ?? []).map(({ date }) => date),
     ...log.sands.flatMap(({ sievings }) => sievings.flatMap(({ date }) => date ?? [])),
   ];
   const lastDate = days.toSorted().at(-1);

@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import { issueText } from "../../lib/issue.ts";
 import { readLog } from "../../lib/log/read-log.ts";
+import { diaryEvents } from "../../lib/trial/control-events.ts";
 
 const read = (remind: string) => {
   const text = `format: 1\nmetal: bronze\nbond: bentonite\nmeasured: [ { date: 2026-05-09, moisture: 2.6 % } ]\n${remind}\n`;
@@ -65,8 +66,37 @@ test("what a trial asks of its batches is not asked of a heap that is tested ove
   expect(batchNotes("", weeks)).toEqual([]);
   const asked = ["log/all-at-one", "log/missing-test"];
   // A trial that is named, batches that were made up, and batches of a few days are asked for it.
-  expect(batchNotes("trial: moisture\n", weeks)).toEqual(expect.arrayContaining(asked));
+  expect(batchNotes("trial: { axis: moisture }\n", weeks)).toEqual(expect.arrayContaining(asked));
   expect(batchNotes("", ["2026-05-02", "2026-05-03", "2026-05-09"])).toEqual(expect.arrayContaining(asked));
   const recipe = ", made of: { sand: 5 kg, bentonite: 0.4 kg, water: 0.18 kg }";
   expect(batchNotes("", weeks, recipe)).toEqual(expect.arrayContaining(asked));
+});
+
+test("weather, and a note alone, are remarks of a day; they change no mass and stand beside what else happened", () => {
+  const events = `events:
+  - { date: 2026-05-20, weather: thunder }
+  - { date: 2026-05-21, weather: sleet, note: the shed leaked }
+  - { date: 2026-05-22, rebond: 0.4 kg, weather: dry wind, note: new bag }
+  - { date: 2026-05-23, note: swept }
+  - { date: 2026-05-23 }
+  - { date: 2026-05-24, weather: }`;
+  const text = `format: 1\nmetal: bronze\nbond: bentonite\n${events}\n`;
+  const { value, issues } = readLog(text, { name: "heap.yaml" });
+  expect(value!.remarks!.map(({ date, text: told }) => [date, told])).toEqual([
+    ["2026-05-20", "thunder"],
+    ["2026-05-21", "sleet; the shed leaked"],
+    ["2026-05-22", "dry wind"],
+    ["2026-05-23", "swept"],
+  ]);
+  expect(value!.events.map(({ kind, note }) => [kind, note])).toEqual([["rebond", "new bag"]]);
+  expect(
+    issues.filter(({ code }) => code === "log/event-of-nothing").map(({ place }) => place?.line),
+  ).toEqual([9, 10]);
+  expect(diaryEvents(value!).events.map(({ kind, note, changes }) => [kind, note, changes])).toEqual([
+    ["note", "thunder", false],
+    ["note", "sleet; the shed leaked", false],
+    ["rebond", "new bag", true],
+    ["note", "dry wind", false],
+    ["note", "swept", false],
+  ]);
 });
