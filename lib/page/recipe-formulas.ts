@@ -53,6 +53,6 @@ export function recipeFormula(
   };
   const formula = formulas[share];
   const used = ingredients.filter(({ name }) => new RegExp(`(?<![\\w ])${name}(?! in)`).test(formula));
-  const told = used.map(({ name, unit }) => `${name}, ${unit}`).join("; ");
+  const told = used.map(({ name }) => name).join(", ");
   return { formula, source: `what went in: ${told}; nothing for what a recipe does not name` };
 }

@@ -3,7 +3,7 @@
 import type { Unit } from "../quantity/unit.ts";
 import type { Loop } from "./formula-loops.ts";
 import type { Span } from "./formula-type.ts";
-import type { ArrayModel } from "./functions-sand.ts";
+import type { ArrayModel } from "./functions-model.ts";
 
 export type Slot = "row" | "sheet" | "aggregate" | "look-up";
 

@@ -6,7 +6,7 @@ import { type Loop, loops } from "./formula-loops.ts";
 import type { Node, Slot, Typed } from "./formula-node.ts";
 import type { Formula } from "./formula-type.ts";
 import { reasonFor } from "./formula-why.ts";
-import type { ArrayModel } from "./functions-sand.ts";
+import type { ArrayModel } from "./functions-model.ts";
 
 /** Rows of a stretch: three buffers of 8 KB and the columns' stretches stay in the nearest cache. */
 const STRETCH = 1024;

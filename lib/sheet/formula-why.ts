@@ -2,7 +2,7 @@
 
 import { loops } from "./formula-loops.ts";
 import type { Node, Slot } from "./formula-node.ts";
-import type { ArrayModel } from "./functions-sand.ts";
+import type { ArrayModel } from "./functions-model.ts";
 
 /** The first part, from the left and from within, that makes no number; undefined where the whole is one. */
 export function reasonFor(
