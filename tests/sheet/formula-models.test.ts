@@ -62,7 +62,7 @@ test("an argument's unit is the one that its name ends in", () => {
     [/Mm2$/, "mm²"],
     [/Mm3$/, "mm³"],
     [/M$/, "m"],
-    [/L$/, "L"],
+    [/L$/, "l"],
     [/C$/, "°C"],
     [/rpm$/i, "rpm"],
     [/^minutes$|Min$/, "min"],
