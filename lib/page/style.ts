@@ -117,8 +117,11 @@ const NARROW_DRAWINGS = `@media screen and (max-width:765px){.wide{display:none}
 .narrow{display:block;margin-inline:-.625rem}
 .narrow svg{max-width:30rem}}`;
 
-/** A table may reach beyond the text, to the right, where the window has room. */
-const DESK = `@media screen and (min-width:900px){.scroll{width:max-content;min-width:min(100%,20rem);max-width:calc(50vw + 360px - 1.5rem)}}`;
+/** Where the window has room, a table may reach beyond the text, to the right, and cautions stand side by side. */
+const DESK = `@media screen and (min-width:900px){.scroll{width:max-content;min-width:min(100%,20rem);max-width:calc(50vw + 360px - 1.5rem)}
+.cautions:has(.caution+.caution){columns:2;column-gap:1.2rem}
+.cautions>:is(h2,p){column-span:all}
+.cautions .caution{break-inside:avoid;margin:0 0 1.1rem;padding:.65rem .9rem;font-size:.95em}}`;
 
 const PHONE = `@media screen and (max-width:640px){html{font-size:16px}
 body{padding:1.8rem 1rem 3rem}
