@@ -7,9 +7,9 @@ const curves = "y = b₀ + b₁u + b₂u² by least squares, u the centred axis;
 export const aimAt = (place: string, axis: string, doubt: string, knownInPart: boolean): Finding => ({
   code: "trial/aim",
   tone: doubt === "" ? "good" : "doubt",
-  text: `${place} ${axis} is where the ranges that are wanted are met with the most to spare${doubt === "" ? "" : `; ${doubt}`}.`,
+  text: `${place} ${axis} is where a new batch most surely meets the ranges that are wanted${doubt === "" ? "" : `; ${doubt}`}.`,
   because: [
-    "There the nearest edge of all ranges is farthest away, counted in the scatter of a batch.",
+    "There the chances of all properties, by curve and scatter of a batch, have the largest product.",
     "The interval is of the same place worked out for every draw of the curves.",
     ...(knownInPart
       ? [
@@ -18,7 +18,7 @@ export const aimAt = (place: string, axis: string, doubt: string, knownInPart: b
       : []),
   ],
   formula:
-    "aim = the place where min over the tests of (distance to the nearer edge)/(scatter of a batch) is largest",
+    "aim = the place where the product over the tests of Φ((high − ŷ)/s) − Φ((low − ŷ)/s) is largest, s the scatter of a batch",
   source: "Our own; draws of curves by propagation of distributions, JCGM 101:2008",
 });
 

@@ -43,7 +43,7 @@ function keyFigures(report: TrialReport): KeyFigure[] {
       weak: open,
       under: open
         ? "At the end of what was tried: the best place may lie beyond."
-        : "Where the ranges are met with the most to spare; in brackets its 95 % interval.",
+        : "Where a new batch most surely meets the ranges; in brackets its 95 % interval.",
     },
     ...(tube ? [byTube(tube, report.atLeast)] : []),
     {

@@ -2,13 +2,8 @@
 
 import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
-import { type CurveDraws, type CurveToDraw, drawCurves } from "./curve-draws.ts";
-
-/** One property with the range that the founder wants. */
-export interface AimedCurve extends CurveToDraw {
-  readonly low: number;
-  readonly high: number;
-}
+import { type AimedCurve, bestPlace, bestPlaces } from "./best-place.ts";
+import { type CurveDraws, drawCurves } from "./curve-draws.ts";
 
 export interface ChanceAt {
   readonly x: number;
@@ -20,7 +15,7 @@ export interface ChanceAt {
 
 export interface AimResult {
   readonly chances: readonly ChanceAt[];
-  /** Where the ranges are met with the most to spare. */
+  /** Where a new batch most surely meets all ranges. */
   readonly aim: AimPlace;
   readonly chanceAtAim: number;
   /** The unbroken run about the aim where the chance of meeting all is at least a half; null where it is not, there. */
@@ -59,8 +54,8 @@ export function gridOver(from: number, to: number, steps = gridSteps): readonly 
 
 /**
  * Chance of meeting the founder's own aims at each place between the first batch and the last, and the aim: the
- * place x where min over the properties of (distance of the mean to the nearer edge)/(scatter of a batch) is
- * largest. Its 95 % interval comes from the same place worked out for every draw of the curves.
+ * place x where the product over the properties of Φ((high − mean)/s) − Φ((low − mean)/s) is largest, s the scatter of
+ * a batch. Its 95 % interval comes from the same place worked out for every draw of the curves.
  * It is never the chance of a sound casting. curves: fitted, each with low < high; none throws. draws: how many, or those
  * made of these curves already (their ranges may differ).
  * Method: our own; draws of curves as in curve-draws.ts.
@@ -148,67 +143,6 @@ function chancesAt(
     for (let i = 0; i < count; i++) all -= missed[i]!;
     return { x, each, all: all / count };
   });
-}
-
-/** The best place for every draw of the mean curves. coefficients: columns for the powers 1, u and, if curved, u². */
-export function bestPlaces(
-  curves: readonly AimedCurve[],
-  drawn: readonly { readonly coefficients: readonly Float64Array[] }[],
-  grid: readonly number[],
-): Float64Array {
-  const count = drawn[0]!.coefficients[0]!.length;
-  const parts = curves.map(({ curve, low, high }, k) => {
-    const [b0, b1, b2 = new Float64Array(count)] = drawn[k]!.coefficients as readonly Float64Array[];
-    const u = Float64Array.from(grid, (x) => curve.row(x)[1]!);
-    return { low, high, b0: b0!, b1: b1!, b2, u, scale: 1 / marginUnit({ curve, low, high }) };
-  });
-  const margins = new Float64Array(grid.length);
-  const best = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    margins.fill(Number.POSITIVE_INFINITY);
-    for (const { low, high, b0, b1, b2, u, scale } of parts) {
-      const [c0, c1, c2] = [b0[i]!, b1[i]!, b2[i]!];
-      for (let row = 0; row < margins.length; row++) {
-        const at = u[row]!;
-        const y = c0 + at * (c1 + at * c2);
-        const spare = Math.min(y - low, high - y) * scale;
-        if (spare < margins[row]!) margins[row] = spare;
-      }
-    }
-    let top = 0;
-    for (let row = 1; row < margins.length; row++) if (margins[row]! > margins[top]!) top = row;
-    best[i] = grid[top]!;
-  }
-  return best;
-}
-
-/** What margins are counted in: the scatter of a batch, or the range where there is none. */
-function marginUnit({ curve, low, high }: Pick<AimedCurve, "curve" | "low" | "high">): number {
-  return curve.fit!.residualSd || high - low;
-}
-
-/** The middle of the places that do best; the margin of a property is counted in the scatter of its batches. */
-export function bestPlace(
-  curves: readonly AimedCurve[],
-  grid: readonly number[],
-  mean: (property: number, row: number) => number,
-): number {
-  let best = Number.NEGATIVE_INFINITY;
-  let at = grid[0]!;
-  for (let row = 0; row < grid.length; row++) {
-    let margin = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < curves.length; k++) {
-      const { low, high } = curves[k]!;
-      const y = mean(k, row);
-      const spare = Math.min(y - low, high - y) / marginUnit(curves[k]!);
-      if (spare < margin) margin = spare;
-    }
-    if (margin > best) {
-      best = margin;
-      at = grid[row]!;
-    }
-  }
-  return at;
 }
 
 function limitAt(

@@ -2,7 +2,8 @@
 
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
-import { type AimedCurve, aimPlace, bestPlace, gridOver } from "./aim.ts";
+import { aimPlace, gridOver } from "./aim.ts";
+import { type AimedCurve, bestPlace } from "./best-place.ts";
 import type { CurveDraws } from "./curve-draws.ts";
 import type { AimToReach } from "./reach.ts";
 import { type TrialProperty, trialProperty } from "./trial-property.ts";

@@ -2,7 +2,8 @@
 
 import { studentTQuantile } from "../numbers/distributions.ts";
 import { sum } from "../numbers/sum.ts";
-import { type AimedCurve, bestPlaces, gridOver } from "./aim.ts";
+import { gridOver } from "./aim.ts";
+import { type AimedCurve, bestPlaces } from "./best-place.ts";
 import { coefficientSteps, scoreColumns } from "./curve-draws.ts";
 
 export interface NextBatch {
