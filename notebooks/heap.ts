@@ -47,13 +47,13 @@ export default notebook(
         },
         heapData(report, log, units),
         part("The heap today", findingBlocks(today)),
-        waterForTomorrow(log, units),
-        heatAndBurnOut(log, units),
+        detailOnScreen(waterForTomorrow(log, units)),
+        detailOnScreen(heatAndBurnOut(log, units)),
         heapSeasonSection(report, log, units),
         { role: "findings", title: "What the season takes", blocks: findingBlocks(season) },
         { role: "next", title: "What to do next", blocks: [{ kind: "list", items: nextSteps(report, log) }] },
       ],
-      sources: [...new Set(sources.flatMap(({ source }) => source ?? []))],
+      sources: [...new Set(sources.flatMap(({ source }) => source ?? []))].filter(isReference),
       figures: figuresOf(report),
     };
   },
@@ -61,6 +61,22 @@ export default notebook(
 );
 
 const part = (title: string, blocks: readonly Block[]): Section => ({ role: "result", title, blocks });
+
+/** A balance, or a number of our own, refers to nobody: it stands with its finding. */
+const isReference = (source: string): boolean =>
+  !/^(mass balance|our own)( on the losses above)?$/i.test(source);
+
+/** What a section folds away stays off the paper, and so does a drawing of what its table says. */
+function detailOnScreen(section: Section): Section {
+  const { blocks } = section;
+  const tabled = blocks.some(({ kind }) => kind === "table");
+  return {
+    ...section,
+    blocks: blocks.map((block) =>
+      block.kind === "fold" || (block.kind === "chart" && tabled) ? { ...block, screenOnly: true } : block,
+    ),
+  };
+}
 
 function answer(texts: readonly string[], { events }: Log): Text[] {
   const [first, ...more] = texts;
@@ -74,7 +90,7 @@ function answer(texts: readonly string[], { events }: Log): Text[] {
   return [[{ strong: first }], ...told];
 }
 
-function nextSteps({ burnOut, mending, season }: HeapReport, { planned }: Log): Text[] {
+function nextSteps({ burnOut, mending, season }: HeapReport, { planned, units, weather }: Log): Text[] {
   return [
     ...(mending
       ? [
@@ -90,8 +106,14 @@ function nextSteps({ burnOut, mending, season }: HeapReport, { planned }: Log): 
     ...(burnOut
       ? ["Weigh what you sweep up and throw out, and write it: sand lost is what new sand makes up for."]
       : []),
-    ...(season || planned ? [] : ["Write planned: { pours: 30, metal: 2.5 kg }, and the season follows."]),
-    "Cover the heap; it loses little under a sheet, and a damp floor under it is a hazard.",
+    ...(season || planned
+      ? []
+      : [
+          `Write planned: { pours: 30, metal: ${units === "US" ? "5.5 lb" : "2.5 kg"} }, and the season follows.`,
+        ]),
+    ...(weather
+      ? []
+      : ["Cover the heap; it loses little under a sheet, and a damp floor under it is a hazard."]),
   ];
 }
 

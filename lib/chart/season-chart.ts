@@ -49,7 +49,7 @@ export function seasonChart(input: SeasonChartInput): Chart {
       columns: [
         { name: "property" },
         { name: "course" },
-        { name: "pour" },
+        { name: "pours from today" },
         { name: "value" },
         { name: "low end of 95 %" },
         { name: "high end of 95 %" },
@@ -118,7 +118,7 @@ function spec(
   const lanes = kinds.map((kind, i) => ({ kind, y: foot + 12 + i * 17 }));
   const boxHeight = foot + (lanes.length > 0 ? 8 + lanes.length * 17 : 0);
   const title = wrap(
-    "pours: the record before 0, today at 0, the plan after it, number",
+    "pours from today, number: the record to the left of it, the plan to the right",
     innerWidth,
     letterPx.axis,
     2,

@@ -3,7 +3,7 @@
 import { figure } from "./text.ts";
 
 export interface SeasonPoint {
-  /** 0 is today; the record has numbers below. */
+  /** From today, which is 0; the record has numbers below. */
   readonly pour: number;
   readonly value: number;
   /** Ends of the 95 % interval. */
@@ -36,7 +36,7 @@ export function seasonAlt({ panels, events }: SeasonChartInput): string {
       if (!first || !last) return [];
       const after = unit === "" ? "" : ` ${unit}`;
       return [
-        `${property}, ${label}: from ${figure(first.value, 2)} at pour ${first.pour} to ${figure(last.value, 2)} (${figure(last.low, 2)} to ${figure(last.high, 2)})${after} at pour ${last.pour}.`,
+        `${property}, ${label}: from ${figure(first.value, 2)}, ${whenOf(first.pour)}, to ${figure(last.value, 2)} (${figure(last.low, 2)} to ${figure(last.high, 2)})${after}, ${whenOf(last.pour)}.`,
       ];
     }),
   );
@@ -44,4 +44,11 @@ export function seasonAlt({ panels, events }: SeasonChartInput): string {
     (kind) => `${kind}: ${events.filter((event) => event.kind === kind).length} times.`,
   );
   return [...told, ...marks].join(" ") || "No figures to draw.";
+}
+
+/** "3 pours ago", "today", "after 30 more pours": a founder counts no pours below zero. */
+function whenOf(pour: number): string {
+  if (pour === 0) return "today";
+  const [size, one] = [Math.abs(pour), Math.abs(pour) === 1];
+  return pour < 0 ? `${size} ${one ? "pour" : "pours"} ago` : `after ${size} more ${one ? "pour" : "pours"}`;
 }

@@ -10,6 +10,14 @@ import { liveClayByBondPercent } from "../sand/live-clay-by-bond.ts";
 import { type HeapMend, type HeapToMend, mendHeapUnchecked, mendLimits } from "../sand/mend-heap.ts";
 import type { OwnBurnOut } from "../trial/own-burn-out.ts";
 import { asSpread, clayOfDryMix, usualClayMoisture } from "./heap-history.ts";
+import {
+  isTooMuchAtOnce,
+  type SandApart,
+  sandApart,
+  takenWithin,
+  type WithinDoubt,
+  withinTheirDoubt,
+} from "./heap-sand-wish.ts";
 import { sandReports } from "./sand-report.ts";
 
 export interface HeapMending {
@@ -21,6 +29,7 @@ export interface HeapMending {
     readonly from: string;
   }[];
   readonly clayKg: Figure;
+  /** None where more would be asked for than goes in at once: that is sandApart. */
   readonly newSandKg: Figure;
   readonly waterKg: Figure;
   readonly dampAfterKg: Figure;
@@ -36,7 +45,9 @@ export interface HeapMending {
   readonly sandHelps: boolean;
   /** Fineness asks for sand, and none of the log was sieved. */
   readonly newSandUnknown: boolean;
-  readonly throwOutFirst: boolean;
+  readonly sandApart: SandApart | undefined;
+  /** Numbers so near to what is wanted that they ask for no sand. */
+  readonly withinDoubt: readonly WithinDoubt[];
   /** Live clay from strength and compactability alone. */
   readonly bounds: { readonly low: number; readonly high: number } | undefined;
   readonly atLeast: boolean;
@@ -57,34 +68,44 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
   const fine = measured.findLast(({ finesPercent }) => finesPercent);
   const sand = sandReports(log).find(({ sand: one, trusted }) => one.state === "new" && trusted);
   const asked = wanted.gfn !== undefined && sized?.gfn !== undefined;
-  const unknown = (one: Measured | undefined, name: string): Spread =>
-    one ? asSpread(one, name) : constant(Number.NaN);
+  const unknown = (one: Measured | undefined, name: string, within: number): Spread =>
+    one ? asSpread(one, name, within) : constant(Number.NaN);
+  const withinDoubt = withinTheirDoubt(log);
+  const asks = (what: WithinDoubt["what"]): boolean => !withinDoubt.some((one) => one.what === what);
   const bag = log.recipe?.clayMoisturePercent;
   const inputs = {
     heapKg: mass.figure,
     moistureOfDampPercent: moisture,
     liveClayOfDryMixPercent: clay.figure,
     deadClayOfDryMixPercent: deadClayNow(burnOut),
-    gfn: asked && sand ? unknown(sized?.gfn, `gfn, ${sized?.date}`) : constant(Number.NaN),
-    finesOfGrainPercent: unknown(fine?.finesPercent, `fines, ${fine?.date}`),
+    gfn: asked && sand ? unknown(sized?.gfn, `gfn, ${sized?.date}`, takenWithin.gfn) : constant(Number.NaN),
+    finesOfGrainPercent: unknown(fine?.finesPercent, `fines, ${fine?.date}`, takenWithin.finesPercent),
     toMoistureOfDampPercent: toMoisture,
     toLiveClayOfDryMixPercent: clayOfDryMix(wanted.liveClay, toMoisture),
-    toGfn: wanted.gfn?.value ?? Number.NaN,
-    toFinesOfGrainPercent: wanted.finesPercent?.value ?? Number.NaN,
+    toGfn: asks("grain fineness number") ? (wanted.gfn?.value ?? Number.NaN) : Number.NaN,
+    toFinesOfGrainPercent: asks("fines") ? (wanted.finesPercent?.value ?? Number.NaN) : Number.NaN,
     clayMoisturePercent: bag ? asSpread(bag, "water of the bagged clay") : usualClayMoisture(),
     clayLivePercent: 100,
     newSandMoisturePercent: log.recipe?.sandMoisturePercent?.value ?? 0,
     newSandGfn: sand?.fineness.figure ?? Number.NaN,
     newSandFinesPercent: sand?.fines.percent ?? 0.75,
   };
-  const of = (pick: (mend: HeapMend) => number): Figure =>
+  const withSand = (pick: (mend: HeapMend) => number): Figure =>
     combine((values) => pick(mendHeapUnchecked(values as unknown as HeapToMend)), inputs);
-  const middle = mendHeapUnchecked(
-    Object.fromEntries(
-      Object.entries(inputs).map(([name, input]) => [name, typeof input === "number" ? input : input.value]),
-    ) as unknown as HeapToMend,
-  );
+  const middle = Object.fromEntries(
+    Object.entries(inputs).map(([name, input]) => [name, typeof input === "number" ? input : input.value]),
+  ) as unknown as HeapToMend;
   const dryKg = mass.figure.value * (1 - moisture.value / 100);
+  const withAll = mendHeapUnchecked(middle);
+  const apart = isTooMuchAtOnce(withAll.newSandKg, dryKg);
+  const noSand = { toGfn: Number.NaN, toFinesOfGrainPercent: Number.NaN };
+  const of = apart
+    ? (pick: (mend: HeapMend) => number): Figure =>
+        combine((values) => pick(mendHeapUnchecked(values as unknown as HeapToMend)), {
+          ...inputs,
+          ...noSand,
+        })
+    : withSand;
   const water = of(({ waterKg }) => waterKg);
   return {
     have: [
@@ -127,10 +148,21 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
       newSandKg: (dryKg * mendLimits.sandOfHeapPercent) / 100,
       waterKg: Math.max(0, water.quantile(0.1)),
     },
-    dryMixInsteadKg: middle.dryMixInsteadKg,
-    sandHelps: middle.sandHelps,
-    newSandUnknown: asked && !sand,
-    throwOutFirst: middle.newSandKg > (dryKg * mendLimits.throwOutFromPercent) / 100,
+    dryMixInsteadKg: mendHeapUnchecked(apart ? { ...middle, ...noSand } : middle).dryMixInsteadKg,
+    sandHelps: withAll.sandHelps,
+    newSandUnknown: asked && asks("grain fineness number") && !sand,
+    sandApart: apart
+      ? sandApart(
+          {
+            allKg: withSand(({ newSandKg }) => newSandKg),
+            throwOutDryKg: withSand(({ keepingMass }) => keepingMass.throwOutDryKg),
+          },
+          mendHeapUnchecked({ ...middle, ...noSand }),
+          mendHeapUnchecked({ ...middle, mostNewSandOfHeapPercent: mendLimits.sandOfHeapPercent }),
+          { have: middle.gfn, wanted: middle.toGfn },
+        )
+      : undefined,
+    withinDoubt,
     bounds: clay.bounds,
     atLeast: mass.missing.length > 0 || wet.moisturePercent.plusMinus === undefined,
   };

@@ -16,7 +16,7 @@ export const massCountedBack =
 export const assumedAlways: readonly string[] = Object.freeze([
   "Live clay is counted as clay of your own bag: what of the bag never bound is not told apart.",
   "0 to 1 % of the heap is taken as lost with each pour beside what is written (our own); it moves masses, not shares.",
-  "Burnt sand differs from pour to pour by about a fifth (our own). Grains are not broken: fines come with new sand alone, 0 to 1.5 % of it (our own).",
+  "Burnt sand differs from pour to pour by about a fifth, and fines come with new sand alone, 0 to 1.5 % of it: both our own.",
   "What is swept up or thrown out is taken as typed to within a tenth, and as average sand of the heap.",
 ]);
 
@@ -30,24 +30,35 @@ export const lacks = (missing: string): Finding => ({
   because: ["Nothing is taken in its place: a season worked from a guess would look like a record."],
 });
 
-export const ownBurnOut = (own: string, before: string, tests: string, pours: string): Finding => ({
+export const ownBurnOut = (
+  own: string,
+  before: string,
+  each: string,
+  tests: string,
+  pours: string,
+): Finding => ({
   code: "heap/own-burn-out",
   tone: "note",
-  text: `Your heap: ${own} kg of burnt sand for each kilogram of metal; before your record, ${before}.`,
+  text: `Your heap: ${own} ${each} of metal; before your record, ${before}.`,
   because: [
     `It rests on ${tests} over ${pours}.`,
-    "Burnt sand is sand whose clay is wholly killed; sand half burnt counts half.",
     "Strength counts by its course alone: how well your sand is mulled and how your rig reads cancels.",
   ],
-  formula: "live clay after a pour = live clay × (1 − burnt sand per kg × metal / heap)",
+  formula: "live clay after a pour = live clay × (1 − burnt sand per metal × metal / heap)",
   source:
     "Bayes over draws; working bond s/(132.1 − c), ICRI Report 610 (2003); range before: see heat and burn-out",
 });
 
-export const notMoved = (before: string, tests: string, pours: string, share: string): Finding => ({
+export const notMoved = (
+  before: string,
+  each: string,
+  tests: string,
+  pours: string,
+  share: string,
+): Finding => ({
   code: "heap/burn-out-not-moved",
   tone: "doubt",
-  text: `Your record has not moved this figure yet: ${before} kg of burnt sand for each kilogram of metal.`,
+  text: `Your record has not moved this figure yet: ${before} ${each} of metal.`,
   because: [
     `The interval is still ${share} % as wide as before the record: it rests on ${tests} over ${pours}.`,
     "A test of strength and compactability after every other pour, and live clay by wash of dye once a season, would move it soonest.",
@@ -69,7 +80,7 @@ export const buyPerTon = (metal: string, clay: string, sand: string, cost: strin
   text: `For ${metal} of metal: ${clay} of clay from the bag and ${sand} of new sand${cost}.`,
   because: [
     "Clay keeps live clay where you want it, sand keeps the heap's mass; both by the plan, pour by pour.",
-    "An old rule of thumb is new sand of 15 % of the metal (Joyce, LaFay & Ziegler 2005, for iron; they ask for it to be looked at anew); iron foundries discard about as much as they cast.",
+    "An old rule of thumb is new sand of 15 % of the metal (Joyce, LaFay & Ziegler 2005, for iron, who would look at it anew).",
   ],
 });
 
@@ -82,11 +93,11 @@ export const settles = (dead: string, cycles: string): Finding => ({
   source: "mass balance",
 });
 
-export const mend = (what: string, because: readonly string[]): Finding => ({
+export const mend = (what: string): Finding => ({
   code: "heap/mend",
   tone: "note",
   text: what,
-  because,
+  because: ["It rests on the newest figure of each: see the table of the heap as it is."],
   formula: "clay (c* dry − A)/(π − c*), water to the moisture wanted less what sand and clay bring",
   source: "mass balance",
 });
@@ -101,12 +112,35 @@ export const atOnce = (what: string): Finding => ({
   source: "our own",
 });
 
-export const throwOut = (keep: string, grow: string): Finding => ({
+export const throwOut = (keep: string): Finding => ({
   code: "heap/throw-out",
   tone: "note",
   text: keep,
-  because: [grow, "From a fifth of the heap in new sand on, throwing out first is cheaper: our own limit."],
+  because: ["Not needed for so little new sand; it is there for a bin that is full."],
   source: "mass balance",
+});
+
+export const sandApart = (what: string, all: string): Finding => ({
+  code: "heap/new-sand-apart",
+  tone: "note",
+  text: what,
+  because: [
+    all,
+    "A fineness number shifts by little for much sand: ask first whether its castings need it. 10 % of the dry heap at one mending is our own limit.",
+  ],
+  formula: "sand = grain × (g − g*)/(g* − g of the new), g* what is wanted",
+  source: "mass balance; a fineness number is a mean by mass",
+});
+
+export const sandNotAsked = (what: string, taken: boolean): Finding => ({
+  code: "heap/new-sand-not-asked",
+  tone: "note",
+  text: what,
+  because: [
+    taken
+      ? "The log writes no ± for it: ± 2 for a fineness number and ± 0.5 points for fines are taken, our own."
+      : "A difference within its own ± may be no difference at all.",
+  ],
 });
 
 export const tooWet = (lose: string, dry: string): Finding => ({

@@ -76,8 +76,8 @@ export function heapSeason(log: Log, burnOut: OwnBurnOut): HeapSeason | undefine
     toFloor: poursToFloor(alone, floorPercent),
     whatIf: [
       whatIf("as planned", now, plan),
-      whatIf("a clay that is only three quarters as live", now, cheaper),
-      whatIf("half the heap, the same castings", halves, plan),
+      whatIf("clay three quarters as live", now, cheaper),
+      whatIf("half the heap", halves, plan),
       whatIf("twice the sand lost", doubled, plan),
     ],
     halfWayPours: lost > 0 ? Math.LN2 / -Math.log1p(-Math.min(0.99, lost)) : Number.POSITIVE_INFINITY,

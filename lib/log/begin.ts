@@ -24,6 +24,7 @@ title: My sands
 founder: (your name)
 invented: yes                 # the figures below are made up
 metal: aluminium              # what you pour
+# units: US                   # print pages in lb, psi and in; metric if left out
 bond: bentonite               # bentonite, or natural for a sand that came with its own clay
 
 scales:
@@ -112,6 +113,7 @@ sands:
 #     squeeze: 4
 
 ## A recipe, and the heap that it makes. The command "write recipe my-sands.yaml" works out what to weigh.
+## A recipe that you know by its weights: basis: by weight, with sand: 25 kg, clay: 2.2 kg, water: 0.9 kg in it.
 # recipe:
 #   basis: per 100 of sand        # or of dry mix, or of damp mass: what the bare numbers below are shares of
 #   clay: 8.7                     # dry clay
@@ -137,7 +139,7 @@ sands:
 #   - { date: 2026-05-09, tested: { green compression: 62 kPa, compactability: 44 %, moisture: 3.3 % } }
 # planned: { pours: 30, metal: 2.5 kg, section: 8 mm, every: 7 days }
 # flask: { volume: 14 L, casting volume: 0.9 L }
-# weather: { air: 18 °C, humidity: 60 %, wind: 0.5 m/s, hours: 16, start: 3.8 %, want: 3.5 % }
+# weather: { air: 18 °C, humidity: 60 %, wind: 0.5 m/s, wind at: 10 m, hours: 16, start: 3.8 %, want: 3.5 % }
 #
 ## What was found on the castings, and the few pairs that you want to know of, named before looking.
 # castings:
@@ -146,15 +148,17 @@ sands:
 # questions:
 #   - { fault: gas holes, against: moisture }
 #
-## How long to mull: one load, tested as it goes, without more water.
+## How long to mull: one load, tested as it goes, without more water. Six readings tell a plateau; four are the fewest.
 # mulling:
 #   by hand:
 #     load: 5 kg
 #     readings:
 #       - { minutes: 2, green compression: 38 kPa }
 #       - { minutes: 4, green compression: 51 kPa }
-#       - { minutes: 8, green compression: 60 kPa }
+#       - { minutes: 7, green compression: 59 kPa }
+#       - { minutes: 10, green compression: 62 kPa }
 #       - { minutes: 15, green compression: 64 kPa }
+#       - { minutes: 20, green compression: 64 kPa }
 # muller: { motor: 1450 rpm, reduction: 60, pan diameter: 500 mm, wheel width: 60 mm, wheels: 2, load: 12 kg, minutes: 12 }
 ## A blend of two sands of this log or more, once there are two:
 ## blend: { of: [ first sand, second sand ], to: { gfn: 60 } }

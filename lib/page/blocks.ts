@@ -58,6 +58,8 @@ export interface WorkedOut {
 export interface ChartBlock {
   readonly kind: "chart";
   readonly chart: Chart;
+  /** Drawn on the screen alone: its figures stand in a table beside it. */
+  readonly screenOnly?: true;
 }
 /** Shown on demand; open in print unless it is kept to the screen. Cautions in it are moved out of it: a caution is never folded away. */
 export interface FoldBlock {

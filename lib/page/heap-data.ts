@@ -3,7 +3,7 @@
 import type { HeapReport } from "../finding/heap-report.ts";
 import type { HeapEvent } from "../log/heap-record.ts";
 import type { Log, UnitSystem } from "../log/types.ts";
-import type { Block, Section, TableCell } from "./blocks.ts";
+import type { Block, Section, TableBlock, TableCell } from "./blocks.ts";
 import { bandText } from "./heap-text.ts";
 import { inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 
@@ -32,7 +32,20 @@ export function heapData(report: HeapReport, log: Log, units: ShownUnits = shown
         return [what, cell, unit === "kg" ? shownUnit("kg", system) : unit || "number", from];
       }),
     });
-  if (log.events.length > 0) blocks.push(record(log.events, system));
+  if (log.events.length > 0) {
+    const table = record(log.events, system);
+    // A long record is the log again: on paper the season's chart tells it.
+    blocks.push(
+      table.rows.length > 8
+        ? {
+            kind: "fold",
+            screenOnly: true,
+            summary: `The record, ${table.rows.length} rows`,
+            blocks: [table],
+          }
+        : table,
+    );
+  }
   return { role: "data", title: "The heap and its record", blocks };
 }
 
@@ -40,7 +53,7 @@ export function heapData(report: HeapReport, log: Log, units: ShownUnits = shown
 const bare = ({ low, high }: { readonly low: number; readonly high: number }): boolean => low === high;
 
 /** A row for each pour, with what was done until the next. */
-function record(events: readonly HeapEvent[], system: UnitSystem): Block {
+function record(events: readonly HeapEvent[], system: UnitSystem): TableBlock {
   const mass = { unit: shownUnit("kg", system), dataUnit: "kg", align: "number" } as const;
   const cell = (kg: number): TableCell | string =>
     kg === 0 ? "" : { text: String(Number(inShownUnit(kg, "kg", system).value.toPrecision(3))), number: kg };
@@ -50,7 +63,6 @@ function record(events: readonly HeapEvent[], system: UnitSystem): Block {
     kind: "table",
     name: "record",
     caption: "The record: each pour, and what was done to the heap until the next",
-    foldAfter: 8,
     columns: [
       { head: "From", align: "text" },
       { head: "Metal", ...mass },

@@ -4,6 +4,7 @@ import type { Finding } from "../finding/finding.ts";
 import type { HeapMending } from "../finding/heap-mending.ts";
 import * as say from "../finding/heap-messages.ts";
 import type { HeapReport } from "../finding/heap-report.ts";
+import type { SandApart, WithinDoubt } from "../finding/heap-sand-wish.ts";
 import type { HeapSeason } from "../finding/heap-season.ts";
 import type { UnitSystem } from "../log/types.ts";
 import { printNumber } from "../quantity/print.ts";
@@ -16,7 +17,7 @@ export function heapFindings(report: HeapReport, system: UnitSystem): readonly F
   const { burnOut, mending, season, missing } = report;
   return [
     ...(mending ? mendFindings(mending, system) : []),
-    ...(burnOut ? [burnOutFinding(burnOut)] : []),
+    ...(burnOut ? [burnOutFinding(burnOut, system)] : []),
     ...(season ? seasonFindings(season, system) : []),
     ...(missing.length > 0 ? [say.lacks(listed(missing))] : []),
   ];
@@ -31,50 +32,71 @@ export function mendFindings(mending: HeapMending, system: UnitSystem): readonly
   const wet = waterKg.value < 0;
   const water = wet ? "" : ` and ${mass(waterKg)} of water`;
   const parts = [
-    ...(clayKg.value > 0 ? [`${massText(two(atOnce.clayKg), system)} of clay`] : []),
-    ...(newSandKg.value > 0 ? [`${massText(two(atOnce.newSandKg), system)} of new sand`] : []),
-    ...(waterKg.value > 0 ? [`${massText(two(atOnce.waterKg), system)} of water`] : []),
+    ...(clayKg.value > 0 ? [`${about(atOnce.clayKg, system)} of clay`] : []),
+    ...(newSandKg.value > 0 ? [`${about(atOnce.newSandKg, system)} of new sand`] : []),
+    ...(waterKg.value > 0 ? [`${about(atOnce.waterKg, system)} of water`] : []),
   ];
-  const because = mending.have.map(({ what, figure, unit, from }) =>
-    `${what}: ${bandText(figure)} ${unit}, ${from}.`.replace(" ,", ","),
-  );
-  const thrown = keepingMass.throwOutDryKg.value > 0;
-  const keep = `To keep the heap's mass, throw out ${mass(keepingMass.throwOutDryKg)} first (dry); then ${mass(keepingMass.clayKg)} of clay${
-    newSandKg.value > 0 ? ` and ${mass(keepingMass.newSandKg)} of new sand` : ""
-  } do.`;
+  const keep = `To keep the heap's mass, throw out ${mass(keepingMass.throwOutDryKg)} first (dry); then ${mass(keepingMass.clayKg)} of clay and ${mass(keepingMass.newSandKg)} of new sand do.`;
   const lose = { value: -waterKg.value, low: -waterKg.high, high: -waterKg.low };
   return [
-    say.mend(`To bring the heap back: ${sand}${clay}${water}.`, because),
+    say.mend(`To bring the heap back: ${sand}${clay}${water}.`),
     ...(wet ? [say.tooWet(massFigureText(lose, system), massText(mending.dryMixInsteadKg, system))] : []),
     ...(parts.length > 0 ? [say.atOnce(listed(parts))] : []),
-    ...(thrown
-      ? [
-          say.throwOut(
-            keep,
-            mending.throwOutFirst
-              ? "So much new sand makes it worth while."
-              : "Not needed for so little new sand; it is there for a bin that is full.",
-          ),
-        ]
-      : []),
+    ...(newSandKg.value > 0 ? [say.throwOut(keep)] : []),
+    ...(mending.sandApart ? [apartFinding(mending.sandApart, mass, system)] : []),
+    ...mending.withinDoubt.map(notAsked),
     ...(mending.newSandUnknown ? [say.newSandUnknown] : []),
     ...(mending.sandHelps ? [] : [say.sandNoHelp]),
     ...(bounds ? [say.boundsOnly(printNumber(bounds.low, 1), printNumber(bounds.high, 1))] : []),
   ];
 }
 
-const two = (kg: number): number => Number(kg.toPrecision(2));
+function apartFinding(
+  { allKg, throwOutDryKg, mostKg, clayMoreKg, gfn }: SandApart,
+  mass: (figure: HeapMending["newSandKg"]) => string,
+  system: UnitSystem,
+): Finding {
+  const number = (x: number): string => printNumber(x, 1).replace(/\.0$/, "");
+  const brings = gfn
+    ? ` brings the grain fineness number from ${number(gfn.have)} to ${number(gfn.after)} (wanted: ${number(gfn.wanted)})`
+    : " brings the fines nearer to what is wanted";
+  const clay = clayMoreKg > 0 ? ` and takes ${about(clayMoreKg, system)} more clay` : "";
+  return say.sandApart(
+    `New sand is a choice of its own: ${about(mostKg, system)}, the most at one mending,${brings}${clay}.`,
+    `All the way takes ${mass(allKg)} of new sand; to keep the heap's mass, ${mass(throwOutDryKg)} of the heap (dry) would be thrown out first.`,
+  );
+}
 
-function burnOutFinding({ own, prior, tests, pours, metalKg, moved, widthShare }: OwnBurnOut): Finding {
+function notAsked({ what, have, wanted, plusMinus, taken }: WithinDoubt): Finding {
+  const unit = what === "fines" ? " % of grain" : "";
+  return say.sandNotAsked(
+    `No new sand for the ${what}: ${have} and the ${wanted}${unit} that is wanted differ by no more than its ± ${plusMinus}.`,
+    taken,
+  );
+}
+
+/** In two digits: a limit, or a first dose. */
+function about(massKg: number, system: UnitSystem): string {
+  const [, number, unit] = /^(\S+) (.*)$/.exec(massText(massKg, system))!;
+  return `${Number(Number(number).toPrecision(2))} ${unit}`;
+}
+
+function burnOutFinding(
+  { own, prior, tests, pours, metalKg, moved, widthShare }: OwnBurnOut,
+  system: UnitSystem,
+): Finding {
   const rested = listed([
     ...(tests.strength > 0 ? [`${tests.strength} tests of strength and compactability`] : []),
     ...(tests.liveClay > 0 ? [`${tests.liveClay} of live clay`] : []),
   ]);
-  const over = `${pours} ${pours === 1 ? "pour" : "pours"} with ${printNumber(metalKg, 1)} kg of metal in all`;
+  const metal = inShownUnit(metalKg, "kg", system);
+  const over = `${pours} ${pours === 1 ? "pour" : "pours"} with ${printNumber(metal.value, 1)} ${metal.unit} of metal in all`;
+  // A share of masses: the same number in any unit of mass.
+  const each = system === "US" ? "lb of burnt sand for each pound" : "kg of burnt sand for each kilogram";
   const on = rested === "" ? "no test at all" : rested;
   return moved
-    ? say.ownBurnOut(bandText(own), range(prior), on, over)
-    : say.notMoved(range(prior), on, over, printNumber(100 * Math.min(1, widthShare), 0));
+    ? say.ownBurnOut(bandText(own), range(prior), each, on, over)
+    : say.notMoved(range(prior), each, on, over, printNumber(100 * Math.min(1, widthShare), 0));
 }
 
 const range = ({ low, high }: { readonly low: number; readonly high: number }): string =>

@@ -29,7 +29,17 @@ export function heapSeasonSection(
     ...section,
     blocks: [
       { kind: "chart", chart: chartOf(report, log, system) },
-      ...(season ? [whatIfTable(season, system), planTable(season, system)] : []),
+      ...(season
+        ? ([
+            whatIfTable(season, system),
+            {
+              kind: "fold",
+              screenOnly: true,
+              summary: "The plan, pour by pour",
+              blocks: [planTable(season, system)],
+            },
+          ] as const)
+        : []),
       {
         kind: "fold",
         summary: "What was taken for granted",
@@ -113,11 +123,11 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
   return {
     kind: "table",
     name: "what-if",
-    caption: `What if: clay and new sand for ${Math.round(tons.value)} ${tons.unit} of metal, once the heap has settled at what you want`,
+    caption: `What if: clay and new sand for ${Math.round(tons.value)} ${tons.unit} of metal, the heap settled at what you want; and pours until live clay is nine tenths of that, nothing put in`,
     columns: [
       { head: "Plan", align: "text" },
       {
-        head: "Clay from the bag",
+        head: "Clay",
         ...mass,
         align: "number",
         formula: "live clay × (1 − (1 − β)(1 − λ)) / π × 1000 / metal",
@@ -130,9 +140,9 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
         formula: "(λ × heap − clay) × 1000 / metal",
         source: "mass balance",
       },
-      ...(priced ? [{ head: "They cost", unit: currency, align: "number" } as const] : []),
-      { head: "Dead clay settles at", unit: "% of dry mix", align: "number" },
-      { head: "Pours from mended to nine tenths of that live clay, nothing put in", align: "text" },
+      ...(priced ? [{ head: "Cost", unit: currency, align: "number" } as const] : []),
+      { head: "Dead clay", unit: "% of dry mix", align: "number" },
+      { head: "Pours", align: "text" },
     ],
     rows: whatIf.map((one) => [
       one.name,

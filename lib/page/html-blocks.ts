@@ -66,11 +66,11 @@ const ownSheet = (title: string, inside: string): string =>
   `<div class="own-sheet"><h3>${escapeHtml(title)}</h3>\n${inside}\n</div>`;
 
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
-function htmlChart({ chart, number }: LaidChart, { wide, narrow }: Drawings): string {
+function htmlChart({ chart, number, screenOnly }: LaidChart, { wide, narrow }: Drawings): string {
   const label = `Figure ${number}`;
   const data = { label: `Data of figure ${number}`, ...chartTableParts(chart.table) };
   const table = withoutIdleEnds(htmlTable(data));
-  return `<figure id="figure-${number}">
+  return `<figure id="figure-${number}"${screenOnly ? ' class="screen"' : ""}>
 <div role="img" aria-label="${escapeHtml(chart.alt)}">
 <div class="wide">${inlineSvg(wide, `w${number}-`)}</div>
 <div class="narrow">${inlineSvg(narrow, `n${number}-`)}</div>

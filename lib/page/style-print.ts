@@ -30,7 +30,7 @@ footer{margin-top:.8rem;padding-top:.4rem}
 .finding details :is(ul,p){margin:.05rem 0}
 .finding ul{columns:2;column-gap:1.6rem;max-width:none;font-size:.85rem;line-height:1.35}
 .finding li{break-inside:avoid;margin:.1rem 0}
-details.chart-data:not([open]),details.screen{display:none}
+details.chart-data:not([open]),details.screen,figure.screen,figure.screen+.chart-data{display:none}
 .own-sheet{break-before:page;break-after:page;break-inside:avoid;border:0;padding:0}
 section:has(>h2+.own-sheet){break-before:page}
 h2+.own-sheet{break-before:avoid}

@@ -20,6 +20,8 @@ export interface HeapToMend {
   readonly newSandMoisturePercent: number;
   readonly newSandGfn: number;
   readonly newSandFinesPercent: number;
+  /** New sand at most, dry, % of the dry heap; no limit where left out. */
+  readonly mostNewSandOfHeapPercent?: number;
 }
 
 export interface HeapMend {
@@ -28,6 +30,8 @@ export interface HeapMend {
   readonly newSandKg: number;
   /** False where fineness or fines ask for sand, and this sand cannot bring them to the aim. */
   readonly sandHelps: boolean;
+  /** Grain fineness number with the new sand in; NaN where one of the two numbers is not known. */
+  readonly gfnAfter: number;
   /** Below zero: so much must dry off. */
   readonly waterKg: number;
   readonly dampAfterKg: number;
@@ -42,14 +46,12 @@ export interface HeapMend {
   };
 }
 
-/** What may be put in at once, and when throwing out is cheaper than thinning. Our own. */
+/** What may be put in at once. Our own. */
 export const mendLimits = Object.freeze({
   /** Clay at one mulling, % of the dry heap. */
   clayOfHeapPercent: 1,
   /** New sand at one mulling, % of the dry heap. */
   sandOfHeapPercent: 10,
-  /** More new sand than this, % of the dry heap: throw out first. */
-  throwOutFromPercent: 20,
 });
 
 /**
@@ -61,7 +63,8 @@ export const mendLimits = Object.freeze({
  * heapKg > 0, kg. Moistures 0 to below 100, % of their own damp mass. Clay shares 0 to below 100, % of dry mix; wanted
  * live clay below clayLivePercent. gfn and fines: NaN where not known or not wanted, and new sand then is not asked
  * for by them. Else RangeError. A heap with more clay than wanted gets none; one with fewer fines than wanted no sand
- * for them. Where the new sand is on the heap's side of the aim it is no help: none is asked for, sandHelps is false.
+ * for them. mostNewSandOfHeapPercent from 0 caps S′: fineness and fines then stop short of their aims, gfnAfter says
+ * where, and clay and water are those of the sand that goes in. Where the new sand is on the heap's side of the aim it is no help: none is asked for, sandHelps is false.
  * Source: mass balance; a grain fineness number is a mean by mass, so blends of grain are straight in it.
  * Example: 100 kg damp at 2.5 %, live clay 6.8 % of dry mix, to 3.5 % and 8 %, bag at 10 %: clay 1.413 kg, water 0.941.
  */
@@ -83,6 +86,8 @@ export function mendHeap(heap: HeapToMend): HeapMend {
   requireBelow100("mendHeap", shares);
   if (!(toLiveClayOfDryMixPercent < clayLivePercent))
     throw new RangeError("mendHeap: no clay can bring a heap above its own live share");
+  const { mostNewSandOfHeapPercent = 0 } = heap;
+  requireFromZero("mendHeap", { mostNewSandOfHeapPercent });
   return mendHeapUnchecked(heap);
 }
 
@@ -92,7 +97,8 @@ export function mendHeapUnchecked(heap: HeapToMend): HeapMend {
   const liveKg = (dryKg * heap.liveClayOfDryMixPercent) / 100;
   const grainKg = dryKg - liveKg - (dryKg * heap.deadClayOfDryMixPercent) / 100;
   const sand = sandPerGrain(heap);
-  const sandKg = grainKg * sand.per;
+  const mostKg = (dryKg * (heap.mostNewSandOfHeapPercent ?? Number.POSITIVE_INFINITY)) / 100;
+  const sandKg = Math.min(grainKg * sand.per, mostKg);
   const wanted = heap.toLiveClayOfDryMixPercent / 100;
   const clayKg = Math.max(0, (wanted * (dryKg + sandKg) - liveKg) / (heap.clayLivePercent / 100 - wanted));
   const weighed = {
@@ -108,6 +114,7 @@ export function mendHeapUnchecked(heap: HeapToMend): HeapMend {
   return {
     ...weighed,
     sandHelps: sand.helps,
+    gfnAfter: sandKg > 0 ? (grainKg * heap.gfn + sandKg * heap.newSandGfn) / (grainKg + sandKg) : heap.gfn,
     waterKg,
     dampAfterKg: dryAfterKg * (1 + perDry),
     dryMixInsteadKg: Math.max(0, -waterKg / perDry),

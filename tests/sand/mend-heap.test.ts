@@ -107,3 +107,19 @@ test("sand on the heap's side of the aim is no help, and more clay than wanted g
   expect(mendHeap({ ...heap, liveClayOfDryMixPercent: 9 }).clayKg).toBe(0);
   expect(() => mendHeap({ ...heap, clayLivePercent: 7 })).toThrow(RangeError);
 });
+
+test("a cap on new sand: number, clay and water are those of the sand that goes in", () => {
+  const one = { ...heap, gfn: 63, toGfn: 60, newSandGfn: 55 };
+  const [all, most] = [mendHeap(one), mendHeap({ ...one, mostNewSandOfHeapPercent: 10 })];
+  expect(all.gfnAfter).toBeCloseTo(60, 10);
+  // A tenth of 97.5 kg of dry heap, as weighed at 0.5 % of water.
+  expect(most.newSandKg).toBeCloseTo(9.75 / 0.995, 10);
+  const found = after(one, most);
+  expect(found.gfn).toBeCloseTo(most.gfnAfter, 10);
+  // By hand: 89.895 kg of grain at 63 and 9.75 kg at 55.
+  expect(most.gfnAfter).toBeCloseTo((89.895 * 63 + 9.75 * 55) / 99.645, 10);
+  expect(found.live).toBeCloseTo(8, 8);
+  expect(found.moisture).toBeCloseTo(3.5, 8);
+  expect(mendHeap({ ...one, mostNewSandOfHeapPercent: 90 })).toEqual(all);
+  expect(() => mendHeap({ ...one, mostNewSandOfHeapPercent: -1 })).toThrow(RangeError);
+});
