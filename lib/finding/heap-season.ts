@@ -14,12 +14,15 @@ import {
   type SeasonPlan,
 } from "../sand/season.ts";
 import type { OwnBurnOut } from "../trial/own-burn-out.ts";
+import { dryingUnderCovers } from "./heap-covers.ts";
 import { clayOfDryMix } from "./heap-history.ts";
 
 export interface WhatIf {
   readonly name: string;
   readonly clayKg: Band;
   readonly newSandKg: Band;
+  /** Made up between pours: what dried, and what left with the sand, less what clay and sand bring. */
+  readonly waterKg: Band;
   /** Settled, % of the dry mix. */
   readonly deadClayPercent: Band;
   /** Pours until live clay is below the floor, from the heap once mended, no clay put in. */
@@ -79,6 +82,7 @@ export function heapSeason(log: Log, burnOut: OwnBurnOut): HeapSeason | undefine
       whatIf("clay three quarters as live", now, cheaper),
       whatIf("half the heap", halves, plan),
       whatIf("twice the sand lost", doubled, plan),
+      ...dryingUnderCovers(log, now, burnOut).map(({ name, draws }) => whatIf(name, draws, plan)),
     ],
     halfWayPours: lost > 0 ? Math.LN2 / -Math.log1p(-Math.min(0.99, lost)) : Number.POSITIVE_INFINITY,
     currency: log.prices?.currency ?? "",
@@ -133,6 +137,15 @@ function outcome(
     (perTon * steady.clayKg) / (1 - plan.clayMoisturePercent / 100);
   const sand = ({ steady }: (typeof settled)[number]): number =>
     (perTon * Math.max(0, steady.newSandKg)) / (1 - plan.newSandMoisturePercent / 100);
+  const brought = (kg: number, percent: number): number => (kg * percent) / (100 - percent);
+  const water = Float64Array.from(settled, ({ steady }, i) => {
+    const { driedKg, lostKg } = draws[i]!;
+    const leaves = driedKg + brought(lostKg, plan.toMoistureOfDampPercent);
+    const comes =
+      brought(steady.clayKg, plan.clayMoisturePercent) +
+      brought(Math.max(0, steady.newSandKg), plan.newSandMoisturePercent);
+    return perTon * Math.max(0, leaves - comes);
+  });
   const price = (...names: string[]): number | undefined => {
     const one = log.prices?.of.find((each) => names.includes(each.name.toLowerCase()));
     return one && one.cost.value / one.forKg.value;
@@ -147,6 +160,7 @@ function outcome(
     name,
     clayKg: of(clay),
     newSandKg: of(sand),
+    waterKg: bandOf(water),
     deadClayPercent: of(
       ({ steady, dryKg }) => (100 * (steady.deadClayKg ?? Number.POSITIVE_INFINITY)) / dryKg,
     ),

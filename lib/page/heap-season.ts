@@ -123,7 +123,7 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
   return {
     kind: "table",
     name: "what-if",
-    caption: `What if: clay and new sand for ${Math.round(tons.value)} ${tons.unit} of metal, the heap settled at what you want; and pours until live clay is nine tenths of that, nothing put in`,
+    caption: `What if: clay, new sand and water for ${Math.round(tons.value)} ${tons.unit} of metal, the heap settled at what you want; and pours until live clay is nine tenths of that, nothing put in`,
     columns: [
       { head: "Plan", align: "text" },
       {
@@ -140,6 +140,14 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
         formula: "(λ × heap − clay) × 1000 / metal",
         source: "mass balance",
       },
+      {
+        head: "Water",
+        ...mass,
+        align: "number",
+        formula: "(dried + water of what is lost − water of clay and new sand) × 1000 / metal",
+        source:
+          "mass balance; as planned, dried as your record tells; with a cover, what the log's weather takes alone, without steam at the pour",
+      },
       ...(priced ? [{ head: "Cost", unit: currency, align: "number" } as const] : []),
       { head: "Dead clay", unit: "% of dry mix", align: "number" },
       { head: "Pours", align: "text" },
@@ -148,6 +156,7 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
       one.name,
       kgCell(one.clayKg, system),
       kgCell(one.newSandKg, system),
+      kgCell(one.waterKg, system),
       ...(priced ? [one.cost ? bandCell(one.cost) : ""] : []),
       bandCell(one.deadClayPercent),
       poursText(one.toFloor, plan.pours),

@@ -1,0 +1,44 @@
+// What a season's water would be, did the heap stand under another cover between pours.
+
+import type { HeapCover } from "../log/heap-record.ts";
+import type { Log } from "../log/types.ts";
+import { linearAt } from "../numbers/interpolate.ts";
+import { normalCumulative } from "../numbers/normal.ts";
+import type { SeasonDraw } from "../sand/season.ts";
+import type { OwnBurnOut } from "../trial/own-burn-out.ts";
+import { weatherWater } from "./weather-water.ts";
+
+const told: { readonly [cover in HeapCover]: string } = {
+  none: "uncovered",
+  sheet: "under a sheet",
+  lid: "under a lid",
+};
+
+const places = Array.from({ length: 41 }, (_, i) => (i + 0.5) / 41);
+/** Scores of a pour that no plan comes to: the weather's own, apart from those of the pours. */
+const beyondThePlan = 1001;
+
+/**
+ * The draws with the water that the log's weather takes in place of what the record says dried from pour to pour, for the
+ * heap uncovered and covered; steam at the pour and sand that is shaken out hot are not in it. Empty where the log says nothing of weather, or not enough.
+ */
+export function dryingUnderCovers(
+  log: Log,
+  draws: readonly SeasonDraw[],
+  burnOut: Pick<OwnBurnOut, "scores">,
+): readonly { readonly name: string; readonly draws: readonly SeasonDraw[] }[] {
+  const weather = weatherWater(log)?.known;
+  if (!weather) return [];
+  const scores = burnOut.scores(beyondThePlan);
+  return weather.each
+    .filter(({ cover }) => cover !== "lid")
+    .map(({ cover, lost }) => {
+      const quantiles = places.map((place) => lost.figure.quantile(place));
+      const driedAt = (p: number): number =>
+        linearAt(places, quantiles, Math.min(places.at(-1)!, Math.max(places[0]!, p)));
+      return {
+        name: `dried by ${Math.round(weather.hours)} h ${told[cover]} alone`,
+        draws: draws.map((draw, i) => ({ ...draw, driedKg: driedAt(normalCumulative(scores[i]!)) })),
+      };
+    });
+}
