@@ -53,7 +53,7 @@ export default notebook(
         { role: "findings", title: "What the season takes", blocks: findingBlocks(season) },
         { role: "next", title: "What to do next", blocks: [{ kind: "list", items: nextSteps(report, log) }] },
       ],
-      sources: [...new Set(sources.flatMap(({ source }) => source ?? []))].filter(isReference),
+      sources: [...new Set(sources.flatMap(({ source }) => source ?? []))],
       figures: figuresOf(report),
     };
   },
@@ -61,10 +61,6 @@ export default notebook(
 );
 
 const part = (title: string, blocks: readonly Block[]): Section => ({ role: "result", title, blocks });
-
-/** A balance, or a number of our own, refers to nobody: it stands with its finding. */
-const isReference = (source: string): boolean =>
-  !/^(mass balance|our own)( on the losses above)?$/i.test(source);
 
 /** What a section folds away stays off the paper, and so does a drawing of what its table says. */
 function detailOnScreen(section: Section): Section {

@@ -94,17 +94,17 @@ async function onPaper(browser: Browser, html: string) {
 }
 
 function foldsShown() {
-  return [...document.querySelectorAll<HTMLDetailsElement>("details:not(.chart-data, .screen)")].map(
-    (fold) => ({
-      open: fold.open,
-      shown: [...fold.children].every(
-        (part) =>
-          part.tagName === "SUMMARY" ||
-          part.className === "source" ||
-          (part.checkVisibility({ contentVisibilityAuto: true }) && part.getBoundingClientRect().height > 0),
-      ),
-    }),
-  );
+  return [
+    ...document.querySelectorAll<HTMLDetailsElement>("details:not(.chart-data, .screen, .screen *)"),
+  ].map((fold) => ({
+    open: fold.open,
+    shown: [...fold.children].every(
+      (part) =>
+        part.tagName === "SUMMARY" ||
+        part.className === "source" ||
+        (part.checkVisibility({ contentVisibilityAuto: true }) && part.getBoundingClientRect().height > 0),
+    ),
+  }));
 }
 
 function wholeParts() {
@@ -119,9 +119,9 @@ function wholeParts() {
 }
 
 function wordsInFolds() {
-  const inFold = "details:not(.chart-data, .screen) :is(p, li, td, th)";
+  const inFold = "details:not(.chart-data, .screen) :is(p, li, td, th):not(.screen *)";
   const inData = "section.data :is(td, th):not(.screen *)";
-  const drawn = [...document.querySelectorAll(".wide text")];
+  const drawn = [...document.querySelectorAll(".wide text:not(.screen *)")];
   const folded = [...document.querySelectorAll(`${inFold}, ${inData}`)];
   // The sources of a finding are printed once, among those of the page.
   return [...folded, ...drawn].flatMap((part) => {
