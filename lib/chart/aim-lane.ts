@@ -27,7 +27,7 @@ export interface Aimed {
   readonly aimAt?: AimPlace;
 }
 
-export const laneHeightPx = 18;
+const laneHeightPx = 18;
 export const aimStyle: SeriesStyle = { ...seriesStyle(3), shape: "diamond", dash: [], fillOpacity: 0.45 };
 const windowStyle: SeriesStyle = { ...seriesStyle(0), colour: colours.rule, fillOpacity: 0.5 };
 

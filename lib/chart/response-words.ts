@@ -24,7 +24,7 @@ export function axisDecimals({ panels }: ResponsePanelsInput): number {
   return decimalsOver(span(all.map(({ x }) => x)));
 }
 /** Decimals for the figures of one panel. */
-export function panelDecimals({ points, curve }: ResponsePanel): number {
+function panelDecimals({ points, curve }: ResponsePanel): number {
   return decimalsOver(span([...points.map(({ y }) => y), ...(curve ?? []).map(({ mean }) => mean)]));
 }
 

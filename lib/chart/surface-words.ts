@@ -26,7 +26,7 @@ export function surfaceAim({ aim, property }: SurfaceChartInput): string {
 }
 
 /** The place whose interval is the middle one in width: what the surface is worth. */
-export function middlePlace({ places }: SurfaceField): SurfacePlace | undefined {
+function middlePlace({ places }: SurfaceField): SurfacePlace | undefined {
   const known = places.filter(({ low, high }) => Number.isFinite(high - low));
   return known.toSorted((a, b) => a.high - a.low - (b.high - b.low))[Math.floor(known.length / 2)];
 }

@@ -30,14 +30,14 @@ export interface CauseStanding {
 }
 
 /** The test of the property that stands nearest to the pour; undefined where none is near enough. */
-export function nearTest({ sand }: CastPour, property: string): SandThatDay | undefined {
+function nearTest({ sand }: CastPour, property: string): SandThatDay | undefined {
   return sand
     .filter((one) => one.series.property === property && one.fresh)
     .sort((a, b) => a.ageDays - b.ageDays)[0];
 }
 
 /** The last grain fineness number of the log's diary. */
-export function heapFineness({ diary }: Pick<FaultsAndSand, "diary">): number | undefined {
+function heapFineness({ diary }: Pick<FaultsAndSand, "diary">): number | undefined {
   const all = diary.series.filter(({ property }) => property === "fineness").flatMap(({ values }) => values);
   return all.toSorted((a, b) => a.day - b.day).at(-1)?.value;
 }

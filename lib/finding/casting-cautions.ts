@@ -5,7 +5,7 @@ import type { Caution } from "./finding.ts";
 import { frozenIsHot } from "./heat-cautions.ts";
 import { overWet } from "./trial-cautions.ts";
 
-export const gasUnderMetal: Caution = {
+const gasUnderMetal: Caution = {
   code: "caution/gas-under-metal",
   trigger: "because this page is about holes that gas and steam leave",
   text: "The gas that leaves holes can also throw metal out of the mould: a blow is an eruption that stayed small.",
@@ -18,7 +18,7 @@ export const gasUnderMetal: Caution = {
   defers: localRules,
 };
 
-export const fettlingDust: Caution = {
+const fettlingDust: Caution = {
   code: "caution/fettling-dust",
   trigger: "because castings are fettled before they are looked over",
   text: "Burnt-on sand that is ground, wire-brushed or blasted off becomes silica dust, finer than that of sieving, and it scars the lungs for good.",

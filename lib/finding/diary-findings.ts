@@ -88,7 +88,7 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
 }
 
 /** "between 2.68 and 4.03 % of damp mass"; a limit that no such quantity can pass is told as none. */
-export function limitsText({ series, chart }: Controlled, print: DiaryPrint): string {
+function limitsText({ series, chart }: Controlled, print: DiaryPrint): string {
   const upper = print.number(chart.upper, series);
   return chart.lower > 0
     ? `between ${print.bare(chart.lower, series)} and ${upper}`

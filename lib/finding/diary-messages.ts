@@ -3,7 +3,7 @@
 import type { Finding } from "./finding.ts";
 
 const handbook = "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2";
-export const limitsFormula =
+const limitsFormula =
   "limits = mean ± 3·(mean step)/1.128 = mean ± 2.66·(mean step); 3.267·(mean step) for a step";
 
 type Parts = readonly string[];

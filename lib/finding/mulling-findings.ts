@@ -78,7 +78,7 @@ function wayFindings(
 }
 
 /** "2.4 (1.3 to 4.4)". */
-export function timesText({ times }: MullingComparison): string {
+function timesText({ times }: MullingComparison): string {
   const { value, low, high } = times;
   if (high > 1e6) return low > 0 ? `${one(low)} or more` : "any number of";
   return `${one(value)} (${one(low)} to ${one(high)})`;

@@ -26,7 +26,7 @@ import {
 } from "../trial/mulling-curve.ts";
 
 /** The shares of full bond that are told. */
-export const mulledShares = [90, 95] as const;
+const mulledShares = [90, 95] as const;
 
 /** Difference of two readings that scatter by 5 % of the greatest strength, twice over: our own. */
 const fallen = 2 * Math.SQRT2 * 0.05;

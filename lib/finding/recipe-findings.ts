@@ -21,7 +21,7 @@ export interface MassWords {
   readonly figure: (kg: Ends, atLeast: boolean) => string;
 }
 
-export const countedOn: { readonly [basis in ShareBasis]: string } = {
+const countedOn: { readonly [basis in ShareBasis]: string } = {
   sand: "per 100 of dry sand",
   "dry mix": "in % of the dry mix",
   "damp mass": "in % of the whole damp mass",

@@ -2,6 +2,7 @@
 
 import type { Place } from "../issue.ts";
 import type { CastingFault } from "../sand/casting-faults.ts";
+import { diaryProperties } from "./diary-properties.ts";
 import type { Measured } from "./figure-types.ts";
 
 export interface LoggedCasting {
@@ -18,18 +19,7 @@ export interface LoggedCasting {
 }
 
 /** What a fault can be held against: tests of the sand, then facts of the pour. */
-export const sandSides = [
-  "moisture",
-  "compactability",
-  "green compression",
-  "green shear",
-  "splitting",
-  "permeability",
-  "clay by wash",
-  "live clay",
-  "fineness",
-  "fines",
-] as const;
+export const sandSides = diaryProperties;
 export const pourSides = ["pouring temperature", "scrap share", "section", "degassed"] as const;
 
 export type SandSide = (typeof sandSides)[number];

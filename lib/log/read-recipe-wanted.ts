@@ -22,7 +22,7 @@ import { basisNamed, shareOf, threeReadings, withBasis } from "./read-based-shar
 import { isWeighed, weighedShares } from "./read-recipe-weights.ts";
 import { massIn, moistureIn } from "./read-season-fields.ts";
 
-export const basisWords: { readonly [basis in ShareBasis]: string } = {
+const basisWords: { readonly [basis in ShareBasis]: string } = {
   sand: "per 100 of sand",
   "dry mix": "of dry mix",
   "damp mass": "of damp mass",

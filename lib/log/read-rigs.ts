@@ -8,7 +8,7 @@ import type { LogNode, Report } from "./node.ts";
 import type { Measured } from "./types.ts";
 
 /** Key in the log, name in Rig.fields, and what it is on a card. */
-export const rigFields: readonly (MeasuredField & { readonly raw: string; readonly says: string })[] = [
+const rigFields: readonly (MeasuredField & { readonly raw: string; readonly says: string })[] = [
   {
     what: "bore",
     raw: "boreMm",

@@ -9,7 +9,7 @@ import type { LogNode, Report } from "./node.ts";
 import { columnNamed } from "./read-sheet-rows.ts";
 import { type SheetContext, typedOf } from "./read-sheets-context.ts";
 
-export const sheetChartKeys = ["x", "y", "line", "band", "title"] as const;
+const sheetChartKeys = ["x", "y", "line", "band", "title"] as const;
 const lines = ["straight", "curve"] as const;
 
 export function readSheetCharts(

@@ -11,7 +11,7 @@ import { type SheetContext, typedOf } from "./read-sheets-context.ts";
 const kinds = ["quantity", "number", "text", "date"] as const;
 type Kind = (typeof kinds)[number];
 
-export const sheetColumnKeys = ["kind", "unit", "formula", "scale", "±", "title"] as const;
+const sheetColumnKeys = ["kind", "unit", "formula", "scale", "±", "title"] as const;
 
 export function readSheetColumns(
   node: LogNode | undefined,

@@ -11,7 +11,7 @@ import { csvRows } from "./read-sheet-csv.ts";
 import { listedRows } from "./read-sheet-rows.ts";
 import { type SheetContext, typedOf } from "./read-sheets-context.ts";
 
-export const sheetKeys = ["title", "note", "values", "columns", "rows", "foot", "charts"] as const;
+const sheetKeys = ["title", "note", "values", "columns", "rows", "foot", "charts"] as const;
 
 export function readSheets(node: LogNode | undefined, context: SheetContext): LoggedSheet[] {
   const map = mapOf(node, "sheets", context.report);

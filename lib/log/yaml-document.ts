@@ -30,7 +30,7 @@ export interface YamlTree {
 }
 
 /** Repeats by * that one log may use, and parts that they may stand for in all. */
-export const repeatLimit = { count: 100, parts: 20_000 } as const;
+const repeatLimit = { count: 100, parts: 20_000 } as const;
 
 export type Span = readonly [start: number, end: number];
 

@@ -82,7 +82,7 @@ export function individualsChart(
 }
 
 /** |xᵢ − xᵢ₋₁|, one fewer than there are values. */
-export function movingRanges(values: readonly number[]): number[] {
+function movingRanges(values: readonly number[]): number[] {
   return values.slice(1).map((value, i) => Math.abs(value - values[i]!));
 }
 

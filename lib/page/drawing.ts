@@ -7,8 +7,8 @@ import { everyBlock, type LaidChart, type LaidPage } from "./lay-out.ts";
 export type Draw = (spec: VegaLiteSpec) => Promise<string>;
 
 /** Widths that every chart is drawn for, px: a desk or a sheet of paper, and a phone. */
-export const WIDE = 720;
-export const NARROW = 340;
+const WIDE = 720;
+const NARROW = 340;
 
 export interface Drawings {
   readonly wide: string;

@@ -124,7 +124,7 @@ function sharesTable(reports: readonly SandReport[]): Block {
 }
 
 /** In the names of the table's columns: the formula that is shown is the one that is run. */
-export const lossFormula = "percentOf(Start - Retained, Start)";
+const lossFormula = "percentOf(Start - Retained, Start)";
 /** held: what a sieve or the pan held. */
 export const shareFormula = "percentOf(held, sum(held))";
 

@@ -65,7 +65,7 @@ ${body}
 }
 
 /** The sections with their blocks, in order. */
-export async function htmlSections(laid: LaidPage, draw?: Draw): Promise<string> {
+async function htmlSections(laid: LaidPage, draw?: Draw): Promise<string> {
   const drawings = await drawCharts(laid, draw, "both");
   return laid.sections
     .map(({ id, role, title, blocks }) => section(id, role, title, htmlBlocks(blocks, drawings)))
@@ -73,7 +73,7 @@ export async function htmlSections(laid: LaidPage, draw?: Draw): Promise<string>
 }
 
 /** What stands in the body around the sections: header, errors, sources, other issues and colophon. */
-export function htmlBody(laid: LaidPage, sections: string): string {
+function htmlBody(laid: LaidPage, sections: string): string {
   const { sources, others, colophon, errors, invented } = laid;
   const notice = errorNotice(errors.length);
   return [

@@ -7,7 +7,7 @@ import { cellOf, tenDigits } from "./table-parts.ts";
 import { plainText, visible } from "./visible.ts";
 
 /** Raised when a key changes its meaning or goes; keys may be added without. */
-export const PAGE_FORMAT = "mullbook-page/1";
+const PAGE_FORMAT = "mullbook-page/1";
 
 /**
  * The page's figures, tables, charts, findings, cautions and issues as JSON. Numbers carry ten significant digits;

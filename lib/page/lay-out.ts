@@ -94,7 +94,7 @@ export function everyBlock(blocks: readonly LaidBlock[]): LaidBlock[] {
 }
 
 /** Errors first, then warnings, then notes; otherwise in the order found; each once. */
-export function sortedIssues(issues: readonly Issue[]): Issue[] {
+function sortedIssues(issues: readonly Issue[]): Issue[] {
   const once = new Map(
     issues.map((issue) => [`${issue.code}\n${placeText(issue.place)}\n${issue.message}`, issue]),
   );

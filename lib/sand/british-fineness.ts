@@ -20,7 +20,7 @@ const classes: readonly MultiplierClass[] = Object.freeze([
   Object.freeze({ label: "pan", openingMm: 0, multiplier: 200 }),
 ]);
 
-export const britishScheme: MultiplierScheme = Object.freeze({
+const britishScheme: MultiplierScheme = Object.freeze({
   says: "fineness number by British mesh",
   classes,
 });

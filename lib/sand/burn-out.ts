@@ -9,13 +9,11 @@ import { requireAboveZero, requireFromZero } from "./require.ts";
 
 export type BurntClay = "sodium bentonite" | "calcium bentonite";
 
-/** Temperatures at which bentonite in moulding sand has lost its bond, °C, as published; it suffers well before. */
+/** Temperatures at which bentonite in moulding sand has lost its bond, °C, as published; it suffers well before. Source: Vingas & Zrimsek, Thermal stability of bentonites in foundry molding sand, 1180 and 600 °F. */
 export const bondLostC: { readonly [clay in BurntClay]: number } = Object.freeze({
   "sodium bentonite": 638,
   "calcium bentonite": 316,
 });
-export const bondLostSource =
-  "Vingas & Zrimsek, Thermal stability of bentonites in foundry molding sand: 1180 °F for sodium, 600 °F for calcium bentonite";
 
 interface Ends {
   readonly low: number;

@@ -4,9 +4,9 @@ import type { Sieve } from "./sieve.ts";
 import { plainDigits } from "./sieve-table.ts";
 
 /** A founder counts over one inch under a lens: surely right within half a wire. Our own assumption. */
-export const countWithin = 0.5;
+const countWithin = 0.5;
 /** A founder measures wire with a micrometer: surely right within 0.01 mm. Our own assumption. */
-export const wireWithinMm = 0.01;
+const wireWithinMm = 0.01;
 
 export interface ClothWay {
   /** Wires per inch, above 0. */

@@ -6,8 +6,6 @@ import { requireFromZero, requireNumber } from "./require.ts";
 
 export type DryingMethod = "oven" | "pan" | "microwave";
 
-export const dryingMethods: readonly DryingMethod[] = Object.freeze(["oven", "pan", "microwave"]);
-
 /** °C and % of its mass that a calcium bentonite still held: Önal & Sarıkaya, J. Therm. Anal. Calorim. 90(1), 2007. */
 const HELD_AT_C = [25, 105, 150];
 const HELD_PERCENT = [8.8, 5, 2.5];

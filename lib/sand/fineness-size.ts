@@ -3,9 +3,9 @@
 import type { Checked, Issue } from "../issue.ts";
 
 /** The table of the handbook holds between these fineness numbers … */
-export const finenessSizeRange = Object.freeze({ low: 35, high: 90 });
+const finenessSizeRange = Object.freeze({ low: 35, high: 90 });
 /** … which are these sizes, µm. */
-export const sizeFinenessRange = Object.freeze({ low: 150, high: 390 });
+const sizeFinenessRange = Object.freeze({ low: 150, high: 390 });
 
 // Fineness × size of the ten rows of the table runs from 13 200 to 14 000 µm.
 const product = Object.freeze({ typical: 13_600, low: 13_200, high: 14_000 });

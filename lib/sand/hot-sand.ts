@@ -4,10 +4,8 @@ import { requireNumber } from "./require.ts";
 
 /** From here on sand mulls inconsistently: 120 °F. Read in Aklinski & Granlund, citing Schumacher; the same in Strobl & Silsby. */
 export const HOT_SAND_C = 49;
-/** Above this it does not mull to any consistency: 160 °F. Same sources. */
-export const TOO_HOT_TO_MULL_C = 71;
-export const hotSandSource =
-  "Hot sand: Aklinski & Granlund, citing Schumacher; the same limits in Strobl & Silsby (120 and 160 °F)";
+/** Above this it does not mull to any consistency: 160 °F. Aklinski & Granlund, citing Schumacher; Strobl & Silsby. */
+const TOO_HOT_TO_MULL_C = 71;
 
 export type SandHeat = "cool" | "hot" | "too hot to mull";
 

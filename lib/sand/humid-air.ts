@@ -6,7 +6,7 @@ import { saturationPressurePa } from "./saturation-pressure.ts";
 /** Gas constants of water vapour and of dry air, J/(kg K); their ratio is 0.622. */
 const VAPOUR_J_KG_K = 461.52;
 const DRY_AIR_J_KG_K = 287.055;
-export const USUAL_PRESSURE_PA = 101_325;
+const USUAL_PRESSURE_PA = 101_325;
 
 /** Weather that the formulas are used for: 0 to 60 °C, 0 to 100 %. */
 export interface Air {

@@ -3,7 +3,7 @@
 import type { Grading } from "./grading.ts";
 
 /** Finest grain that counts as sand: what is finer is washed out as AFS clay. Indian lab manual, experiment 2.3. */
-export const CLAY_LIMIT_MM = 0.02;
+const CLAY_LIMIT_MM = 0.02;
 
 export interface GrainClass {
   readonly label: string;

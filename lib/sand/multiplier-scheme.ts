@@ -37,7 +37,7 @@ function classOf(openingMm: number, classes: readonly MultiplierClass[]): number
  * grains. A sieve of the scheme that was not used does not matter where the next finer one held nothing, since
  * grains of its class would lie there; everywhere else it is missing.
  */
-export function classMasses(
+function classMasses(
   grading: Grading,
   scheme: MultiplierScheme,
 ): { masses: readonly number[]; missing: readonly string[] } {

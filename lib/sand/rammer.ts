@@ -31,7 +31,7 @@ export function rammerEnergyJ({
 }
 
 /** Energy of one blow of the US rammer, J: 3.164. */
-export const standardBlowJ = rammerEnergyJ(rammers.us);
+const standardBlowJ = rammerEnergyJ(rammers.us);
 
 /**
  * Drop that gives a weight the energy of a standard blow, mm: energy / (weight × g).

@@ -82,7 +82,7 @@ function sandPercent({
 }
 
 /** recipeMassesKg without a look at its arguments: for draws about a recipe that was checked. */
-export function recipeMassesUnchecked(
+function recipeMassesUnchecked(
   shares: RecipeShares,
   { makeKg, sandKg }: { readonly makeKg?: number; readonly sandKg?: number },
 ): RecipeMasses {

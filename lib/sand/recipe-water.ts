@@ -3,7 +3,7 @@
 import type { Figure } from "../quantity/figure.ts";
 
 /** Of the need that goes in first at most: our own, so that a tenth is always left to trim with. */
-export const FIRST_SHARE = 0.9;
+const FIRST_SHARE = 0.9;
 
 export interface WaterSplit {
   readonly firstKg: number;

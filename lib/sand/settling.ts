@@ -6,7 +6,7 @@ import { waterDensityKgM3, waterViscosityMPaS } from "./water.ts";
 /** Standard gravity, m/s². */
 const GRAVITY = 9.80665;
 /** Stokes' law is used up to this Reynolds number. */
-export const STOKES_LIMIT = 0.5;
+const STOKES_LIMIT = 0.5;
 
 interface Fall {
   /** Diameter of the grain, µm. */

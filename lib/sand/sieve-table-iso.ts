@@ -19,7 +19,7 @@ export const isoSupplementaryMm: readonly number[] = Object.freeze([
  * What the series R20 adds. Below 1 mm from the same source; above 1 mm from memory (the preferred numbers
  * of ISO 3).
  */
-export const isoR20Mm: readonly number[] = Object.freeze([
+const isoR20Mm: readonly number[] = Object.freeze([
   112, 100, 80, 71, 56, 50, 40, 35.5, 28, 25, 20, 18, 14, 12.5, 10, 9, 7.1, 6.3, 5, 4.5, 3.55, 3.15, 2.5,
   2.24, 1.8, 1.6, 1.25, 1.12, 0.9, 0.8, 0.63, 0.56, 0.45, 0.4, 0.315, 0.28, 0.224, 0.2, 0.16, 0.14, 0.112,
   0.1, 0.08, 0.071, 0.056, 0.05, 0.04, 0.036,

@@ -11,7 +11,7 @@ export interface SizeGrade {
 }
 
 /** Coarse to fine. Quevedo sheets 2019; the scheme is Capello's (from memory). */
-export const sizeGrades: readonly SizeGrade[] = Object.freeze([
+const sizeGrades: readonly SizeGrade[] = Object.freeze([
   { name: "very coarse", fromGfn: 0, toGfn: 18, sizeMm: [1, 2] },
   { name: "coarse", fromGfn: 18, toGfn: 35, sizeMm: [0.5, 1] },
   { name: "medium", fromGfn: 35, toGfn: 60, sizeMm: [0.25, 0.5] },

@@ -21,7 +21,7 @@ export const typicalStrengthRange = Object.freeze({
   mullingEfficiencyPercent: Object.freeze({ low: 10, high: 100 }),
 });
 /** Where it was not stated. 55 to 70 in iron shops (from memory); sands mixed by hand stand far below: our own. */
-export const usualMullingPercent = Object.freeze({ low: 20, middle: 40, high: 70 });
+const usualMullingPercent = Object.freeze({ low: 20, middle: 40, high: 70 });
 /** The relation itself, all three stated: our own, none was printed with it. */
 const ownFactor = 1.15;
 /** Strength stops rising beyond about this much bentonite: Subbarao & Rammohan, J. Indian Inst. Sci. (abstract). */

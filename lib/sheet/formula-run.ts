@@ -29,7 +29,7 @@ interface Program {
 }
 
 /** Place of an input in the list that run() is given: rows, then sheet, then aggregates, then lookUps. */
-export function inputPlace(slots: Slots, slot: Slot, index: number): number {
+function inputPlace(slots: Slots, slot: Slot, index: number): number {
   const before: { readonly [slot in Slot]: number } = {
     row: 0,
     sheet: slots.rows.length,

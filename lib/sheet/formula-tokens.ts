@@ -23,8 +23,8 @@ export interface Tokens {
 }
 
 /** Characters. */
-export const LONGEST = 2000;
-export const MOST_TOKENS = 1000;
+const LONGEST = 2000;
+const MOST_TOKENS = 1000;
 const MOST_FAULTS = 10;
 
 const blank = /[\s\u00a0\u2007-\u200a\u202f\ufeff]+/uy;

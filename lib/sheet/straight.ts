@@ -38,7 +38,7 @@ const mostBend = 0.06;
 const mostRest = 0.004;
 
 /** The variance of the first order. */
-export function varianceOf({ scales, sources }: Terms): number {
+function varianceOf({ scales, sources }: Terms): number {
   let variance = 0;
   for (let k = 0; k < sources.length; k++) {
     if (scales[k] !== 0) variance += (scales[k]! * scoreSd(sources[k]!.shape)) ** 2;

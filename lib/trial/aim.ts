@@ -38,7 +38,7 @@ export interface Limit {
   readonly side: "too low" | "too high";
 }
 
-export const gridSteps = 80;
+const gridSteps = 80;
 
 /**
  * Degrees of freedom that a trial's scatter is taken to be known with before it begins. Chosen on simulated founders,

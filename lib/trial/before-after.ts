@@ -34,7 +34,7 @@ export interface BeforeAfter {
 }
 
 /** From this lag-one autocorrelation on the interval is widened. */
-export const autocorrelatedFrom = 0.5;
+const autocorrelatedFrom = 0.5;
 /** The interval is never that of fewer values than this: with fewer there is no scatter to know. */
 const leastEffective = 2;
 

@@ -48,7 +48,7 @@ export interface TrialToCheck {
 }
 
 /** From this rank correlation on two things are said to have gone together. */
-export const togetherFrom = 0.8;
+const togetherFrom = 0.8;
 /** Fewer batches that say both teach nothing. */
 const leastBatches = 4;
 

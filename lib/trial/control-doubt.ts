@@ -45,8 +45,8 @@ export function measuringShare(
 }
 
 /** Slack and limit of the sum of departures, in standard deviations. */
-export const cusumSlack = 0.5;
-export const cusumLimit = 5;
+const cusumSlack = 0.5;
+const cusumLimit = 5;
 
 export interface Drift {
   /** Places from 0 among the later values. */

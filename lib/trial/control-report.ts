@@ -27,7 +27,7 @@ import { type Diary, type DiarySeries, type DiaryValue, diaryOf } from "./contro
 /** Fewer values by one method have no limits. */
 export const leastValues = 8;
 /** Limits are from so many values at most, so that what comes later is judged by them. Common practice: 20 to 25. */
-export const mostBaseline = 20;
+const mostBaseline = 20;
 
 export interface Controlled {
   readonly series: DiarySeries;

@@ -152,7 +152,7 @@ function triangleOf(correlation: readonly (readonly number[])[]): number[][] {
 }
 
 /** Correlation of the residuals over the batches that both curves rest on, drawn towards none. */
-export function residualCorrelation(a: ResponseCurve, b: ResponseCurve): number {
+function residualCorrelation(a: ResponseCurve, b: ResponseCurve): number {
   let [ab, aa, bb, both] = [0, 0, 0, 0];
   a.used.forEach((batch, i) => {
     const j = b.used.indexOf(batch);

@@ -3,7 +3,7 @@
 import { median } from "../numbers/summary.ts";
 
 /** Our own: strength and permeability go steeply with density. */
-export const densityApartPercent = 3;
+const densityApartPercent = 3;
 
 /**
  * True for every batch that is left out: the largest set whose densities lie within 3 % of its lightest is kept; of

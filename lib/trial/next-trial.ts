@@ -80,7 +80,7 @@ function widthWith(
 }
 
 /** Covariance after one more observation at row: V − V r rᵀ V / (s² + rᵀ V r), Sherman and Morrison. */
-export function withRow(
+function withRow(
   covariance: readonly (readonly number[])[],
   row: readonly number[],
   variance: number,

@@ -43,7 +43,7 @@ export interface OwnBurnOut {
 /** Above this the record has not moved the figure. */
 const notMoved = 0.8;
 /** Scatter of ln(working bond ÷ live clay) from test to test, as if so many degrees of freedom had found it. Our own. */
-export const bondScatter = Object.freeze({ sd: 0.08, df: 6 });
+const bondScatter = Object.freeze({ sd: 0.08, df: 6 });
 const usualDraws = 4096;
 /** Equal draws of today's heap: about as many as count. */
 const mostKept = 1024;

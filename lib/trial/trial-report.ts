@@ -78,7 +78,7 @@ const properties: readonly TestName[] = [
 
 /** Fewer batches, or fewer levels, give no chance of meeting an aim. */
 export const leastBatches = 5;
-export const leastLevels = 3;
+const leastLevels = 3;
 
 /**
  * The trial of a log along an axis: what the log says, else moisture where two batches or more have it, else

@@ -2,7 +2,7 @@
 
 import { type Band, forecastSeason } from "../../lib/sand/season.ts";
 import { ownBurnOut } from "../../lib/trial/own-burn-out.ts";
-import { type FounderHabits, simulatedHeap } from "../trial/heap-founders.ts";
+import { type FounderHabits, leftAlone, simulatedHeap } from "../trial/heap-founders.ts";
 
 const count = Number(process.argv[2] ?? 400);
 const small = { heapKg: 60, metalKg: 4, pours: 24, testEvery: 2, scatter: 0.08, later: 10 };
@@ -23,18 +23,7 @@ for (const [name, habits] of kinds) {
   for (let seed = 1; seed <= count; seed++) {
     const heap = simulatedHeap(seed * 7919 + 13, habits);
     const found = ownBurnOut(heap.history, { draws: 1024 });
-    const plan = {
-      pours: habits.later,
-      metalKg: habits.metalKg,
-      mend: "none",
-      toLiveClayOfDryMixPercent: 8,
-      toMoistureOfDampPercent: 3.5,
-      clayMoisturePercent: 10,
-      clayLivePercent: 100,
-      newSandMoisturePercent: 0,
-      betweenPours: 0.2,
-    } as const;
-    const last = forecastSeason(found.now, plan, found.scores).points.at(-1)!;
+    const last = forecastSeason(found.now, leftAlone(habits), found.scores).points.at(-1)!;
     const row = [
       holds(found.own, heap.burntKgPerKg),
       holds(last.liveClayOfDryMixPercent, heap.laterPercent),

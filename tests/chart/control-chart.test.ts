@@ -7,43 +7,10 @@ import { limitText } from "../../lib/chart/control-input.ts";
 import { chartSvg } from "../../lib/chart/svg.ts";
 import { textWidth } from "../../lib/chart/text.ts";
 import { Misuse } from "../../lib/issue.ts";
+import { whole } from "./control-samples.ts";
 
 const day = (date: string): number => Date.parse(date) / 86_400_000;
 const start = day("2025-10-04");
-const values = [3.3, 3.5, 3.2, 3.4, 3.3, 3.5, 3.2, 3.4, 3.3, 4.6];
-const whole: ControlInput = {
-  name: "diary-moisture",
-  property: "moisture",
-  unit: "%",
-  basis: "damp mass",
-  points: values.map((value, i) => ({
-    day: start + 30 * i,
-    value,
-    low: value - 0.1,
-    high: value + 0.1,
-    judged: i > 0,
-    signal: i === 9,
-    stepSignal: i === 9,
-  })),
-  limits: {
-    mean: 3.35,
-    upper: 3.9,
-    lower: 2.8,
-    rangeMean: 0.2,
-    rangeUpper: 0.65,
-    from: start + 30,
-    baselineTo: start + 240,
-    to: start + 270,
-    count: 8,
-  },
-  events: [
-    { day: start + 40, letter: "A" },
-    { day: start + 41, letter: "B" },
-  ],
-  pours: [start + 3, start + 80],
-  change: { low: start + 240, high: start + 270 },
-};
-
 interface Read {
   readonly name: string;
   readonly data: {

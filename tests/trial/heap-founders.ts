@@ -2,6 +2,7 @@
 
 import { constant, spread } from "../../lib/quantity/spread-of.ts";
 import { dryHeapKg, type HeapDraft, workIn } from "../../lib/sand/heap-balance.ts";
+import type { SeasonPlan } from "../../lib/sand/season.ts";
 import type { HeapHistory, HistoryEvent } from "../../lib/trial/heap-history.ts";
 import { seeded } from "../seeded.ts";
 
@@ -122,3 +123,16 @@ export function simulatedHeap(seed: number, habits: FounderHabits): SimulatedHea
     laterDryKg: dryHeapKg(heap),
   };
 }
+
+/** The later pours of a founder, nothing put in. */
+export const leftAlone = ({ later, metalKg }: FounderHabits): SeasonPlan => ({
+  pours: later,
+  metalKg,
+  mend: "none",
+  toLiveClayOfDryMixPercent: 8,
+  toMoistureOfDampPercent: 3.5,
+  clayMoisturePercent: 10,
+  clayLivePercent: 100,
+  newSandMoisturePercent: 0,
+  betweenPours: 0.2,
+});

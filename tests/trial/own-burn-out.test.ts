@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { constant } from "../../lib/quantity/spread-of.ts";
 import { type Band, forecastSeason } from "../../lib/sand/season.ts";
 import { ownBurnOut } from "../../lib/trial/own-burn-out.ts";
-import { type FounderHabits, simulatedHeap } from "./heap-founders.ts";
+import { type FounderHabits, leftAlone, simulatedHeap } from "./heap-founders.ts";
 
 const habits: FounderHabits = { heapKg: 60, metalKg: 4, pours: 16, testEvery: 2, scatter: 0.08, later: 6 };
 const holds = ({ low, high }: Band, truth: number): boolean => low <= truth && truth <= high;
@@ -14,18 +14,7 @@ test("95 % intervals of burn-out, and of live clay after six more pours, hold th
   for (let seed = 1; seed <= count; seed++) {
     const heap = simulatedHeap(seed * 7919 + 5, habits);
     const found = ownBurnOut(heap.history, { draws: 512 });
-    const plan = {
-      pours: habits.later,
-      metalKg: habits.metalKg,
-      mend: "none",
-      toLiveClayOfDryMixPercent: 8,
-      toMoistureOfDampPercent: 3.5,
-      clayMoisturePercent: 10,
-      clayLivePercent: 100,
-      newSandMoisturePercent: 0,
-      betweenPours: 0.2,
-    } as const;
-    const season = forecastSeason(found.now, plan, found.scores);
+    const season = forecastSeason(found.now, leftAlone(habits), found.scores);
     if (holds(found.own, heap.burntKgPerKg)) own++;
     if (holds(season.points.at(-1)!.liveClayOfDryMixPercent, heap.laterPercent)) later++;
   }
