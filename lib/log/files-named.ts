@@ -7,6 +7,7 @@ import { type LogNode, plainName } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
 import { sandBlocks } from "./sand-blocks.ts";
 import { sourceOf } from "./source.ts";
+import type { LogText } from "./types.ts";
 
 /**
  * Names of the CSV files that the log's sands, batches and sheets refer to, each once; only names that stand beside
@@ -23,8 +24,10 @@ export function filesNamedIn(text: string): string[] {
 }
 
 /** Names and texts of the files that were handed in and are referred to. */
-export function filesUsed(root: LogNode, files: Files): string[] {
-  return namesIn(root).flatMap((name) => (Object.hasOwn(files, name) ? [name, files[name] ?? ""] : []));
+export function filesUsed(root: LogNode, files: Files): LogText[] {
+  return namesIn(root).flatMap((name) =>
+    Object.hasOwn(files, name) ? [{ name, text: files[name] ?? "" }] : [],
+  );
 }
 
 function namesIn(root: LogNode): string[] {

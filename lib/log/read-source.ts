@@ -23,7 +23,7 @@ import type { Log, Sand } from "./types.ts";
 
 export interface ToRead {
   readonly source: Source;
-  /** As the founder typed it, for the fingerprint. */
+  /** As the founder typed it, for the fingerprint and to hand on. */
   readonly typed: Source;
   readonly files: Files;
   /** What is known to be wrong already. */
@@ -95,6 +95,7 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     reportAbout,
   });
 
+  const used = filesUsed(root, files);
   return {
     format: 1,
     file: source.file,
@@ -105,7 +106,8 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     ...trial,
     sheets,
     ...season,
-    fingerprint: fingerprint(typed.text, ...filesUsed(root, files)),
+    fingerprint: fingerprint(typed.text, ...used.flatMap(({ name, text }) => [name, text])),
+    texts: [{ name: typed.file, text: typed.text }, ...used],
   };
 }
 

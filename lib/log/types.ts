@@ -96,4 +96,12 @@ export interface Log extends HeapSections {
   readonly sheets: readonly LoggedSheet[];
   /** Eight hex digits of the log's text, so that page and data can be matched. */
   readonly fingerprint: string;
+  /** The log's own text first, then those of the CSV files that it names, as they were typed: what a page may hand on. */
+  readonly texts: readonly LogText[];
+}
+
+/** A file of the founder's, as it was typed. */
+export interface LogText {
+  readonly name: string;
+  readonly text: string;
 }

@@ -2,7 +2,7 @@
 
 import type { Chart } from "../chart/chart.ts";
 import type { Caution, Finding } from "../finding/finding.ts";
-import type { Issue } from "../issue.ts";
+import type { Issue, Place } from "../issue.ts";
 
 export type Inline = string | { readonly strong: string } | { readonly em: string };
 export type Text = string | readonly Inline[];
@@ -32,6 +32,8 @@ export interface TableCell {
   readonly plusMinus?: string;
   /** A fault in words, shown at the cell. */
   readonly fault?: string;
+  /** Where the reading that it shows stands in the log: the live page edits it there. */
+  readonly at?: Place;
 }
 export type TableRow = readonly (string | TableCell)[];
 
@@ -112,6 +114,17 @@ export interface Page {
   readonly issues: readonly Issue[];
   /** Plain figures for JSON and for a script: name → value with its ± . */
   readonly figures: { readonly [name: string]: unknown };
+  /** Files that travel with the page, each one click away: the log and its sheets. */
+  readonly attachments?: readonly Attachment[];
+}
+
+/** A text file that a page hands on as it is. */
+export interface Attachment {
+  /** "one-heap.yaml" */
+  readonly name: string;
+  readonly text: string;
+  /** What it is, in a few words: "the log that this page was made from". */
+  readonly says: string;
 }
 
 /** What a notebook's function may leave out; a Page has all of it. */

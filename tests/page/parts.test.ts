@@ -115,7 +115,7 @@ describe("a notebook", () => {
     castings: [],
     questions: [],
     mulling: [],
-    fingerprint: "00",
+    fingerprint: "00", texts: [],
   } as Log;
   const spec: PageSpec = { question: "How fine?", answer: ["Fine."], sections: [] };
 
