@@ -115,7 +115,8 @@ describe("a notebook", () => {
     castings: [],
     questions: [],
     mulling: [],
-    fingerprint: "00", texts: [],
+    fingerprint: "00",
+    texts: [],
   } as Log;
   const spec: PageSpec = { question: "How fine?", answer: ["Fine."], sections: [] };
 
