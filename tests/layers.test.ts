@@ -17,6 +17,7 @@ const order = [
   "chart",
   "page",
   "index.ts",
+  "live",
   "disk",
   "main.ts",
 ];
