@@ -116,6 +116,15 @@ export interface Page {
   readonly figures: { readonly [name: string]: unknown };
   /** Files that travel with the page, each one click away: the log and its sheets. */
   readonly attachments?: readonly Attachment[];
+  /** Under the title of a write-up: who, when, which version, of which data. */
+  readonly titleBlock?: readonly TitleLine[];
+  /** True: the text names its sources by number, "[3]", so they stand in a numbered list. */
+  readonly numberedSources?: boolean;
+}
+
+export interface TitleLine {
+  readonly label: string;
+  readonly text: string;
 }
 
 /** A text file that a page hands on as it is. */

@@ -2,13 +2,23 @@
 
 import type { Page } from "./blocks.ts";
 import { type Draw, drawCharts } from "./drawing.ts";
+import { htmlAttachments, htmlTitleBlock } from "./html-attachments.ts";
 import { htmlBlocks } from "./html-blocks.ts";
 import { htmlErrors, htmlIssues } from "./html-notes.ts";
 import { escapeHtml, htmlList, htmlText } from "./html-text.ts";
 import { type LaidPage, layOut } from "./lay-out.ts";
 import { HATCH, pageStyle } from "./style.ts";
 import { plainText } from "./visible.ts";
-import { CAUTION, errorNotice, hazardLine, INVENTED, othersTitle, SOURCES, WENT_WRONG } from "./words.ts";
+import {
+  CAUTION,
+  errorNotice,
+  FILES,
+  hazardLine,
+  INVENTED,
+  othersTitle,
+  SOURCES,
+  WENT_WRONG,
+} from "./words.ts";
 
 export interface HtmlOptions {
   /** Language of the page, a BCP 47 tag; "en" unless said otherwise. */
@@ -74,12 +84,13 @@ async function htmlSections(laid: LaidPage, draw?: Draw): Promise<string> {
 
 /** What stands in the body around the sections: header, errors, sources, other issues and colophon. */
 function htmlBody(laid: LaidPage, sections: string): string {
-  const { sources, others, colophon, errors, invented } = laid;
+  const { sources, others, colophon, errors, invented, attachments } = laid;
   const notice = errorNotice(errors.length);
   return [
     "<header>",
     `<h1>${escapeHtml(laid.title)}</h1>`,
     invented ? `<p class="invented">${INVENTED}</p>` : "",
+    laid.titleBlock.length === 0 ? "" : htmlTitleBlock(laid.titleBlock),
     `<p class="question">${htmlText(laid.question)}</p>`,
     errors.length === 0
       ? ""
@@ -94,8 +105,16 @@ function htmlBody(laid: LaidPage, sections: string): string {
     "<main>",
     errors.length === 0 ? "" : section("what-went-wrong", "went-wrong", WENT_WRONG, htmlErrors(errors)),
     sections,
-    sources.length === 0 ? "" : section("sources", "sources", SOURCES, htmlList(sources.map(escapeHtml))),
+    sources.length === 0
+      ? ""
+      : section(
+          "sources",
+          "sources",
+          SOURCES,
+          htmlList(sources.map(escapeHtml), "", laid.numberedSources ? "ol" : "ul"),
+        ),
     others.length === 0 ? "" : section("notes", "notes", othersTitle(others), htmlIssues(others)),
+    attachments.length === 0 ? "" : section("files", "files", FILES, htmlAttachments(attachments)),
     "</main>",
     colophon.length === 0
       ? ""

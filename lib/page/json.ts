@@ -4,7 +4,7 @@ import { invariant } from "../issue.ts";
 import type { Page, TableCell, TableColumn } from "./blocks.ts";
 import { everyBlock, layOut } from "./lay-out.ts";
 import { cellOf, tenDigits } from "./table-parts.ts";
-import { plainText, visible } from "./visible.ts";
+import { hiddenAsCodes, plainText, visible } from "./visible.ts";
 
 /** Raised when a key changes its meaning or goes; keys may be added without. */
 const PAGE_FORMAT = "mullbook-page/1";
@@ -12,7 +12,8 @@ const PAGE_FORMAT = "mullbook-page/1";
 /**
  * The page's figures, tables, charts, findings, cautions and issues as JSON. Numbers carry ten significant digits;
  * a number that is none (NaN, infinite) is null. Keys stand in a fixed order, those of figures by name, so the
- * same page gives the same bytes. Hidden characters are written as codes. Throws Misuse on a circle in figures.
+ * same page gives the same bytes. Hidden characters are written as codes; in the files that travel with the page as
+ * codes of JSON, so that they read back byte for byte. Throws Misuse on a circle in figures.
  */
 export function writeJson(page: Page): string {
   const laid = layOut(page);
@@ -21,6 +22,7 @@ export function writeJson(page: Page): string {
     format: PAGE_FORMAT,
     title: laid.title,
     invented: laid.invented,
+    ...(laid.titleBlock.length === 0 ? {} : { titleBlock: laid.titleBlock }),
     question: plainText(laid.question),
     answer: laid.answer.map(plainText),
     cautions: blocks.flatMap((block) => (block.kind === "caution" ? [block.caution] : [])),
@@ -49,8 +51,13 @@ export function writeJson(page: Page): string {
     issues: laid.issues,
     sources: laid.sources,
     colophon: laid.colophon,
+    ...(laid.attachments.length === 0 ? {} : { attachments: laid.attachments }),
   };
-  const text = JSON.stringify(whole, (_, value) => printable(value), 2);
+  const files = new Set<unknown>(laid.attachments);
+  function written(this: unknown, key: string, value: unknown): unknown {
+    return key === "text" && files.has(this) ? value : printable(value);
+  }
+  const text = hiddenAsCodes(JSON.stringify(whole, written, 2));
   // Can stand in a script element too, should anyone put it there.
   return `${text.replace(/<(?=[/!])/g, "\\u003c")}\n`;
 }

@@ -1,7 +1,17 @@
 // A page as the writers may rely on it: sections in their fixed order, cautions first, figures numbered.
 
 import { type Issue, invariant, placeText, type Severity } from "../issue.ts";
-import type { Block, ChartBlock, Page, PlainBlock, SectionRole, TableBlock, Text } from "./blocks.ts";
+import type {
+  Attachment,
+  Block,
+  ChartBlock,
+  Page,
+  PlainBlock,
+  SectionRole,
+  TableBlock,
+  Text,
+  TitleLine,
+} from "./blocks.ts";
 import { stemGiver } from "./file-name.ts";
 
 /** A table or chart with its number in the page and the stem of its file. */
@@ -38,6 +48,9 @@ export interface LaidPage {
   readonly others: readonly Issue[];
   readonly invented: boolean;
   readonly figures: Page["figures"];
+  readonly attachments: readonly Attachment[];
+  readonly titleBlock: readonly TitleLine[];
+  readonly numberedSources: boolean;
   /** The hazards of the page's cautions, a sentence each, for the line that stands before the first figure. */
   readonly hazards: readonly string[];
 }
@@ -82,6 +95,9 @@ export function layOut(page: Page): LaidPage {
     others: issues.filter(({ severity }) => severity !== "error"),
     invented: page.invented === true,
     figures: page.figures,
+    attachments: page.attachments ?? [],
+    titleBlock: page.titleBlock ?? [],
+    numberedSources: page.numberedSources === true,
     hazards: sections.flatMap(({ blocks }) =>
       blocks.flatMap((block) => (block.kind === "caution" ? [block.caution.text] : [])),
     ),

@@ -3,6 +3,7 @@
 import { NUMBERED_COLUMNS, WIDEST_PART } from "./html-table.ts";
 import { paletteStyle } from "./palette.ts";
 import { PRINT_STYLE } from "./style-print.ts";
+import { TITLE_STYLE } from "./style-title.ts";
 
 const SERIF = `Charter,"Bitstream Charter","Iowan Old Style","Palatino Linotype",Cambria,"Noto Serif",Georgia,serif`;
 const SANS = `system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans","Helvetica Neue",Arial,sans-serif`;
@@ -134,5 +135,16 @@ th,td{padding-right:1rem}}`;
 
 /** The whole style sheet. */
 export function pageStyle(): string {
-  return [paletteStyle(), PAGE, FIGURES, TABLE, NOTES, NARROW_DRAWINGS, DESK, PHONE, PRINT_STYLE].join("\n");
+  return [
+    paletteStyle(),
+    PAGE,
+    FIGURES,
+    TABLE,
+    NOTES,
+    TITLE_STYLE,
+    NARROW_DRAWINGS,
+    DESK,
+    PHONE,
+    PRINT_STYLE,
+  ].join("\n");
 }

@@ -22,6 +22,16 @@ export function visible(text: string): string {
   return text.replace(LONE_SURROGATE, "\ufffd").replace(HIDDEN, code);
 }
 
+/** A JSON text in which hidden characters stand as JSON's own codes: it reads back as it was, and hides nothing. */
+export function hiddenAsCodes(json: string): string {
+  return json.replace(HIDDEN, (character) =>
+    character
+      .split("")
+      .map((unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`)
+      .join(""),
+  );
+}
+
 /** visible() on one line: runs of white space become one space, ends are trimmed. */
 export function visibleLine(text: string): string {
   return visible(text).replace(/\s+/g, " ").trim();

@@ -22,6 +22,8 @@ export const WORKED_OUT = "How each column is worked out";
 
 export const RESTS_ON = "What it rests on";
 export const SOURCES = "Sources";
+/** Over the files that travel with a page. */
+export const FILES = "The files behind this page";
 /** Said at a key figure that must not be relied on. */
 export const WEAK = "in doubt";
 
