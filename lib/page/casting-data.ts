@@ -35,10 +35,10 @@ function castingsTable({ pours }: FaultsAndSand): Block {
       align: "text",
     })),
     rows: pours.flatMap((pour) =>
-      pour.castings.map(({ name, faults, incomplete, note }) => [
+      pour.castings.map(({ name, faults, incomplete, note, place }) => [
         pour.name,
         name,
-        foundWords(faults, incomplete),
+        { text: foundWords(faults, incomplete), at: place },
         ...(noted ? [note ?? ""] : []),
       ]),
     ),
@@ -111,7 +111,8 @@ function sandCell(pour: CastPour, series: DiarySeries, units: ShownUnits): Table
 }
 
 function measuredCell(measured: Measured | undefined, unit: string, units: ShownUnits): TableCell | string {
-  return measured ? cellOf(withEnds(measured, measured.text), { unit }, units) : "";
+  if (!measured) return "";
+  return { ...cellOf(withEnds(measured, measured.text), { unit }, units), at: measured.place };
 }
 
 function cellOf(

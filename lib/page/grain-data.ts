@@ -1,6 +1,7 @@
 // What was sieved and how, as a section of a page.
 
 import type { SandReport } from "../finding/sand-report.ts";
+import type { Place } from "../issue.ts";
 import { printNumber } from "../quantity/print.ts";
 import { sheet } from "../sheet/sheet.ts";
 import type { Block, Section, TableCell } from "./blocks.ts";
@@ -17,8 +18,8 @@ export function grainData(reports: readonly SandReport[]): Section {
         sieving.portion ?? "",
         sieving.washed === undefined ? "not said" : sieving.washed ? "yes" : "no",
         sieving.minutes === undefined ? "" : number(sieving.minutes, 0),
-        sieving.startG ? number(sieving.startG.value, 2) : "",
-        sieving.unit === "g" ? number(sum, 2) : "",
+        sieving.startG ? { ...number(sieving.startG.value, 2), at: sieving.startG.place } : "",
+        sieving.unit === "g" ? { ...number(sum, 2), at: sieving.place } : "",
         loss
           ? {
               ...number(lossPercent(sieving.startG!.value, sum), 1),
@@ -116,11 +117,19 @@ function sharesTable(reports: readonly SandReport[]): Block {
         ...reports.map((report) => {
           const fraction = fractionAt(report, mm);
           if (!fraction) return "";
-          return number(shares.get(report)![report.grading.fractions.indexOf(fraction)]!, 1);
+          const share = number(shares.get(report)![report.grading.fractions.indexOf(fraction)]!, 1);
+          const at = heldAt(report, fraction.label);
+          return at ? { ...share, at } : share;
         }),
       ];
     }),
   };
+}
+
+/** Where what the sieve held was written, if the sand was sieved once. */
+function heldAt({ sievings }: SandReport, label: string): Place | undefined {
+  if (sievings.length !== 1) return undefined;
+  return sievings[0]!.retained.find((entry) => entry.label === label)?.mass.place;
 }
 
 /** In the names of the table's columns: the formula that is shown is the one that is run. */

@@ -1,6 +1,7 @@
 // What the log says of its heap: what it is now, and what happened to it.
 
 import type { HeapReport } from "../finding/heap-report.ts";
+import type { Measured } from "../log/figure-types.ts";
 import type { HeapEvent } from "../log/heap-record.ts";
 import type { Log, UnitSystem } from "../log/types.ts";
 import type { Block, Section, TableBlock, TableCell } from "./blocks.ts";
@@ -55,10 +56,14 @@ const bare = ({ low, high }: { readonly low: number; readonly high: number }): b
 /** A row for each pour, with what was done until the next. */
 function record(events: readonly HeapEvent[], system: UnitSystem): TableBlock {
   const mass = { unit: shownUnit("kg", system), dataUnit: "kg", align: "number" } as const;
-  const cell = (kg: number): TableCell | string =>
-    kg === 0 ? "" : { text: String(Number(inShownUnit(kg, "kg", system).value.toPrecision(3))), number: kg };
-  const total = (own: readonly HeapEvent[], kind: HeapEvent["kind"]): TableCell | string =>
-    cell(own.reduce((all, event) => all + (event.kind === kind ? massOf(event) : 0), 0));
+  /** Of one event the cell is its figure as typed; of several their sum, which stands nowhere. */
+  const total = (own: readonly HeapEvent[], kind: HeapEvent["kind"]): TableCell | string => {
+    const masses = own.flatMap((event) => (event.kind === kind ? (massOf(event) ?? []) : []));
+    const kg = masses.reduce((all, { value }) => all + value, 0);
+    if (kg === 0) return "";
+    const text = String(Number(inShownUnit(kg, "kg", system).value.toPrecision(3)));
+    return { text, number: kg, ...(masses.length === 1 ? { at: masses[0]!.place } : {}) };
+  };
   return {
     kind: "table",
     name: "record",
@@ -93,10 +98,10 @@ function byPour(events: readonly HeapEvent[]): readonly (readonly HeapEvent[])[]
   return rows;
 }
 
-function massOf(event: HeapEvent): number {
-  if (event.kind === "pour") return event.metalKg?.value ?? 0;
-  if (event.kind === "rebond") return event.clayKg.value;
-  return event.kind === "tested" ? 0 : event.massKg.value;
+function massOf(event: HeapEvent): Measured | undefined {
+  if (event.kind === "pour") return event.metalKg;
+  if (event.kind === "rebond") return event.clayKg;
+  return event.kind === "tested" ? undefined : event.massKg;
 }
 
 function tested(event: HeapEvent): string[] {

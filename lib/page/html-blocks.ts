@@ -11,12 +11,16 @@ import { inlineSvg } from "./svg-text.ts";
 import { WORKED_OUT } from "./words.ts";
 import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
-/** Blocks one after the other; drawings holds every chart among them. */
-export function htmlBlocks(blocks: readonly LaidBlock[], drawings: ReadonlyMap<LaidChart, Drawings>): string {
-  return blocks.map((block) => htmlBlock(block, drawings)).join("\n");
+/** Blocks one after the other; drawings holds every chart among them. live: cells say where their readings stand in the log. */
+export function htmlBlocks(
+  blocks: readonly LaidBlock[],
+  drawings: ReadonlyMap<LaidChart, Drawings>,
+  live = false,
+): string {
+  return blocks.map((block) => htmlBlock(block, drawings, live)).join("\n");
 }
 
-function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>): string {
+function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>, live: boolean): string {
   switch (block.kind) {
     case "prose":
       return `<p>${htmlText(block.text)}</p>`;
@@ -31,27 +35,27 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>)
     case "issues":
       return htmlIssues(block.issues);
     case "table":
-      return htmlTableBlock(block);
+      return htmlTableBlock(block, live);
     case "chart":
       return htmlChart(block, drawings.get(block)!);
     case "fold":
-      if (block.ownSheet) return ownSheet(block.summary, htmlBlocks(block.blocks, drawings));
-      return fold(block.summary, htmlBlocks(block.blocks, drawings), block.screenOnly);
+      if (block.ownSheet) return ownSheet(block.summary, htmlBlocks(block.blocks, drawings, live));
+      return fold(block.summary, htmlBlocks(block.blocks, drawings, live), block.screenOnly);
   }
 }
 
 /** The table, its rows beyond the first screens and its formulas on demand. */
-function htmlTableBlock(block: LaidTable): string {
+function htmlTableBlock(block: LaidTable, live: boolean): string {
   const { head, rest } = foldedRows(block);
   const label = `Table ${block.number}`;
   const more =
-    rest && htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}` });
+    rest && htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}`, live });
   const formulas = workedOut(block).map((one) => {
     const source = one.source === undefined ? "" : ` <small>(${flowHtml(one.source)})</small>`;
     return `${flowHtml(workedOutName(one))} = <code>${escapeHtml(one.formula)}</code>${source}`;
   });
   return [
-    htmlTables({ ...head, label }),
+    htmlTables({ ...head, label, live }),
     rest ? fold(capital(rest.says), more!) : "",
     formulas.length > 0 ? fold(WORKED_OUT, htmlList(formulas), true) : "",
   ]

@@ -5,6 +5,7 @@ import { columnGroups } from "./column-groups.ts";
 import { cutAtDecimalMark, widthsAfterMark } from "./decimal-mark.ts";
 import { escapeHtml, flowHtml } from "./html-text.ts";
 import { cellOf, type TableParts } from "./table-parts.ts";
+import { visible } from "./visible.ts";
 
 /** Widest part behind a decimal mark that the style sheet has a class for, in characters. */
 export const WIDEST_PART = 24;
@@ -53,7 +54,15 @@ export function htmlTables(parts: TableParts): string {
     .join("\n");
 }
 
-function oneTable({ label, caption, columns, rows, foot = [], notes = [] }: TableParts): string {
+function oneTable({
+  label,
+  caption,
+  columns,
+  rows,
+  foot = [],
+  notes = [],
+  live = false,
+}: TableParts): string {
   const widths = columns.map((column, c) =>
     partWidths(column.align === "text" ? [] : [...rows, ...foot].map((row) => cellOf(row[c]).text)),
   );
@@ -63,8 +72,9 @@ function oneTable({ label, caption, columns, rows, foot = [], notes = [] }: Tabl
   const tableRow = (row: TableRow) => {
     const cells = columns.map((_, c) => {
       const cell = cellOf(row[c]);
-      if (isNumber(c)) return `<td${own(c)}>${content(cell, widths[c])}</td>`;
-      const text = words(cell, isShort[c]! || c >= NUMBERED_COLUMNS);
+      const shown = (inside: string) => (live ? changeable(cell, inside) : inside);
+      if (isNumber(c)) return `<td${own(c)}>${shown(content(cell, widths[c]))}</td>`;
+      const text = shown(words(cell, isShort[c]! || c >= NUMBERED_COLUMNS));
       return c === 0 ? `<th scope="row">${text}</th>` : `<td>${text}</td>`;
     });
     return `<tr>${cells.join("")}</tr>`;
@@ -91,6 +101,13 @@ ${rows.map(tableRow).join("\n")}
 </tbody>${foot.length === 0 ? "" : `\n<tfoot>\n${foot.map(tableRow).join("\n")}\n</tfoot>`}
 </table>
 </div>${notes.map((note) => `\n<p class="table-note">${flowHtml(note)}</p>`).join("")}`;
+}
+
+/** A button in the cell, by which the live page edits its reading; the place as file, offset and length, the file as in an address. */
+function changeable({ text, at }: TableCell, inside: string): string {
+  if (at?.offset === undefined || text === "") return inside;
+  const place = `${encodeURIComponent(visible(at.file))}:${at.offset}:${at.length ?? 0}`;
+  return `<span class="at" role="button" tabindex="0" data-at="${escapeHtml(place)}">${inside}</span>`;
 }
 
 function words({ text, fault }: TableCell, shortColumn: boolean): string {

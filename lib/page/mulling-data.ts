@@ -66,7 +66,7 @@ function typed(of: Measured | undefined, unit: string, system: UnitSystem): Tabl
   const show = (value: number): string =>
     String(Number(inShownUnit(value, unit, system).value.toPrecision(4)));
   const half = of.plusMinus ? ` ± ${show(of.plusMinus.size)}` : "";
-  return { text: `${show(of.value)}${half}`, number: of.value, whole: true };
+  return { text: `${show(of.value)}${half}`, number: of.value, whole: true, at: of.place };
 }
 
 function efficiencyCell(percent: number | undefined): TableCell {

@@ -1,6 +1,6 @@
 // A cell of a founder's own sheet as a page shows it.
 
-import type { NamedText } from "../log/logged-sheet.ts";
+import type { Typed } from "../log/logged-sheet.ts";
 import { printFigure } from "../quantity/print.ts";
 import { readQuantity } from "../quantity/read-quantity.ts";
 import { convertDifference, sameDifference, type Unit } from "../quantity/unit.ts";
@@ -49,8 +49,9 @@ export function sheetCell(
   cell: Cell,
   worked: boolean,
   tell: (fault: CellFault) => string,
-  typed?: Pick<NamedText, "text">,
+  typed?: Typed,
 ): TableCell {
+  const at = typed ? { at: typed.place } : {};
   switch (cell.kind) {
     case "figure": {
       const plusMinus = typed && typedPlusMinus(typed.text, cell.unit);
@@ -59,14 +60,15 @@ export function sheetCell(
         number: cell.value,
         ...(worked ? {} : { whole: true }),
         ...(plusMinus === undefined ? {} : { plusMinus }),
+        ...at,
       };
     }
     case "fault":
-      return { text: "–", fault: tell(cell.fault) };
+      return { text: "–", fault: tell(cell.fault), ...at };
     case "empty":
       return { text: "" };
     default:
-      return { text: cell.text };
+      return { text: cell.text, ...at };
   }
 }
 

@@ -12,6 +12,8 @@ export interface TableParts {
   readonly foot?: readonly TableRow[];
   /** Told under the table, a line each. */
   readonly notes?: readonly string[];
+  /** For a page in which figures can be changed: a cell says where in the log its reading stands. */
+  readonly live?: boolean;
 }
 
 export function cellOf(cell: string | TableCell | undefined): TableCell {

@@ -3,6 +3,7 @@
 import { endsOf } from "../finding/ends.ts";
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
+import type { Measured } from "../log/figure-types.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
@@ -47,7 +48,7 @@ export function trialData(
       name: "tests",
       caption: "What was tested; ± as far as it is known, the mean of repeats where there are any",
       columns: [{ head: "Batch", align: "text" }, ...used.map((test) => testColumn(test, rows, units))],
-      rows: rows.map((row) => [row.batch.name, ...used.map((test) => testCell(row.tests[test], units))]),
+      rows: rows.map((row) => [row.batch.name, ...used.map((test) => testCell(row, test, units))]),
     });
   }
   const apart = rows.flatMap(({ batch, apart: others }) =>
@@ -85,9 +86,13 @@ function unitOf(unit: string, system: UnitSystem): Pick<TableColumn, "unit" | "d
   return shown === unit ? { unit } : { unit: shown, dataUnit: unit };
 }
 
-function testCell(one: BatchFigure | undefined, units: ShownUnits): TableCell {
+/** Its place is the number as typed, else the reading, the first where it was repeated. */
+function testCell({ batch, tests: figures }: BatchFigures, test: TestName, units: ShownUnits): TableCell {
+  const one = figures[test];
   if (!one) return { text: "" };
-  return { text: textOf(one, units), number: one.value };
+  const readings = batch.readings.filter((reading) => reading.test === test);
+  const at = (readings.length === 1 ? readings[0]!.worked?.place : undefined) ?? readings[0]?.place;
+  return { text: textOf(one, units), number: one.value, ...(at ? { at } : {}) };
 }
 
 function unitAfter({ test, unit }: BatchFigure, units: ShownUnits): string {
@@ -113,10 +118,13 @@ function textOf({ spread, value: metric, missing, test, unit }: BatchFigure, uni
 
 function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Block {
   const clay = recipeFormula("clayOfDryMixPercent", rows);
-  const mass = (kg: number | undefined): TableCell | string =>
-    kg === undefined
-      ? ""
-      : { text: printNumber(inShownUnit(kg, "kg", system).value, kg < 1 ? 3 : 2), number: kg };
+  const mass = (one: Measured | undefined): TableCell | string => {
+    if (!one) return "";
+    const { value: kg, place: at } = one;
+    return { text: printNumber(inShownUnit(kg, "kg", system).value, kg < 1 ? 3 : 2), number: kg, at };
+  };
+  const minutes = (one: Measured | undefined): TableCell | string =>
+    one ? { text: String(one.value), at: one.place } : "";
   return {
     kind: "table",
     name: "batches",
@@ -136,14 +144,14 @@ function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Bl
       batch.name,
       batch.date ?? "",
       batch.order === undefined ? "" : String(batch.order),
-      mass(batch.recipe?.sandKg?.value),
-      mass(batch.recipe?.clayKg?.value),
-      mass(batch.recipe?.waterKg?.value),
+      mass(batch.recipe?.sandKg),
+      mass(batch.recipe?.clayKg),
+      mass(batch.recipe?.waterKg),
       recipe
         ? figureCell({ value: recipe.clayOfDryMixPercent.value, ...endsOf(recipe.clayOfDryMixPercent) })
         : "",
-      batch.mulledMin ? String(batch.mulledMin.value) : "",
-      batch.stoodMin ? String(batch.stoodMin.value) : "",
+      minutes(batch.mulledMin),
+      minutes(batch.stoodMin),
     ]),
   };
 }
