@@ -20,6 +20,7 @@ export interface Rig {
   readonly name: string;
   /** What the log says of it, by field with its unit: boreMm, tubeMm, rammerKg, dropMm, blows, columnMm, vesselMl, blankMm, blankS, rulerMm. */
   readonly fields: { readonly [field: string]: Measured };
+  readonly note?: string;
   readonly place: Place;
 }
 

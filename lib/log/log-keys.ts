@@ -21,6 +21,7 @@ export const logKeys: readonly string[] = [
   "batches",
   "batches file",
   "sheets",
+  "experiment",
   ...heapSectionKeys,
 ];
 
@@ -35,6 +36,7 @@ export const sectionLines: { readonly [key: string]: string } = {
   trial: "trial: { axis: moisture }",
   sheets: "sheets:",
   heap: "heap: { mass: 120 kg ± 5 kg }",
+  experiment: "experiment: { question: Does a longer mull raise green strength? }",
   ...heapSectionLines,
 };
 
@@ -93,6 +95,24 @@ export const recipeKeys = [
   "bentonite moisture",
   "clay moisture",
   "scale",
+] as const;
+
+/** Of an experiment; most may be a list of lines. */
+export const experimentKeys = [
+  "question",
+  "expected",
+  "changed",
+  "held",
+  "measured",
+  "departures",
+  "left out",
+  "open",
+  "review",
+  "by",
+  "where",
+  "from",
+  "to",
+  "version",
 ] as const;
 
 /** What a reading may say besides its figures. */

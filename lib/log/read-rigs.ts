@@ -78,13 +78,13 @@ export function readRigs(node: LogNode | undefined, report: Report): Rig[] {
     if (!body) return [];
     const known = [...rigFields.map(({ what }) => what), "note"];
     const fields = fieldsOf(body, known, `of the rig "${name}"`, report);
-    textOf(fields.get("note"), "note", report);
+    const note = textOf(fields.get("note"), "note", report);
     const read: Record<string, Measured> = {};
     for (const field of rigFields) {
       const measured = measuredOf(fields.get(field.what), field, report);
       if (measured) read[field.raw] = measured;
     }
-    return [{ name, fields: read, place: entry.keyPlace }];
+    return [{ name, fields: read, ...(note === undefined ? {} : { note }), place: entry.keyPlace }];
   });
   const bores = rigs.flatMap(({ fields }) => fields.boreMm ?? []);
   for (const bore of bores) checkBore("A bore", bore, likelyBores(bores), report);

@@ -11,6 +11,7 @@ import { reportTo } from "./issue-list.ts";
 import { logKeys, sandKeys } from "./log-keys.ts";
 import { isHoled, type MapNode, type PlacedComplaint } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
+import { readExperiment } from "./read-experiment.ts";
 import { checkFormat, readHead } from "./read-head.ts";
 import { readHeapSections } from "./read-heap-sections.ts";
 import { readScales, readSieveSets } from "./read-rig.ts";
@@ -84,6 +85,7 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     report: aboutFile,
     reportAbout,
   });
+  const experiment = readExperiment(fields.entry("experiment"), trial.batches, aboutFile, reportAbout);
   const season = readHeapSections(fields, { sands: sandNames, heapKg: trial.heapKg }, aboutFile);
   const sheets = readSheets(fields.get("sheets"), {
     source,
@@ -105,6 +107,7 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     sands,
     ...trial,
     sheets,
+    ...(experiment ? { experiment } : {}),
     ...season,
     fingerprint: fingerprint(typed.text, ...used.flatMap(({ name, text }) => [name, text])),
     texts: [{ name: typed.file, text: typed.text }, ...used],
@@ -113,7 +116,7 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
 
 /** Neither sands nor batches nor sheets, nor anything of a heap: not even under a misspelt name, or on lines that could not be read. */
 function saysNothing(root: MapNode, fields: Fields): boolean {
-  const sections = ["sands", "batches", "batches file", "sheets", ...heapSectionKeys];
+  const sections = ["sands", "batches", "batches file", "sheets", "experiment", ...heapSectionKeys];
   if (isHoled(root) || sections.slice(1).some((section) => fields.get(section) !== undefined)) return false;
   const sands = fields.get("sands");
   if (sands) return sands.kind === "map" && !isHoled(sands);

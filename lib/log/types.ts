@@ -3,6 +3,7 @@
 import type { Place } from "../issue.ts";
 import type { Sieve } from "../sand/sieve.ts";
 import type { Aim, Batch, Rig, TrialAxis } from "./batch.ts";
+import type { ExperimentRecord } from "./experiment-record.ts";
 import type { Measured, Scale } from "./figure-types.ts";
 import type { HeapKg } from "./heap.ts";
 import type { HeapSections } from "./heap-record.ts";
@@ -94,6 +95,8 @@ export interface Log extends HeapSections {
   readonly batches: readonly Batch[];
   /** The founder's own sheets as typed; logSheets() works them out. */
   readonly sheets: readonly LoggedSheet[];
+  /** What the founder says of the experiment that the batches belong to. */
+  readonly experiment?: ExperimentRecord;
   /** Eight hex digits of the log's text, so that page and data can be matched. */
   readonly fingerprint: string;
   /** The log's own text first, then those of the CSV files that it names, as they were typed: what a page may hand on. */
