@@ -1,6 +1,7 @@
 // The drawings of a page's charts.
 
 import type { VegaLiteSpec } from "../chart/chart.ts";
+import { fingerprint } from "../log/fingerprint.ts";
 import { everyBlock, type LaidChart, type LaidPage } from "./lay-out.ts";
 
 /** Draws a spec as SVG. */
@@ -13,6 +14,38 @@ const NARROW = 340;
 export interface Drawings {
   readonly wide: string;
   readonly narrow: string;
+  /** Of a live page: what tells its spec from any other, at each width. */
+  readonly specs?: { readonly wide: string; readonly narrow: string };
+}
+
+/** A chart's place in a page, its spec at one width, and what tells that drawing from any other. */
+export interface ToDraw {
+  readonly number: number;
+  readonly width: "wide" | "narrow";
+  readonly key: string;
+  readonly spec: VegaLiteSpec;
+}
+
+/** The chart at both widths, not drawn yet. */
+export function toDraw({ chart, number }: LaidChart): { readonly wide: ToDraw; readonly narrow: ToDraw } {
+  const at = (width: ToDraw["width"], px: number): ToDraw => {
+    const spec = chart.spec(px);
+    const text = JSON.stringify(spec);
+    return {
+      number,
+      width,
+      key: `${width[0]}${number}-${fingerprint(text)}${text.length.toString(36)}`,
+      spec,
+    };
+  };
+  return { wide: at("wide", WIDE), narrow: at("narrow", NARROW) };
+}
+
+/** Every chart of the page, in order. */
+export function chartsIn(page: LaidPage): LaidChart[] {
+  return page.sections
+    .flatMap((section) => everyBlock(section.blocks))
+    .filter((block) => block.kind === "chart");
 }
 
 /** Every chart of the page at the widths asked for. Without charts the drawing library is not even loaded. */
@@ -21,9 +54,7 @@ export async function drawCharts(
   draw: Draw | undefined,
   widths: "both" | "wide",
 ): Promise<ReadonlyMap<LaidChart, Drawings>> {
-  const charts = page.sections
-    .flatMap((section) => everyBlock(section.blocks))
-    .filter((block) => block.kind === "chart");
+  const charts = chartsIn(page);
   const drawings = new Map<LaidChart, Drawings>();
   if (charts.length === 0) return drawings;
   const svg = draw ?? (await import("../chart/svg.ts")).chartSvg;

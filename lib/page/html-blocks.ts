@@ -70,14 +70,14 @@ const ownSheet = (title: string, inside: string): string =>
   `<div class="own-sheet"><h3>${escapeHtml(title)}</h3>\n${inside}\n</div>`;
 
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
-function htmlChart({ chart, number, screenOnly }: LaidChart, { wide, narrow }: Drawings): string {
+function htmlChart({ chart, number, screenOnly }: LaidChart, { wide, narrow, specs }: Drawings): string {
   const label = `Figure ${number}`;
   const data = { label: `Data of figure ${number}`, ...chartTableParts(chart.table) };
   const table = withoutIdleEnds(htmlTable(data));
   return `<figure id="figure-${number}"${screenOnly ? ' class="screen"' : ""}>
 <div role="img" aria-label="${escapeHtml(chart.alt)}">
-<div class="wide">${inlineSvg(wide, `w${number}-`)}</div>
-<div class="narrow">${inlineSvg(narrow, `n${number}-`)}</div>
+<div class="wide"${drawn(specs?.wide)}>${drawingAt(wide, "wide", number)}</div>
+<div class="narrow"${drawn(specs?.narrow)}>${drawingAt(narrow, "narrow", number)}</div>
 </div>
 <figcaption><b>${label}.</b> ${flowHtml(chart.caption)}</figcaption>
 </figure>
@@ -85,3 +85,10 @@ function htmlChart({ chart, number, screenOnly }: LaidChart, { wide, narrow }: D
 ${table}
 </details>`;
 }
+
+/** A drawing as it stands in the figure of that number. */
+export function drawingAt(svg: string, width: "wide" | "narrow", number: number): string {
+  return inlineSvg(svg, `${width[0]}${number}-`);
+}
+
+const drawn = (key: string | undefined): string => (key === undefined ? "" : ` data-drawn="${key}"`);
