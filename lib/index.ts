@@ -20,6 +20,7 @@ export type { GrainCurveInput } from "./chart/grain-input.ts";
 export { mullingChart } from "./chart/mulling-chart.ts";
 export { nextTrialChart } from "./chart/next-trial-chart.ts";
 export { numberStrip } from "./chart/number-strip.ts";
+export { type CurveToDraw, type PointsChartInput, pointsChart } from "./chart/points-chart.ts";
 export { responsePanels } from "./chart/response-panels.ts";
 export { type RetainedBarsInput, retainedBars } from "./chart/retained-bars.ts";
 export { seasonChart } from "./chart/season-chart.ts";
@@ -64,6 +65,7 @@ export { mullingCautions } from "./finding/mulling-cautions.ts";
 export { minutesText, mullingFindings } from "./finding/mulling-findings.ts";
 export { type MullingReport, mullingReport } from "./finding/mulling-report.ts";
 export { type NextRecipe, nextRecipe } from "./finding/next-recipe.ts";
+export { finding } from "./finding/own-finding.ts";
 export { recipeCautions } from "./finding/recipe-cautions.ts";
 export { type MassWords, recipeFindings } from "./finding/recipe-findings.ts";
 export { type RecipeLack, type RecipePlan, recipePlan } from "./finding/recipe-plan.ts";
@@ -92,8 +94,9 @@ export {
 } from "./issue.ts";
 // The log
 export type { Aim, Batch, Rig, TestName, TestReading, TrialAxis } from "./log/batch.ts";
+export { type BatchColumns, batchColumns } from "./log/batch-columns.ts";
 export { type BatchFigure, type BatchFigures, batchFigures } from "./log/batch-figures.ts";
-export { beginLog } from "./log/begin.ts";
+export { type Beginning, beginLog, beginnings } from "./log/begin.ts";
 export type { CastingQuestion, LoggedCasting } from "./log/casting-record.ts";
 export { filesNamedIn } from "./log/files-named.ts";
 export { fingerprint } from "./log/fingerprint.ts";
@@ -154,6 +157,7 @@ export type {
   Page,
   PageSpec,
   Section,
+  SectionRole,
   TableCell,
   TableColumn,
   Text,
@@ -162,6 +166,7 @@ export { castingCharts } from "./page/casting-charts.ts";
 export { castingData } from "./page/casting-data.ts";
 export { castingPrintIn } from "./page/casting-print.ts";
 export { castingCauses, castingQuestions } from "./page/casting-result.ts";
+export { type ColumnTableInput, columnTable } from "./page/column-table.ts";
 export { writeCsv } from "./page/csv.ts";
 export { diaryCharts } from "./page/diary-charts.ts";
 export { diaryData } from "./page/diary-data.ts";
@@ -188,6 +193,7 @@ export { recipeComesTo } from "./page/recipe-comes-to.ts";
 export { massWords, recipeUnits } from "./page/recipe-parts.ts";
 export { recipeShopping } from "./page/recipe-shopping.ts";
 export { recipeWeights } from "./page/recipe-weights.ts";
+export { type SectionPart, section } from "./page/section.ts";
 export { sheetCharts } from "./page/sheet-charts.ts";
 export { sheetFunctions } from "./page/sheet-functions.ts";
 export { sheetSection } from "./page/sheet-section.ts";
@@ -214,6 +220,7 @@ export { waterForTomorrow } from "./page/weather-water.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
 export { type Figure, figure, type Share } from "./quantity/figure.ts";
+export type { ColumnValue, FigureColumn } from "./quantity/figure-column.ts";
 export { type PrintedFigure, printFigure, printNumber, roundTo } from "./quantity/print.ts";
 export type { PlusMinusMeaning, Quantity } from "./quantity/quantity.ts";
 export { convertQuantity, readQuantity } from "./quantity/read-quantity.ts";
@@ -417,6 +424,7 @@ export type { CastPour } from "./trial/cast-pours.ts";
 export { confounding, randomOrder, uncheckedCompanions } from "./trial/confounding.ts";
 export { type ControlReport, controlReport } from "./trial/control-report.ts";
 export { type Diary, type DiarySeries, type DiaryValue, diaryOf } from "./trial/control-series.ts";
+export { type ColumnCurve, curveThrough } from "./trial/curve-through.ts";
 export type { FaultAnswer } from "./trial/fault-questions.ts";
 export { type FaultsAndSand, faultsAndSand } from "./trial/faults-and-sand.ts";
 export { lackOfFit } from "./trial/lack-of-fit.ts";

@@ -15,6 +15,7 @@ export type Call =
       readonly words: readonly string[];
       readonly to?: string;
       readonly as?: Format;
+      readonly for?: string;
     };
 
 /** @param argv  What follows the program's name. */
@@ -25,6 +26,7 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
     options: {
       to: { type: "string" },
       as: { type: "string" },
+      for: { type: "string" },
       help: { type: "boolean", short: "h" },
       version: { type: "boolean" },
     },
@@ -50,7 +52,7 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
     if (typeof value !== "string" || value === "" || value.startsWith("-"))
       return { refused: `${rawName} wants a word after it.`, remedy: usage(command) };
   }
-  const { to, as } = values;
+  const { to, as, for: what } = values;
   const format = FORMATS.find((known) => known === as);
   if (as !== undefined && format === undefined) return unknownFormat(String(as));
   return (
@@ -60,6 +62,7 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
       words,
       ...(typeof to === "string" ? { to } : {}),
       ...(format === undefined ? {} : { as: format }),
+      ...(typeof what === "string" ? { for: what } : {}),
     }
   );
 }

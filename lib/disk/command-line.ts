@@ -19,7 +19,7 @@ export async function commandLine(argv: readonly string[], console: Console): Pr
   const [first = "", second = ""] = call.words;
   switch (call.command.name) {
     case "begin":
-      return (await import("./begin.ts")).begin(first, console);
+      return (await import("./begin.ts")).begin(first, call, console);
     case "check":
       return (await import("./check.ts")).check(first, console);
     case "card":

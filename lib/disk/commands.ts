@@ -1,5 +1,6 @@
 // What the command line can be asked: the words for the parser and for its help.
 
+import { beginnings } from "../log/begin.ts";
 import { EXAMPLE_NOTEBOOK } from "./example-notebook.ts";
 
 export const FORMATS = ["html", "markdown", "csv", "json"] as const;
@@ -9,7 +10,7 @@ export interface Command {
   readonly name: string;
   /** What it is asked with, in order. */
   readonly words: readonly string[];
-  readonly options: readonly ("to" | "as")[];
+  readonly options: readonly ("to" | "as" | "for")[];
   /** What it does, in one line. */
   readonly does: string;
   readonly examples: readonly (readonly [call: string, gives: string])[];
@@ -22,9 +23,15 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "begin",
     words: ["file"],
-    options: [],
-    does: "a new log, with comments that teach and an invented sand to write over",
-    examples: [["mullbook begin my-sands.yaml", "a new file; one that is there is never written over"]],
+    options: ["for"],
+    does: "a new log, with comments that teach and invented figures to write over",
+    examples: [
+      ["mullbook begin my-sands.yaml", "a new file; one that is there is never written over"],
+      ["mullbook begin my-trial.yaml --for moisture-trial", "a short one, for one thing alone"],
+    ],
+    more: `Without --for it shows everything that a log can hold. With it, the way in that you name:
+
+${beginnings.map(({ name, says }) => `    --for ${name.padEnd(16)}${says}`).join("\n")}`,
   },
   {
     name: "check",

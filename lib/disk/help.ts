@@ -2,9 +2,15 @@
 
 import { COMMANDS, type Command } from "./commands.ts";
 
+const OPTIONS: { readonly [option in Command["options"][number]]: string } = {
+  to: "[--to DIR]",
+  as: "[--as html|markdown|csv|json]",
+  for: "[--for WHAT]",
+};
+
 export function usage({ name, words, options, bare }: Command): string {
   const asked = words.map((word) => (bare || name === "help" ? `[${word}]` : `<${word}>`));
-  const may = options.map((option) => (option === "to" ? "[--to DIR]" : "[--as html|markdown|csv|json]"));
+  const may = options.map((option) => OPTIONS[option]);
   return ["mullbook", name, ...asked, ...may].join(" ");
 }
 

@@ -1,6 +1,6 @@
 // A new log, and what check says of a log.
 
-import { readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { logWith, soundRows } from "./logs.ts";
@@ -24,6 +24,28 @@ test("a begun log is there, is checked without an error, and is never written ov
   expect(again).toMatchObject({ code: 2, out: "" });
   expect(again.err).toMatch(/there already[\s\S]*another name/);
   expect(readFileSync(join(cwd, "my-sands.yaml"), "utf8")).toBe("mine");
+});
+
+test("begin --for gives the log that is asked for, and says its two next commands, which run", async () => {
+  const cwd = temporaryFolder();
+  const { code, out, err } = await mullbook(["begin", "my trial", "--for", "moisture-trial"], { cwd });
+  expect({ code, out }).toEqual({ code: 0, out: "my trial.yaml\n" });
+  const said = [...err.matchAll(/^ {4}mullbook (\w+) (.*)"my trial\.yaml"$/gm)].map(([, name, rest]) => [
+    name!,
+    ...(rest === "" ? [] : [rest!.trim()]),
+  ]);
+  expect(said).toEqual([["check"], ["write", "moisture-trial"]]);
+  for (const words of said) expect((await mullbook([...words, "my trial.yaml"], { cwd })).code).toBe(0);
+  const faulty: readonly (readonly [what: string, says: RegExp])[] = [
+    ["moisture-trail", /no log to begin with for "moisture-trail"[\s\S]*--for moisture-trial/],
+    ["xylophone", /There are: sieving, moisture-trial/],
+  ];
+  for (const [what, says] of faulty) {
+    const refused = await mullbook(["begin", "other.yaml", "--for", what], { cwd });
+    expect(refused).toMatchObject({ code: 2, out: "" });
+    expect(refused.err).toMatch(says);
+  }
+  expect(existsSync(join(cwd, "other.yaml"))).toBe(false);
 });
 
 test("begin adds .yaml, makes the folder, and takes no other kind of name", async () => {
