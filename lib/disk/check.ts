@@ -33,8 +33,14 @@ export async function check(path: string, console: Console): Promise<ExitCode> {
   );
   const notes = issues.every(({ severity }) => severity === "note");
   const seen = notes ? ["nothing wrong", ...(issues.length === 0 ? [] : [tally(issues)])] : [tally(issues)];
-  console.result(`${path}: ${seen.join(", ")}${notes ? `; ${holds.join(", ")}` : ""}.`);
+  // Every page names the fingerprint of the files that it was made from.
+  const told = [seen.join(", "), ...(notes ? [holds.join(", ")] : []), ...fingerprintOf(read)];
+  console.result(`${path}: ${told.join("; ")}.`);
   return hasError(issues) ? 1 : 0;
+}
+
+function fingerprintOf({ log }: ReadLogFile): string[] {
+  return log ? [`fingerprint ${log.fingerprint}`] : [];
 }
 
 /** What reading the log brought up and what its pages complain of, in the order of the files. */
