@@ -24,6 +24,10 @@ export interface Issue {
   readonly place?: Place;
   /** What it is about, e.g. the name of a sand, so that a page can show it there. */
   readonly about?: string;
+  /** What its message function was called with, so that another language can say it anew; in no output. */
+  readonly said?: readonly unknown[];
+  /** What stands before the message, with a colon: "No. 40". */
+  readonly lead?: string;
 }
 
 /** A value may come with issues; no value means that nothing could be made of the input. */

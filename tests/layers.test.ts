@@ -7,6 +7,7 @@ import { expect, test } from "vitest";
 const root = join(import.meta.dirname, "..");
 const order = [
   "issue.ts",
+  "message.ts",
   "numbers",
   "quantity",
   "sand",

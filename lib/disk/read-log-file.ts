@@ -8,6 +8,7 @@ import { tooLarge } from "../log/complaints-file.ts";
 import { filesNamedIn } from "../log/files-named.ts";
 import { readLog } from "../log/read-log.ts";
 import type { Log } from "../log/types.ts";
+import { issueMessage } from "../message.ts";
 import { readBytes } from "./read-bytes.ts";
 import { isRefusal, type Refusal } from "./refusal.ts";
 
@@ -72,22 +73,14 @@ function sizeIssue(bytes: number, file: string): Issue {
   return { ...tooLarge(megabytes(bytes), megabytes(sizeLimit)), place: { file } };
 }
 
-function unreadable({ refused, remedy }: Refusal, place: Place): Issue {
-  return {
-    code: "disk/unreadable",
-    severity: "error",
-    message: refused,
-    ...(remedy ? { remedy } : {}),
-    place,
-  };
-}
+const unreadable = issueMessage("disk/unreadable", "error", ({ refused, remedy }: Refusal, place: Place) => ({
+  message: refused,
+  ...(remedy ? { remedy } : {}),
+  place,
+}));
 
-function notUtf8(file: string): Issue {
-  return {
-    code: "disk/not-utf8",
-    severity: "warning",
-    message: "The file is not in UTF-8: letters and signs outside plain English, such as ± and µ, are lost.",
-    remedy: "Open it in a text editor and save it as UTF-8.",
-    place: { file },
-  };
-}
+const notUtf8 = issueMessage("disk/not-utf8", "warning", (file: string) => ({
+  message: "The file is not in UTF-8: letters and signs outside plain English, such as ± and µ, are lost.",
+  remedy: "Open it in a text editor and save it as UTF-8.",
+  place: { file },
+}));

@@ -1,6 +1,6 @@
 // The sentences beside faults of castings: plain strings in.
 
-import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
 const fisher = "R. A. Fisher, The Design of Experiments (1935) II (from memory)";
 const hollander = "M. Hollander and D. A. Wolfe, Nonparametric Statistical Methods (1973) 4 (from memory)";
@@ -8,21 +8,17 @@ const holmSource = "S. Holm, Scandinavian Journal of Statistics 6 (1979) (from m
 
 type Parts = readonly string[];
 
-export const faultFound = (
-  fault: string,
-  share: string,
-  castings: string,
-  pointing: Parts,
-  because: Parts,
-  source: string,
-): Finding => ({
-  code: "casting/fault",
-  tone: pointing.length > 0 ? "doubt" : "note",
-  text: `${fault}: ${share}, ${castings}.${pointing.length > 0 ? ` In the sand, ${pointing.join("; ")}.` : ""}`,
-  because,
-  formula: "share = pours with the fault/pours that were looked over; its interval by Clopper and Pearson",
-  source,
-});
+export const faultFound = findingMessage(
+  "casting/fault",
+  ["doubt", "note"],
+  (fault: string, share: string, castings: string, pointing: Parts, because: Parts, source: string) => ({
+    tone: pointing.length > 0 ? "doubt" : "note",
+    text: `${fault}: ${share}, ${castings}.${pointing.length > 0 ? ` In the sand, ${pointing.join("; ")}.` : ""}`,
+    because,
+    formula: "share = pours with the fault/pours that were looked over; its interval by Clopper and Pearson",
+    source,
+  }),
+);
 
 /** p: "0.036", adjusted: as it counts beside the others, undefined where it is the only question. */
 export interface Counted {
@@ -47,70 +43,59 @@ const small = ({ least, leastBeside, beside, clear }: Counted): Parts => [
       ]),
 ];
 
-export const ranked = (
-  fault: string,
-  what: string,
-  difference: string,
-  groups: string,
-  counted: Counted,
-  because: Parts,
-): Finding => ({
-  code: "casting/ranked",
-  tone: counted.clear ? "doubt" : "note",
-  text: `${what}, pours with ${fault} less those without: ${difference}; ${worth(counted)}.`,
-  because: [groups, ...small(counted), ...because],
-  formula:
-    "p = 2·share of all ways to part the ranks that lie as far out; difference = median of all differences",
-  source: `${hollander}${counted.adjusted === undefined ? "" : `; ${holmSource}`}`,
-});
+export const ranked = findingMessage(
+  "casting/ranked",
+  ["doubt", "note"],
+  (fault: string, what: string, difference: string, groups: string, counted: Counted, because: Parts) => ({
+    tone: counted.clear ? "doubt" : "note",
+    text: `${what}, pours with ${fault} less those without: ${difference}; ${worth(counted)}.`,
+    because: [groups, ...small(counted), ...because],
+    formula:
+      "p = 2·share of all ways to part the ranks that lie as far out; difference = median of all differences",
+    source: `${hollander}${counted.adjusted === undefined ? "" : `; ${holmSource}`}`,
+  }),
+);
 
-export const sided = (
-  fault: string,
-  over: string,
-  under: string,
-  counted: Counted,
-  because: Parts,
-): Finding => ({
-  code: "casting/sided",
-  tone: counted.clear ? "doubt" : "note",
-  text: `${fault}: ${over}, and ${under}; ${worth(counted)}.`,
-  because: [...small(counted), ...because],
-  formula: "p = sum of C(a + b, k)·C(c + d, a + c − k)/C(n, a + c) over the tables that are no likelier",
-  source: `${fisher}${counted.adjusted === undefined ? "" : `; ${holmSource}`}`,
-});
+export const sided = findingMessage(
+  "casting/sided",
+  ["doubt", "note"],
+  (fault: string, over: string, under: string, counted: Counted, because: Parts) => ({
+    tone: counted.clear ? "doubt" : "note",
+    text: `${fault}: ${over}, and ${under}; ${worth(counted)}.`,
+    because: [...small(counted), ...because],
+    formula: "p = sum of C(a + b, k)·C(c + d, a + c − k)/C(n, a + c) over the tables that are no likelier",
+    source: `${fisher}${counted.adjusted === undefined ? "" : `; ${holmSource}`}`,
+  }),
+);
 
-export const notAnswered = (fault: string, what: string, why: string, because: Parts): Finding => ({
-  code: "casting/not-answered",
-  tone: "note",
-  text: `${fault} against ${what}: no figure, for ${why}.`,
-  because,
-});
+export const notAnswered = findingMessage(
+  "casting/not-answered",
+  "note",
+  (fault: string, what: string, why: string, because: Parts) => ({
+    text: `${fault} against ${what}: no figure, for ${why}.`,
+    because,
+  }),
+);
 
-export const noQuestions = (): Finding => ({
-  code: "casting/no-questions",
-  tone: "note",
+export const noQuestions = findingMessage("casting/no-questions", "note", () => ({
   text: "No pair of a fault and a test is named in the log, so none is put to a test here.",
   because: [
     "With a dozen faults and a dozen figures some pair goes together by chance in almost any log.",
     "Name what you expect before the next pours: `questions: [ { fault: gas holes, against: moisture } ]`.",
   ],
-});
+}));
 
-export const notLookedOver = (names: string): Finding => ({
-  code: "casting/not-looked-over",
-  tone: "note",
+export const notLookedOver = findingMessage("casting/not-looked-over", "note", (names: string) => ({
   text: `Without a word on faults, or with one that could not be read: ${names}.`,
   because: ["Their pours count as with a fault where another casting shows it, else neither way."],
-});
+}));
 
-export const madeUpLeftOut = (count: string): Finding => ({
-  code: "casting/made-up",
-  tone: "note",
+export const madeUpLeftOut = findingMessage("casting/made-up", "note", (count: string) => ({
   text: `${count} made up by weight and so not taken for the sand of a pour.`,
   because: [
     "A new mix says nothing of the heap that was moulded in; what is taken from the heap has no `made of`.",
   ],
-});
+}));
 
 export const goTogether = (fault: string, others: string): string =>
   `On pours with ${fault} and without, other things differed as well: ${others}. What goes with them cannot be told from what is asked here.`;

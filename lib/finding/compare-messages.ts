@@ -1,6 +1,6 @@
 // The sentences of a comparison of two sands.
 
-import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
 const basis = {
   formula:
@@ -8,32 +8,38 @@ const basis = {
   source: "Propagation of distributions, JCGM 101:2008",
 } as const;
 
-export const another = (finer: string, other: string, size: string): Finding => ({
-  code: "compare/another",
-  tone: "good",
-  text: `${size}: ${finer} is finer than ${other} by this much, more than grabs, sieves and scale explain. They are two sands.`,
-  because: ["Zero lies outside the 95 % interval of the difference."],
-  ...basis,
-});
+export const another = findingMessage(
+  "compare/another",
+  "good",
+  (finer: string, other: string, size: string) => ({
+    text: `${size}: ${finer} is finer than ${other} by this much, more than grabs, sieves and scale explain. They are two sands.`,
+    because: ["Zero lies outside the 95 % interval of the difference."],
+    ...basis,
+  }),
+);
 
-export const apartButUnrepeated = (finer: string, other: string, size: string): Finding => ({
-  code: "compare/apart-but-unrepeated",
-  tone: "doubt",
-  text: `${size}: ${finer} was finer than ${other} by this much. The sieving does not explain it; whether it is the bag or only the handful cannot be told yet.`,
-  because: [
-    "Zero lies outside the interval, but the scatter between grabs of one bag is not in it.",
-    "Two fresh grabs from each bag, sieved on the same set, would tell.",
-  ],
-  ...basis,
-});
+export const apartButUnrepeated = findingMessage(
+  "compare/apart-but-unrepeated",
+  "doubt",
+  (finer: string, other: string, size: string) => ({
+    text: `${size}: ${finer} was finer than ${other} by this much. The sieving does not explain it; whether it is the bag or only the handful cannot be told yet.`,
+    because: [
+      "Zero lies outside the interval, but the scatter between grabs of one bag is not in it.",
+      "Two fresh grabs from each bag, sieved on the same set, would tell.",
+    ],
+    ...basis,
+  }),
+);
 
-export const notToldApart = (first: string, second: string, size: string, seen: string): Finding => ({
-  code: "compare/not-told-apart",
-  tone: "note",
-  text: `${size}: ${first} and ${second} cannot be told apart by their fineness.`,
-  because: [
-    `That does not prove them the same: a difference of up to ${seen} would go with these sievings.`,
-    "Two sands of one fineness can still be spread differently: look at the curves.",
-  ],
-  ...basis,
-});
+export const notToldApart = findingMessage(
+  "compare/not-told-apart",
+  "note",
+  (first: string, second: string, size: string, seen: string) => ({
+    text: `${size}: ${first} and ${second} cannot be told apart by their fineness.`,
+    because: [
+      `That does not prove them the same: a difference of up to ${seen} would go with these sievings.`,
+      "Two sands of one fineness can still be spread differently: look at the curves.",
+    ],
+    ...basis,
+  }),
+);

@@ -15,6 +15,8 @@ export interface Finding {
   readonly formula?: string;
   /** Where the comparison comes from: author, year, table; or "common practice", "from memory", "our own". */
   readonly source?: string;
+  /** What its message function was called with, so that another language can say it anew; in no output. */
+  readonly said?: readonly unknown[];
 }
 
 /** A hazard, shown before the figures that it belongs to. */

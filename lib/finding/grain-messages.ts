@@ -1,208 +1,206 @@
 // The sentences of the grain findings, figure first: one function each, plain strings in.
 
-import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
 const hint = "This range is not a recommendation that was read in a source: take it as a hint.";
 const numberFormula = "GFN = Σ(mass on sieve × multiplier) / Σ mass";
 
-export const unwashed = (sand: string, figure: string, natural: boolean): Finding => ({
-  code: "grain/unwashed",
-  tone: "error",
-  text: `${figure} is what the sieves gave for ${sand}, but it is no fineness number: ${natural ? "a natural sand holds clay" : "this is used sand"}, and it was not washed out.`,
-  because: [
-    "Clay coats the grains and glues fine ones together, so they stay on coarser sieves.",
-    "The number is defined on grain that is free of clay.",
-    "Wash the clay out, dry the grain, sieve again, and write washed: yes.",
-  ],
-  source:
-    "Wash-out before sieving: Giesserei-Lexikon, Siebanalyse; coated grains distort the number: foundry encyclopaedia entry citing GB/T 9442",
-});
+export const unwashed = findingMessage(
+  "grain/unwashed",
+  "error",
+  (sand: string, figure: string, natural: boolean) => ({
+    text: `${figure} is what the sieves gave for ${sand}, but it is no fineness number: ${natural ? "a natural sand holds clay" : "this is used sand"}, and it was not washed out.`,
+    because: [
+      "Clay coats the grains and glues fine ones together, so they stay on coarser sieves.",
+      "The number is defined on grain that is free of clay.",
+      "Wash the clay out, dry the grain, sieve again, and write washed: yes.",
+    ],
+    source:
+      "Wash-out before sieving: Giesserei-Lexikon, Siebanalyse; coated grains distort the number: foundry encyclopaedia entry citing GB/T 9442",
+  }),
+);
 
-export const notWashedNew = (sand: string): Finding => ({
-  code: "grain/not-washed-new",
-  tone: "note",
+export const notWashedNew = findingMessage("grain/not-washed-new", "note", (sand: string) => ({
   text: `${sand} was sieved as bought: the number holds if its clay is under about 0.5 % of the dry sand.`,
   because: ["If a pinch clouds a glass of water, wash and dry a portion before sieving."],
   source: "0.5 % clay for dry sieving of new washed sand: common practice",
-});
+}));
 
-export const cannotEstimate = (sand: string, low: string, high: string, help: string): Finding => ({
-  code: "grain/cannot-estimate",
-  tone: "error",
-  text: `${low} to ${high} is all that can be said of the fineness of ${sand}: too little of its grain curve was measured.`,
-  because: ["Those are the numbers with every grain as coarse, and as fine, as its sieve allows.", help],
-  formula: numberFormula,
-});
+export const cannotEstimate = findingMessage(
+  "grain/cannot-estimate",
+  "error",
+  (sand: string, low: string, high: string, help: string) => ({
+    text: `${low} to ${high} is all that can be said of the fineness of ${sand}: too little of its grain curve was measured.`,
+    because: ["Those are the numbers with every grain as coarse, and as fine, as its sieve allows.", help],
+    formula: numberFormula,
+  }),
+);
 
-export const insideBand = (
-  sand: string,
-  figure: string,
-  band: string,
-  decides: boolean,
-  source: string,
-): Finding => ({
-  code: "grain/inside-band",
-  tone: decides ? "good" : "note",
-  text: `${figure}: ${sand} lies inside ${band}.`,
-  because: decides ? [] : [hint],
-  formula: numberFormula,
-  source,
-});
+export const insideBand = findingMessage(
+  "grain/inside-band",
+  ["good", "note"],
+  (sand: string, figure: string, band: string, decides: boolean, source: string) => ({
+    tone: decides ? "good" : "note",
+    text: `${figure}: ${sand} lies inside ${band}.`,
+    because: decides ? [] : [hint],
+    formula: numberFormula,
+    source,
+  }),
+);
 
-export const outsideBand = (
-  sand: string,
-  figure: string,
-  side: "finer" | "coarser",
-  band: string,
-  decides: boolean,
-  source: string,
-): Finding => ({
-  code: "grain/outside-band",
-  tone: decides ? "doubt" : "note",
-  text: `${figure}: ${sand} is ${side} than ${band}.`,
-  because: [
-    side === "finer"
-      ? "Finer sand gives a smoother skin, lets less gas through and asks for more clay and water (common practice)."
-      : "Coarser sand lets more gas through, and metal can enter between its grains and roughen the skin (common practice).",
-    ...(decides
-      ? []
-      : ["This range is no source's recommendation that could be read: it decides nothing by itself."]),
-  ],
-  formula: numberFormula,
-  source,
-});
+export const outsideBand = findingMessage(
+  "grain/outside-band",
+  ["doubt", "note"],
+  (
+    sand: string,
+    figure: string,
+    side: "finer" | "coarser",
+    band: string,
+    decides: boolean,
+    source: string,
+  ) => ({
+    tone: decides ? "doubt" : "note",
+    text: `${figure}: ${sand} is ${side} than ${band}.`,
+    because: [
+      side === "finer"
+        ? "Finer sand gives a smoother skin, lets less gas through and asks for more clay and water (common practice)."
+        : "Coarser sand lets more gas through, and metal can enter between its grains and roughen the skin (common practice).",
+      ...(decides
+        ? []
+        : ["This range is no source's recommendation that could be read: it decides nothing by itself."]),
+    ],
+    formula: numberFormula,
+    source,
+  }),
+);
 
-export const acrossBand = (
-  sand: string,
-  figure: string,
-  edge: string,
-  band: string,
-  decides: boolean,
-  source: string,
-): Finding => ({
-  code: "grain/across-band",
-  tone: decides ? "doubt" : "note",
-  text: `${figure}: whether ${sand} lies inside ${band} cannot be told, since the edge at ${edge} is within the ±.`,
-  because: decides ? [] : [hint],
-  source,
-});
+export const acrossBand = findingMessage(
+  "grain/across-band",
+  ["doubt", "note"],
+  (sand: string, figure: string, edge: string, band: string, decides: boolean, source: string) => ({
+    tone: decides ? "doubt" : "note",
+    text: `${figure}: whether ${sand} lies inside ${band} cannot be told, since the edge at ${edge} is within the ±.`,
+    because: decides ? [] : [hint],
+    source,
+  }),
+);
 
-export const noBand = (metal: string, bond: string): Finding => ({
-  code: "grain/no-band",
-  tone: "note",
+export const noBand = findingMessage("grain/no-band", "note", (metal: string, bond: string) => ({
   text: `No usual range of fineness is known here for ${metal} in ${bond} sand.`,
   because: ["Ranges of other metals or bonds are not shown in its place."],
-});
+}));
 
-export const doubtCarrier = (sand: string, percent: string, carrier: string, what: string): Finding => ({
-  code: "grain/doubt-carrier",
-  tone: "note",
-  text: `${percent} % of the doubt about ${sand} comes from ${carrier}.`,
-  because: [what],
-  formula: "share = variance with this source alone / variance with all",
-  source: "Propagation of distributions, JCGM 101:2008",
-});
+export const doubtCarrier = findingMessage(
+  "grain/doubt-carrier",
+  "note",
+  (sand: string, percent: string, carrier: string, what: string) => ({
+    text: `${percent} % of the doubt about ${sand} comes from ${carrier}.`,
+    because: [what],
+    formula: "share = variance with this source alone / variance with all",
+    source: "Propagation of distributions, JCGM 101:2008",
+  }),
+);
 
-export const sieveWouldNarrow = (sand: string, sieve: string, now: string, then: string): Finding => ({
-  code: "grain/sieve-would-narrow",
-  tone: "note",
-  text: `${sieve} is the missing sieve that would help ${sand} most: its ± would fall from ${now} to about ${then}.`,
-  because: ["Each missing sieve was put in with the mass that the present curve expects on it."],
-  formula: "curve between sieves: straight on log-probability paper, with scatter learnt from random sands",
-  source: "Scatter between sieves: fitted to random sands of known grading, our own",
-});
+export const sieveWouldNarrow = findingMessage(
+  "grain/sieve-would-narrow",
+  "note",
+  (sand: string, sieve: string, now: string, then: string) => ({
+    text: `${sieve} is the missing sieve that would help ${sand} most: its ± would fall from ${now} to about ${then}.`,
+    because: ["Each missing sieve was put in with the mass that the present curve expects on it."],
+    formula: "curve between sieves: straight on log-probability paper, with scatter learnt from random sands",
+    source: "Scatter between sieves: fitted to random sands of known grading, our own",
+  }),
+);
 
-export const unrepeated = (sand: string): Finding => ({
-  code: "grain/unrepeated",
-  tone: "doubt",
+export const unrepeated = findingMessage("grain/unrepeated", "doubt", (sand: string) => ({
   text: `${sand} was sieved once: how sievings scatter is not known, so its ± is a lower bound ("at least").`,
   because: [
     "A second portion of the same sample, riffled or coned and quartered, would supply it; a fresh grab from the bag tells more.",
   ],
-});
+}));
 
-export const grabsUnknown = (sand: string, sd: string): Finding => ({
-  code: "grain/grabs-unknown",
-  tone: "note",
+export const grabsUnknown = findingMessage("grain/grabs-unknown", "note", (sand: string, sd: string) => ({
   text: `${sd} is the standard deviation between sievings for ${sand}, but all of them may come from one handful: its ± is "at least".`,
   because: ["Take the next portion anew from another place in the bag and write repeat of: grab."],
-});
+}));
 
-export const repeatsAgree = (sand: string, sd: string, count: string): Finding => ({
-  code: "grain/repeats",
-  tone: "good",
-  text: `${sd} is the standard deviation between the ${count} grabs of ${sand}; it is part of the ±.`,
-  because: [],
-  formula: "s = √(Σ(x − mean)² / (n − 1)); Student's t",
-  source: "GUM (JCGM 100:2008) 4.2",
-});
+export const repeatsAgree = findingMessage(
+  "grain/repeats",
+  "good",
+  (sand: string, sd: string, count: string) => ({
+    text: `${sd} is the standard deviation between the ${count} grabs of ${sand}; it is part of the ±.`,
+    because: [],
+    formula: "s = √(Σ(x − mean)² / (n − 1)); Student's t",
+    source: "GUM (JCGM 100:2008) 4.2",
+  }),
+);
 
-export const weighingUnknown = (sand: string): Finding => ({
-  code: "grain/weighing-unknown",
-  tone: "doubt",
+export const weighingUnknown = findingMessage("grain/weighing-unknown", "doubt", (sand: string) => ({
   text: `The scale of ${sand} is not in the log, so the doubt of the weighings is not in the ±.`,
   because: ["Declare the scale with what it reads to, or write a ± after the masses."],
-});
+}));
 
-export const screensAre = (sand: string, count: string, share: string, sieves: string): Finding => ({
-  code: "grain/screens",
-  tone: "note",
-  text: `${count} neighbouring sieves of ${sand} hold a tenth or more each: ${sieves}, with ${share} % of the sand.`,
-  because: [
-    "A sand spread over three or four sieves packs closer than one on two and swells less abruptly (common practice).",
-  ],
-  source: "Counting sieves with 10 % or more: trade usage, from memory",
-});
+export const screensAre = findingMessage(
+  "grain/screens",
+  "note",
+  (sand: string, count: string, share: string, sieves: string) => ({
+    text: `${count} neighbouring sieves of ${sand} hold a tenth or more each: ${sieves}, with ${share} % of the sand.`,
+    because: [
+      "A sand spread over three or four sieves packs closer than one on two and swells less abruptly (common practice).",
+    ],
+    source: "Counting sieves with 10 % or more: trade usage, from memory",
+  }),
+);
 
-export const gapIn = (sand: string, empty: string, coarse: string, fine: string): Finding => ({
-  code: "grain/gap",
-  tone: "doubt",
-  text: `${empty} nearly empty between ${coarse} and ${fine}: ${sand} has a gap in its grading.`,
-  because: ["A gap is to be avoided in a moulding sand (common practice)."],
-  source: "What counts as a gap: our own",
-});
+export const gapIn = findingMessage(
+  "grain/gap",
+  "doubt",
+  (sand: string, empty: string, coarse: string, fine: string) => ({
+    text: `${empty} nearly empty between ${coarse} and ${fine}: ${sand} has a gap in its grading.`,
+    because: ["A gap is to be avoided in a moulding sand (common practice)."],
+    source: "What counts as a gap: our own",
+  }),
+);
 
-export const finesHigh = (sand: string, figure: string): Finding => ({
-  code: "grain/fines",
-  tone: "note",
+export const finesHigh = findingMessage("grain/fines", "note", (sand: string, figure: string) => ({
   text: `${figure} % of ${sand} is finer than 0.106 mm; 2 % is often asked of new washed sand of this fineness.`,
   because: ["Fines take up water and clay and close the pores (common practice)."],
   source:
     "Fines as No. 200 + No. 270 + pan: ABIFA 2019 on CEMP-081; the 2 %: common practice, no source read",
-});
+}));
 
-export const massMissing = (sand: string, portion: string, percent: string, allowed: boolean): Finding => ({
-  code: "grain/mass-lost",
-  tone: "doubt",
-  text: `${percent} % of the start mass of ${sand}${portion} is not on the sieves${allowed ? "" : ": more than a sieving may lose"}.`,
-  because: [
-    "The figure divides by what was retained, as if the loss were spread like the sand.",
-    "A loss may have been dust: the ± reaches up to where all of it belonged in the pan.",
-  ],
-  source: "0.3 %: ASTM C136; 1 %: EN 933-1 (from memory)",
-});
+export const massMissing = findingMessage(
+  "grain/mass-lost",
+  "doubt",
+  (sand: string, portion: string, percent: string, allowed: boolean) => ({
+    text: `${percent} % of the start mass of ${sand}${portion} is not on the sieves${allowed ? "" : ": more than a sieving may lose"}.`,
+    because: [
+      "The figure divides by what was retained, as if the loss were spread like the sand.",
+      "A loss may have been dust: the ± reaches up to where all of it belonged in the pan.",
+    ],
+    source: "0.3 %: ASTM C136; 1 %: EN 933-1 (from memory)",
+  }),
+);
 
-export const massAdded = (sand: string, portion: string, percent: string): Finding => ({
-  code: "grain/mass-gained",
-  tone: "doubt",
-  text: `${percent} % more than the start mass of ${sand}${portion} is on the sieves.`,
-  because: ["Look at the tare, at sand that was not dry, and at grains of an earlier sand in the mesh."],
-  source: "0.3 %: ASTM C136; 1 %: EN 933-1 (from memory)",
-});
+export const massAdded = findingMessage(
+  "grain/mass-gained",
+  "doubt",
+  (sand: string, portion: string, percent: string) => ({
+    text: `${percent} % more than the start mass of ${sand}${portion} is on the sieves.`,
+    because: ["Look at the tare, at sand that was not dry, and at grains of an earlier sand in the mesh."],
+    source: "0.3 %: ASTM C136; 1 %: EN 933-1 (from memory)",
+  }),
+);
 
-export const crowded = (sand: string, message: string): Finding => ({
-  code: "grain/crowded",
-  tone: "doubt",
+export const crowded = findingMessage("grain/crowded", "doubt", (sand: string, message: string) => ({
   text: `${sand}, ${message}`,
   because: [
     "Grains that cannot reach the mesh stay with the coarser ones, and the number comes out too low.",
   ],
   source: "Five layers: McManus 1965, J. Sed. Petrol. 35(4) 792; load by area: ASTM C136",
-});
+}));
 
-export const scaleUnchecked = (sand: string): Finding => ({
-  code: "grain/scale-unchecked",
-  tone: "note",
+export const scaleUnchecked = findingMessage("grain/scale-unchecked", "note", (sand: string) => ({
   text: `The scale of ${sand} was never checked with known weights, so its bias is not in the ±.`,
   because: ["Weigh a known weight or two of about the size of your fractions, and write within."],
-});
+}));

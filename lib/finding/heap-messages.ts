@@ -1,6 +1,7 @@
 // What the figures of a heap say: each sentence once, with plain strings in.
 
 import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
 export const needsPours = "pours with their metal (events: a pour with its metal)";
 export const needsMetal = "the metal (metal: aluminium)";
@@ -23,106 +24,90 @@ export const assumedAlways: readonly string[] = Object.freeze([
 export const dryingNotKnown =
   "Water that dries from pour to pour is not known, for it needs watering in the record and a moisture of today: the plan's water holds none of it.";
 
-export const lacks = (missing: string): Finding => ({
-  code: "heap/lacks",
-  tone: "note",
+export const lacks = findingMessage("heap/lacks", "note", (missing: string) => ({
   text: `The heap's own burn-out and its season need ${missing}.`,
   because: ["Nothing is taken in its place: a season worked from a guess would look like a record."],
-});
+}));
 
-export const ownBurnOut = (
-  own: string,
-  before: string,
-  each: string,
-  tests: string,
-  pours: string,
-): Finding => ({
-  code: "heap/own-burn-out",
-  tone: "note",
-  text: `Your heap: ${own} ${each} of metal; before your record, ${before}.`,
-  because: [
-    `It rests on ${tests} over ${pours}.`,
-    "Strength counts by its course alone: how well your sand is mulled and how your rig reads cancels.",
-  ],
-  formula: "live clay after a pour = live clay × (1 − burnt sand per metal × metal / heap)",
-  source:
-    "Bayes over draws; working bond s/(132.1 − c), ICRI Report 610 (2003); range before: see heat and burn-out",
-});
+export const ownBurnOut = findingMessage(
+  "heap/own-burn-out",
+  "note",
+  (own: string, before: string, each: string, tests: string, pours: string) => ({
+    text: `Your heap: ${own} ${each} of metal; before your record, ${before}.`,
+    because: [
+      `It rests on ${tests} over ${pours}.`,
+      "Strength counts by its course alone: how well your sand is mulled and how your rig reads cancels.",
+    ],
+    formula: "live clay after a pour = live clay × (1 − burnt sand per metal × metal / heap)",
+    source:
+      "Bayes over draws; working bond s/(132.1 − c), ICRI Report 610 (2003); range before: see heat and burn-out",
+  }),
+);
 
-export const notMoved = (
-  before: string,
-  each: string,
-  tests: string,
-  pours: string,
-  share: string,
-): Finding => ({
-  code: "heap/burn-out-not-moved",
-  tone: "doubt",
-  text: `Your record has not moved this figure yet: ${before} ${each} of metal.`,
-  because: [
-    `The interval is still ${share} % as wide as before the record: it rests on ${tests} over ${pours}.`,
-    "A test of strength and compactability after every other pour, and live clay by wash of dye once a season, would move it soonest.",
-  ],
-  source: "Bayes over draws; range before: see heat and burn-out",
-});
+export const notMoved = findingMessage(
+  "heap/burn-out-not-moved",
+  "doubt",
+  (before: string, each: string, tests: string, pours: string, share: string) => ({
+    text: `Your record has not moved this figure yet: ${before} ${each} of metal.`,
+    because: [
+      `The interval is still ${share} % as wide as before the record: it rests on ${tests} over ${pours}.`,
+      "A test of strength and compactability after every other pour, and live clay by wash of dye once a season, would move it soonest.",
+    ],
+    source: "Bayes over draws; range before: see heat and burn-out",
+  }),
+);
 
-export const rebondIn = (when: string, floor: string, range: string): Finding => ({
-  code: "heap/rebond-when",
-  tone: "note",
-  text: `${when} live clay ${when.endsWith(":") ? "is at or" : "falls"} below ${floor} % of the dry mix, nothing put in.`,
-  because: [range, "The floor is nine tenths of what you want: our own."],
-  formula: "live clay, pour by pour, with what is lost; a range from every draw",
-});
+export const rebondIn = findingMessage(
+  "heap/rebond-when",
+  "note",
+  (when: string, floor: string, range: string) => ({
+    text: `${when} live clay ${when.endsWith(":") ? "is at or" : "falls"} below ${floor} % of the dry mix, nothing put in.`,
+    because: [range, "The floor is nine tenths of what you want: our own."],
+    formula: "live clay, pour by pour, with what is lost; a range from every draw",
+  }),
+);
 
-export const buyPerTon = (metal: string, clay: string, sand: string, cost: string): Finding => ({
-  code: "heap/buy",
-  tone: "note",
-  text: `For ${metal} of metal: ${clay} of clay from the bag and ${sand} of new sand${cost}.`,
-  because: [
-    "Clay keeps live clay where you want it, sand keeps the heap's mass; both by the plan, pour by pour.",
-    "An old rule of thumb is new sand of 15 % of the metal (Joyce, LaFay & Ziegler 2005, for iron, who would look at it anew).",
-  ],
-});
+export const buyPerTon = findingMessage(
+  "heap/buy",
+  "note",
+  (metal: string, clay: string, sand: string, cost: string) => ({
+    text: `For ${metal} of metal: ${clay} of clay from the bag and ${sand} of new sand${cost}.`,
+    because: [
+      "Clay keeps live clay where you want it, sand keeps the heap's mass; both by the plan, pour by pour.",
+      "An old rule of thumb is new sand of 15 % of the metal (Joyce, LaFay & Ziegler 2005, for iron, who would look at it anew).",
+    ],
+  }),
+);
 
-export const settles = (dead: string, cycles: string): Finding => ({
-  code: "heap/settles",
-  tone: "note",
+export const settles = findingMessage("heap/settles", "note", (dead: string, cycles: string) => ({
   text: `At this plan dead clay settles at ${dead} % of the dry mix, half of the way after ${cycles} pours.`,
   because: ["Dead clay leaves only with the sand that is lost or thrown out."],
   formula: "D* = (1 − λ) β A / λ, half-way ln 2 / −ln(1 − λ)",
   source: "mass balance",
-});
+}));
 
-export const mend = (what: string): Finding => ({
-  code: "heap/mend",
-  tone: "note",
+export const mend = findingMessage("heap/mend", "note", (what: string) => ({
   text: what,
   because: ["It rests on the newest figure of each: see the table of the heap as it is."],
   formula: "clay (c* dry − A)/(π − c*), water to the moisture wanted less what sand and clay bring",
   source: "mass balance",
-});
+}));
 
-export const atOnce = (what: string): Finding => ({
-  code: "heap/at-once",
-  tone: "note",
+export const atOnce = findingMessage("heap/at-once", "note", (what: string) => ({
   text: `At one mulling no more than ${what}; mull, let it stand, test, and only then the rest.`,
   because: [
     "1 % of the heap in clay and 10 % in new sand at once are our own limits; the first water is what nine times in ten is not too much.",
   ],
   source: "our own",
-});
+}));
 
-export const throwOut = (keep: string): Finding => ({
-  code: "heap/throw-out",
-  tone: "note",
+export const throwOut = findingMessage("heap/throw-out", "note", (keep: string) => ({
   text: keep,
   because: ["Not needed for so little new sand; it is there for a bin that is full."],
   source: "mass balance",
-});
+}));
 
-export const sandApart = (what: string, all: string): Finding => ({
-  code: "heap/new-sand-apart",
-  tone: "note",
+export const sandApart = findingMessage("heap/new-sand-apart", "note", (what: string, all: string) => ({
   text: what,
   because: [
     all,
@@ -130,28 +115,28 @@ export const sandApart = (what: string, all: string): Finding => ({
   ],
   formula: "sand = grain × (g − g*)/(g* − g of the new), g* what is wanted",
   source: "mass balance; a fineness number is a mean by mass",
-});
+}));
 
-export const sandNotAsked = (what: string, taken: boolean): Finding => ({
-  code: "heap/new-sand-not-asked",
-  tone: "note",
-  text: what,
-  because: [
-    taken
-      ? "The log writes no ± for it: ± 2 for a fineness number and ± 0.5 points for fines are taken, our own."
-      : "A difference within its own ± may be no difference at all.",
-  ],
-});
+export const sandNotAsked = findingMessage(
+  "heap/new-sand-not-asked",
+  "note",
+  (what: string, taken: boolean) => ({
+    text: what,
+    because: [
+      taken
+        ? "The log writes no ± for it: ± 2 for a fineness number and ± 0.5 points for fines are taken, our own."
+        : "A difference within its own ± may be no difference at all.",
+    ],
+  }),
+);
 
-export const tooWet = (lose: string, dry: string): Finding => ({
-  code: "heap/too-wet",
-  tone: "doubt",
+export const tooWet = findingMessage("heap/too-wet", "doubt", (lose: string, dry: string) => ({
   text: `The heap is wetter than wanted: ${lose} of water must go. Spread it and let it air, or mull in ${dry} of dry sand with its share of clay.`,
   because: [
     "Over-wet sand can erupt under molten metal: it stays out of the mould until it has come back.",
     "How long it takes depends on the weather: see water for tomorrow.",
   ],
-});
+}));
 
 export const sandNoHelp: Finding = {
   code: "heap/sand-no-help",
@@ -167,12 +152,10 @@ export const newSandUnknown: Finding = {
   because: ["Sieve it once, and write it under sands with state: new."],
 };
 
-export const boundsOnly = (low: string, high: string): Finding => ({
-  code: "heap/live-clay-bounds",
-  tone: "doubt",
+export const boundsOnly = findingMessage("heap/live-clay-bounds", "doubt", (low: string, high: string) => ({
   text: `Live clay is known only as ${low} to ${high} % of the dry sand, from strength and compactability.`,
   because: [
     "The low end binds already; in the high end dead clay counts too. Clay is dosed from the middle, in small steps.",
   ],
   source: "ICRI Report 610 (2003)",
-});
+}));

@@ -1,7 +1,8 @@
 // The sentences that say where the batches stand: plain strings and places in.
 
 import { listed, namesTogether } from "./batch-names.ts";
-import type { Finding, Tone } from "./finding.ts";
+import type { Tone } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 import type { Placed, Where } from "./placed.ts";
 
 export const decidesNothing = "No source was read that recommends this range: it decides nothing by itself.";
@@ -36,22 +37,25 @@ function inShort(placed: readonly Placed[], names: readonly string[]): string {
     .join(", ");
 }
 
-export const stands = (
-  property: string,
-  range: string,
-  placed: readonly Placed[],
-  names: readonly string[],
-  tone: Tone,
-  because: readonly string[],
-  source: string,
-): Finding => ({
-  code: "standing/range",
-  tone,
-  text: `${range}: ${property} ${courses(placed, names)}.`,
-  because,
-  formula: "chance = Φ((edge − x)/s) or 1 less that, s = half of the 95 % interval / 1.96",
-  source,
-});
+export const stands = findingMessage(
+  "standing/range",
+  ["good", "note", "doubt", "error"],
+  (
+    property: string,
+    range: string,
+    placed: readonly Placed[],
+    names: readonly string[],
+    tone: Tone,
+    because: readonly string[],
+    source: string,
+  ) => ({
+    tone,
+    text: `${range}: ${property} ${courses(placed, names)}.`,
+    because,
+    formula: "chance = Φ((edge − x)/s) or 1 less that, s = half of the 95 % interval / 1.96",
+    source,
+  }),
+);
 
 /** How sure, by the ± of each batch; nothing where no batch has one. */
 export function howSure(placed: readonly Placed[], names: readonly string[]): readonly string[] {

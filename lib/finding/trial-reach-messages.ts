@@ -1,6 +1,7 @@
 // The sentences of aims out of reach, figure first: plain strings in.
 
 import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
 export const unreachable = (one: {
   readonly test: string;
@@ -36,15 +37,17 @@ export const unreachable = (one: {
   };
 };
 
-export const onlyApart = (a: string, aAt: string, b: string, bAt: string, unit: string): Finding => ({
-  code: "trial/only-apart",
-  tone: "doubt",
-  text: `${a} is met at ${aAt} and ${b} at ${bAt} ${unit}: each for itself, never together.`,
-  because: [
-    "Move the one range that matters less, or change the sand: clay, mulling or fineness (common practice).",
-  ],
-  source: "Our own: the means of the curves against the ranges",
-});
+export const onlyApart = findingMessage(
+  "trial/only-apart",
+  "doubt",
+  (a: string, aAt: string, b: string, bAt: string, unit: string) => ({
+    text: `${a} is met at ${aAt} and ${b} at ${bAt} ${unit}: each for itself, never together.`,
+    because: [
+      "Move the one range that matters less, or change the sand: clay, mulling or fineness (common practice).",
+    ],
+    source: "Our own: the means of the curves against the ranges",
+  }),
+);
 
 const strength = {
   low: "longer mulling first, then more clay",

@@ -1,72 +1,63 @@
 // The sentences of curves and of batches that do not belong to them, figure first: plain strings in.
 
 import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
-export const wildBatch = (
-  batch: string,
-  test: string,
-  off: string,
-  side: "above" | "below",
-  p: string,
-): Finding => ({
-  code: "trial/wild-batch",
-  tone: "doubt",
-  text: `${off} ${side} the curve through the others lies ${test} of ${batch}: look at its readings, and make that batch again. It is kept until you decide.`,
-  because: [
-    `By chance a batch lies so far off with p = ${p}, the number of batches counted in.`,
-    "A slip of the pen, a dry tube, a specimen that stood: look there first. Leave it out only for a reason that you can name.",
-  ],
-  formula: "t = residual/(s₍ᵢ₎√(1 − hᵢ)), the batch left out of its own s; p times the batches (Bonferroni)",
-  source: "Cook & Weisberg, Residuals and Influence in Regression",
-});
+export const wildBatch = findingMessage(
+  "trial/wild-batch",
+  "doubt",
+  (batch: string, test: string, off: string, side: "above" | "below", p: string) => ({
+    text: `${off} ${side} the curve through the others lies ${test} of ${batch}: look at its readings, and make that batch again. It is kept until you decide.`,
+    because: [
+      `By chance a batch lies so far off with p = ${p}, the number of batches counted in.`,
+      "A slip of the pen, a dry tube, a specimen that stood: look there first. Leave it out only for a reason that you can name.",
+    ],
+    formula:
+      "t = residual/(s₍ᵢ₎√(1 − hᵢ)), the batch left out of its own s; p times the batches (Bonferroni)",
+    source: "Cook & Weisberg, Residuals and Influence in Regression",
+  }),
+);
 
-export const misfit = (
-  test: string,
-  f: string,
-  [above, below]: readonly [number, number],
-  p: string,
-): Finding => ({
-  code: "trial/misfit",
-  tone: "doubt",
-  text: `The curve of ${test} does not follow the batches: F = ${f} with ${above} and ${below} degrees of freedom, p = ${p}.`,
-  because: [
-    "Batches at one place agree with each other better than with the curve. Trust the points there more than the line.",
-    "A batch between the places where it misses most tells which form is right.",
-  ],
-  formula: "F = (misfit/its degrees of freedom)/(scatter within places/its degrees of freedom)",
-  source: "Draper & Smith, Applied Regression Analysis: pure error and lack of fit",
-});
+export const misfit = findingMessage(
+  "trial/misfit",
+  "doubt",
+  (test: string, f: string, [above, below]: readonly [number, number], p: string) => ({
+    text: `The curve of ${test} does not follow the batches: F = ${f} with ${above} and ${below} degrees of freedom, p = ${p}.`,
+    because: [
+      "Batches at one place agree with each other better than with the curve. Trust the points there more than the line.",
+      "A batch between the places where it misses most tells which form is right.",
+    ],
+    formula: "F = (misfit/its degrees of freedom)/(scatter within places/its degrees of freedom)",
+    source: "Draper & Smith, Applied Regression Analysis: pure error and lack of fit",
+  }),
+);
 
-export const densityUnknown = (test: string): Finding => ({
-  code: "trial/density-unknown",
-  tone: "note",
+export const densityUnknown = findingMessage("trial/density-unknown", "note", (test: string) => ({
   text: `The density of some specimens is not known, so the figures of ${test} are joined in one curve unchecked.`,
   because: [
     "Figures at unlike densities do not belong on one curve: weigh each specimen, and they can be told apart.",
   ],
-});
+}));
 
-export const publishedSlope = (test: string, says: string, source: string): Finding => ({
-  code: "trial/published-slope",
-  tone: "note",
-  text: `${test}: your batches are few, so what is published of its slope helps the curve. ${says}`,
-  because: ["No aim and no chance rest on it; five batches at three places make a curve of your own."],
-  source,
-});
+export const publishedSlope = findingMessage(
+  "trial/published-slope",
+  "note",
+  (test: string, says: string, source: string) => ({
+    text: `${test}: your batches are few, so what is published of its slope helps the curve. ${says}`,
+    because: ["No aim and no chance rest on it; five batches at three places make a curve of your own."],
+    source,
+  }),
+);
 
-export const theseBlocksOnly = (): Finding => ({
-  code: "trial/these-blocks-only",
-  tone: "note",
+export const theseBlocksOnly = findingMessage("trial/these-blocks-only", "note", () => ({
   text: "The intervals of a new batch hold for days and bags like these, not for a new day or bag.",
   because: ["Three days or bags, each named under block, let their scatter be counted in."],
-});
+}));
 
-export const twoVaried = (axis: string, other: string): Finding => ({
-  code: "trial/two-varied",
-  tone: "doubt",
+export const twoVaried = findingMessage("trial/two-varied", "doubt", (axis: string, other: string) => ({
   text: `${capital(other)} was varied as well as ${axis}: on the curves over ${axis} alone its effect stands as scatter, so chances there come out low. Read the surfaces over both.`,
   because: ["A trial with one of the two held still gives a curve, an aim and a chance over the other."],
-});
+}));
 
 export const levelTop = (test: string, place: string, kind: string, region: string): Finding =>
   kind === "maximum"
@@ -85,12 +76,14 @@ export const levelTop = (test: string, place: string, kind: string, region: stri
         source: "Stationary point of a quadratic surface; Box & Draper, Response Surfaces",
       };
 
-export const noSurface = (test: string, a: string, b: string, why: string): Finding => ({
-  code: "trial/no-surface",
-  tone: "note",
-  text: `${capital(test)} over ${a} and ${b} together cannot be told: ${why}.`,
-  because: ["Vary one while the other stands still, and the other way round."],
-});
+export const noSurface = findingMessage(
+  "trial/no-surface",
+  "note",
+  (test: string, a: string, b: string, why: string) => ({
+    text: `${capital(test)} over ${a} and ${b} together cannot be told: ${why}.`,
+    because: ["Vary one while the other stands still, and the other way round."],
+  }),
+);
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

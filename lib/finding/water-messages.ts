@@ -1,6 +1,6 @@
 // The sentences of water to add and of the next batch, figure first: plain strings in.
 
-import type { Finding } from "./finding.ts";
+import { findingMessage } from "./finding-message.ts";
 
 /** What a dose is told with; amounts carry their units. */
 export interface DoseWords {
@@ -20,37 +20,39 @@ const source = "Mass balance; the 10 % quantile is our own";
 const likeIt = (batch: string): string =>
   `For a heap like ${batch}; test the heap itself before you pour water on it.`;
 
-export const addNow = (words: DoseWords, now: string, inAll: string, heap: string): Finding => ({
-  code: "water/first-dose",
-  tone: "note",
-  text: `${now} of water for each ${words.per} of sand like ${words.batch}: add that now, mull, test again; about ${inAll} in all would bring it from ${words.from} to ${words.to}, ${words.toIs}.${heap}`,
-  because: ["The first dose is too much once in ten.", ...words.because, likeIt(words.batch)],
-  formula,
-  source,
-});
+export const addNow = findingMessage(
+  "water/first-dose",
+  "note",
+  (words: DoseWords, now: string, inAll: string, heap: string) => ({
+    text: `${now} of water for each ${words.per} of sand like ${words.batch}: add that now, mull, test again; about ${inAll} in all would bring it from ${words.from} to ${words.to}, ${words.toIs}.${heap}`,
+    because: ["The first dose is too much once in ten.", ...words.because, likeIt(words.batch)],
+    formula,
+    source,
+  }),
+);
 
-export const waitFirst = (words: DoseWords, inAll: string): Finding => ({
-  code: "water/hold",
-  tone: "note",
+export const waitFirst = findingMessage("water/hold", "note", (words: DoseWords, inAll: string) => ({
   text: `No water yet for sand like ${words.batch}, at ${words.fromInUnit}: it cannot be told from ${words.to}, ${words.toIs}. Mull and test again; the need is ${inAll} for each ${words.per}.`,
   because: [...words.because, likeIt(words.batch)],
   formula,
   source,
-});
+}));
 
-export const tooWet = (words: DoseWords, lose: string, dryMix: string, ways: readonly string[]): Finding => ({
-  code: "water/too-wet",
-  tone: "doubt",
-  text: `No water for sand like ${words.batch}: at ${words.fromInUnit} it is wetter than ${words.to}, ${words.toIs}, and about ${lose} must dry off each ${words.per}. Spread it, turn it, let it dry; never pour on it as it is.`,
-  because: [
-    ...ways,
-    `In place of drying: about ${dryMix} of dry sand with its share of dry clay to each ${words.per}.`,
-    ...words.because,
-    likeIt(words.batch),
-  ],
-  formula,
-  source,
-});
+export const tooWet = findingMessage(
+  "water/too-wet",
+  "doubt",
+  (words: DoseWords, lose: string, dryMix: string, ways: readonly string[]) => ({
+    text: `No water for sand like ${words.batch}: at ${words.fromInUnit} it is wetter than ${words.to}, ${words.toIs}, and about ${lose} must dry off each ${words.per}. Spread it, turn it, let it dry; never pour on it as it is.`,
+    because: [
+      ...ways,
+      `In place of drying: about ${dryMix} of dry sand with its share of dry clay to each ${words.per}.`,
+      ...words.because,
+      likeIt(words.batch),
+    ],
+    formula,
+    source,
+  }),
+);
 
 export const otherWay = (by: string, other: string, need: string): string =>
   `The need is surest by ${by}; by ${other} it would be ${need}.`;

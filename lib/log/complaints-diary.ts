@@ -1,10 +1,8 @@
 // What can be wrong with the reminders of a diary.
 
-import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 
-export const remindNothing = (): Issue => ({
-  code: "log/remind-nothing",
-  severity: "warning",
+export const remindNothing = issueMessage("log/remind-nothing", "warning", () => ({
   message: "After remind, tests with days are expected, and none stands there.",
   remedy: "Write `remind: { moisture: 1 day, green compression: 7 days }`",
-});
+}));

@@ -1,47 +1,47 @@
 // What can stand where a figure is expected.
 
-import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 
-const error = (code: string, message: string, remedy: string): Issue => ({
-  code: `log/${code}`,
-  severity: "error",
-  message,
-  remedy,
-});
+export const letterForDigit = issueMessage(
+  "log/letter-for-digit",
+  "error",
+  (text: string, better: string) => ({
+    message: `"${text}" has a letter where a digit belongs.`,
+    remedy: `Write ${better}`,
+  }),
+);
 
-export const letterForDigit = (text: string, better: string): Issue =>
-  error("letter-for-digit", `"${text}" has a letter where a digit belongs.`, `Write ${better}`);
+export const unitSpelt = issueMessage("log/unit-spelt", "error", (unit: string, better: string) => ({
+  message: `"${unit}" is not how the unit is written.`,
+  remedy: `Write ${better}`,
+}));
 
-export const unitSpelt = (unit: string, better: string): Issue =>
-  error("unit-spelt", `"${unit}" is not how the unit is written.`, `Write ${better}`);
+export const remarkInFigure = issueMessage(
+  "log/remark-in-figure",
+  "error",
+  (figure: string, remark: string) => ({
+    message: `After the figure ${figure} stands a remark: "${remark}".`,
+    remedy: `Write ${figure} alone, and the remark on a line of its own: \`note: ${remark}\` (in a CSV file, in a column note).`,
+  }),
+);
 
-export const remarkInFigure = (figure: string, remark: string): Issue =>
-  error(
-    "remark-in-figure",
-    `After the figure ${figure} stands a remark: "${remark}".`,
-    `Write ${figure} alone, and the remark on a line of its own: \`note: ${remark}\` (in a CSV file, in a column note).`,
-  );
+export const traceOnly = issueMessage("log/trace-only", "error", (text: string, example: string) => ({
+  message: `"${text}" is no figure, but it says that there was less than the scale shows.`,
+  remedy: `Write half of what the scale reads to, with as much ±: ${example}.`,
+}));
 
-export const traceOnly = (text: string, example: string): Issue =>
-  error(
-    "trace-only",
-    `"${text}" is no figure, but it says that there was less than the scale shows.`,
-    `Write half of what the scale reads to, with as much ±: ${example}.`,
-  );
+export const wordForZero = issueMessage("log/word-for-zero", "error", (text: string) => ({
+  message: `"${text}" is a word for nothing.`,
+  remedy: "Write 0 if it was looked at and held nothing.",
+}));
 
-export const wordForZero = (text: string): Issue =>
-  error("word-for-zero", `"${text}" is a word for nothing.`, "Write 0 if it was looked at and held nothing.");
-
-export const noFigure = (text: string): Issue =>
-  error(
-    "no-figure",
-    `"${text}" says that there is no figure.`,
+export const noFigure = issueMessage("log/no-figure", "error", (text: string) => ({
+  message: `"${text}" says that there is no figure.`,
+  remedy:
     "Leave the line out if it was not measured, or if the sieve was not on the stack (in a CSV file, write - for the sieve); write 0 only if nothing was found.",
-  );
+}));
 
-export const roughFigure = (text: string, figure: string): Issue =>
-  error(
-    "rough-figure",
-    `"${text}" does not say how far off it may be.`,
-    `Write ${figure} with how far it is surely right, such as 12.4 ± 0.5 g.`,
-  );
+export const roughFigure = issueMessage("log/rough-figure", "error", (text: string, figure: string) => ({
+  message: `"${text}" does not say how far off it may be.`,
+  remedy: `Write ${figure} with how far it is surely right, such as 12.4 ± 0.5 g.`,
+}));

@@ -1,202 +1,161 @@
 // What can be wrong with a sand and its sievings.
 
-import type { Issue, Severity } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 
-const issue = (severity: Severity, code: string, message: string, remedy: string): Issue => ({
-  code: `log/${code}`,
-  severity,
-  message,
-  remedy,
-});
-
-export const noState = (): Issue =>
-  issue(
-    "warning",
-    "no-state",
+export const noState = issueMessage("log/no-state", "warning", () => ({
+  message:
     "It is not said whether the sand is new or used; it is taken as used, which has no number until it is washed.",
-    "Write `state: new` for sand as bought, `state: used` for sand that has been in a heap with clay.",
-  );
+  remedy: "Write `state: new` for sand as bought, `state: used` for sand that has been in a heap with clay.",
+}));
 
-export const noSievings = (): Issue =>
-  issue(
-    "warning",
-    "no-sievings",
-    "The sand has no sieving, so nothing can be said about its grain.",
-    "Write `sievings:` and under it what each sieve held, or name a CSV file with `sievings file:`.",
-  );
+export const noSievings = issueMessage("log/no-sievings", "warning", () => ({
+  message: "The sand has no sieving, so nothing can be said about its grain.",
+  remedy: "Write `sievings:` and under it what each sieve held, or name a CSV file with `sievings file:`.",
+}));
 
-export const noRetained = (): Issue =>
-  issue(
-    "error",
-    "no-retained",
-    "The sieving does not say what the sieves held.",
-    "Write `retained:` and under it one line a sieve, e.g. No. 40: 0.15, down to the pan.",
-  );
+export const noRetained = issueMessage("log/no-retained", "error", () => ({
+  message: "The sieving does not say what the sieves held.",
+  remedy: "Write `retained:` and under it one line a sieve, e.g. No. 40: 0.15, down to the pan.",
+}));
 
-export const emptyMass = (label: string): Issue =>
-  issue(
-    "error",
-    "empty-mass",
-    `It is not said what ${label} held.`,
+export const emptyMass = issueMessage("log/empty-mass", "error", (label: string) => ({
+  message: `It is not said what ${label} held.`,
+  remedy:
     "Write 0 if it held nothing; if it was not on the stack, leave the line out (in a CSV file, write -).",
-  );
+}));
 
-export const repeatedSieve = (label: string, first: string, line: string): Issue =>
-  issue(
-    "error",
-    "repeated-sieve",
-    `"${label}" is the sieve that already stands on line ${line}${first === label ? "" : ` as "${first}"`}; which mass is right cannot be told.`,
-    "Keep one of the two, or put right the label of the other.",
-  );
+export const repeatedSieve = issueMessage(
+  "log/repeated-sieve",
+  "error",
+  (label: string, first: string, line: string) => ({
+    message: `"${label}" is the sieve that already stands on line ${line}${first === label ? "" : ` as "${first}"`}; which mass is right cannot be told.`,
+    remedy: "Keep one of the two, or put right the label of the other.",
+  }),
+);
 
-export const misplacedSieve = (label: string, before: string): Issue =>
-  issue(
-    "warning",
-    "misplaced-sieve",
-    `"${label}" is coarser than "${before}" but stands below it; the sieves were sorted coarse to fine.`,
-    "Check that the two masses stand beside the right sieves; then put the lines in the order of the stack.",
-  );
+export const misplacedSieve = issueMessage(
+  "log/misplaced-sieve",
+  "warning",
+  (label: string, before: string) => ({
+    message: `"${label}" is coarser than "${before}" but stands below it; the sieves were sorted coarse to fine.`,
+    remedy:
+      "Check that the two masses stand beside the right sieves; then put the lines in the order of the stack.",
+  }),
+);
 
-export const noPan = (missing: string): Issue =>
-  issue(
-    "error",
-    "no-pan",
-    "There is no pan, and the finest grains count most in a fineness number.",
-    `Weigh what lies in the pan and write \`pan:\` as the last line${missing === "" ? "" : ` (${missing} of the start mass is not accounted for; that may be the pan or a loss)`}.`,
-  );
+export const noPan = issueMessage("log/no-pan", "error", (missing: string) => ({
+  message: "There is no pan, and the finest grains count most in a fineness number.",
+  remedy: `Weigh what lies in the pan and write \`pan:\` as the last line${missing === "" ? "" : ` (${missing} of the start mass is not accounted for; that may be the pan or a loss)`}.`,
+}));
 
-export const panOfZero = (): Issue =>
-  issue(
-    "warning",
-    "pan-of-zero",
-    "A pan of exactly zero is rare: the fines may have been lost as dust, or not weighed.",
+export const panOfZero = issueMessage("log/pan-of-zero", "warning", () => ({
+  message: "A pan of exactly zero is rare: the fines may have been lost as dust, or not weighed.",
+  remedy:
     "Tap the pan out onto paper and weigh it on the finest scale; leave the 0 only if nothing can be seen.",
-  );
+}));
 
-export const noStart = (): Issue =>
-  issue(
-    "warning",
-    "no-start",
-    "The start mass is missing, so sand lost or weighed wrongly cannot be noticed.",
-    "Weigh the dry sand before it goes on the top sieve and write `start: 50.0 g`.",
-  );
+export const noStart = issueMessage("log/no-start", "warning", () => ({
+  message: "The start mass is missing, so sand lost or weighed wrongly cannot be noticed.",
+  remedy: "Weigh the dry sand before it goes on the top sieve and write `start: 50.0 g`.",
+}));
 
-export const sumAboveStart = (sum: string, start: string, hint: string): Issue =>
-  issue(
-    "error",
-    "sum-above-start",
-    `The sieves and the pan hold ${sum} together, more than the ${start} that went on.${hint === "" ? "" : ` ${hint}`}`,
-    "Look for swapped digits, a sieve weighed with its dish, or a start mass of another portion.",
-  );
+export const sumAboveStart = issueMessage(
+  "log/sum-above-start",
+  "error",
+  (sum: string, start: string, hint: string) => ({
+    message: `The sieves and the pan hold ${sum} together, more than the ${start} that went on.${hint === "" ? "" : ` ${hint}`}`,
+    remedy: "Look for swapped digits, a sieve weighed with its dish, or a start mass of another portion.",
+  }),
+);
 
-export const runningTotals = (start: string, rows: string): Issue =>
-  issue(
-    "error",
-    "running-totals",
-    `The masses rise from sieve to sieve up to the ${start} that went on: are they running totals?`,
-    `Write what each sieve held by itself, its figure less the one above it: ${rows}.`,
-  );
+export const runningTotals = issueMessage("log/running-totals", "error", (start: string, rows: string) => ({
+  message: `The masses rise from sieve to sieve up to the ${start} that went on: are they running totals?`,
+  remedy: `Write what each sieve held by itself, its figure less the one above it: ${rows}.`,
+}));
 
-export const passingShares = (rows: string): Issue =>
-  issue(
-    "error",
-    "passing-shares",
+export const passingShares = issueMessage("log/passing-shares", "error", (rows: string) => ({
+  message:
     "The percentages fall from sieve to sieve and add up to far more than the whole: do they say what passed?",
-    `Write what each sieve held by itself: ${rows}.`,
-  );
+  remedy: `Write what each sieve held by itself: ${rows}.`,
+}));
 
-export const digitsSwapped = (sum: string, start: string, hint: string): Issue =>
-  issue(
-    "warning",
-    "digits-swapped",
-    `The sieves and the pan hold ${sum} of the ${start} that went on. ${hint}`,
-    "Look the figure up in your notes and put it right if its digits are swapped.",
-  );
+export const digitsSwapped = issueMessage(
+  "log/digits-swapped",
+  "warning",
+  (sum: string, start: string, hint: string) => ({
+    message: `The sieves and the pan hold ${sum} of the ${start} that went on. ${hint}`,
+    remedy: "Look the figure up in your notes and put it right if its digits are swapped.",
+  }),
+);
 
-export const percentSumAbove = (sum: string, hint: string): Issue =>
-  issue(
-    "error",
-    "percent-sum-above",
-    `The percentages add up to ${sum} %, more than the whole.${hint === "" ? "" : ` ${hint}`}`,
-    "Look for swapped digits or a row of another sieving.",
-  );
+export const percentSumAbove = issueMessage(
+  "log/percent-sum-above",
+  "error",
+  (sum: string, hint: string) => ({
+    message: `The percentages add up to ${sum} %, more than the whole.${hint === "" ? "" : ` ${hint}`}`,
+    remedy: "Look for swapped digits or a row of another sieving.",
+  }),
+);
 
-export const percentSumBelow = (sum: string): Issue =>
-  issue(
-    "warning",
-    "percent-sum-below",
-    `The percentages add up to only ${sum} %; the rest may be clay that was washed out, sand lost, or a row left out.`,
-    "Check the rows against where they come from.",
-  );
+export const percentSumBelow = issueMessage("log/percent-sum-below", "warning", (sum: string) => ({
+  message: `The percentages add up to only ${sum} %; the rest may be clay that was washed out, sand lost, or a row left out.`,
+  remedy: "Check the rows against where they come from.",
+}));
 
-export const mixedUnits = (label: string, text: string, others: string): Issue =>
-  issue(
-    "error",
-    "mixed-units",
-    `"${text}" on ${label} is not in ${others}, as the rest of the sieving is.`,
-    "Write all rows of one sieving in grams, or all in percent with % after each.",
-  );
+export const mixedUnits = issueMessage(
+  "log/mixed-units",
+  "error",
+  (label: string, text: string, others: string) => ({
+    message: `"${text}" on ${label} is not in ${others}, as the rest of the sieving is.`,
+    remedy: "Write all rows of one sieving in grams, or all in percent with % after each.",
+  }),
+);
 
-export const oneSieveOnly = (): Issue =>
-  issue(
-    "error",
-    "one-sieve-only",
-    "Only one sieve was used: this tells coarse from fine, but no fineness number.",
-    "Use at least three or four sieves that span the sand, and the pan.",
-  );
+export const oneSieveOnly = issueMessage("log/one-sieve-only", "error", () => ({
+  message: "Only one sieve was used: this tells coarse from fine, but no fineness number.",
+  remedy: "Use at least three or four sieves that span the sand, and the pan.",
+}));
 
-export const allOnOne = (label: string): Issue =>
-  issue(
-    "warning",
-    "all-on-one",
-    `All the sand lies on ${label}, so its fineness cannot be told within that step.`,
+export const allOnOne = issueMessage("log/all-on-one", "warning", (label: string) => ({
+  message: `All the sand lies on ${label}, so its fineness cannot be told within that step.`,
+  remedy:
     "Shake longer, look whether the sieve is clogged, and put sieves between this one and the next coarser.",
-  );
+}));
 
-export const noSand = (): Issue =>
-  issue(
-    "error",
-    "no-sand",
-    "No sieve and no pan holds any sand.",
-    "Write what each held; 0 stands only where nothing was found.",
-  );
+export const noSand = issueMessage("log/no-sand", "error", () => ({
+  message: "No sieve and no pan holds any sand.",
+  remedy: "Write what each held; 0 stands only where nothing was found.",
+}));
 
-export const noScale = (): Issue =>
-  issue(
-    "note",
-    "no-scale",
-    "No scale is named for this sieving, so the ± of its weighings is unknown.",
+export const noScale = issueMessage("log/no-scale", "note", () => ({
+  message: "No scale is named for this sieving, so the ± of its weighings is unknown.",
+  remedy:
     "Declare it at the top, `scales: { kitchen scale: { reads to: 0.1 g } }`, and write `scale: kitchen scale` here.",
-  );
+}));
 
-export const noSieveSet = (): Issue =>
-  issue(
-    "note",
-    "no-sieve-set",
+export const noSieveSet = issueMessage("log/no-sieve-set", "note", () => ({
+  message:
     "No sieve set is named for this sieving, so an overloaded sieve cannot be noticed, nor that two sievings share a stack.",
+  remedy:
     "Declare it at the top, `sieve sets: { home stack: { frame: 200 mm } }`, and write `sieve set: home stack` here.",
-  );
+}));
 
-export const finerThanScale = (text: string, label: string, scale: string, step: string): Issue =>
-  issue(
-    "note",
-    "finer-than-scale",
-    `"${text}" on ${label} is finer than "${scale}" reads (${step} g).`,
-    "Name the scale that was used, or write what its display showed.",
-  );
+export const finerThanScale = issueMessage(
+  "log/finer-than-scale",
+  "note",
+  (text: string, label: string, scale: string, step: string) => ({
+    message: `"${text}" on ${label} is finer than "${scale}" reads (${step} g).`,
+    remedy: "Name the scale that was used, or write what its display showed.",
+  }),
+);
 
-export const noPortion = (): Issue =>
-  issue(
-    "warning",
-    "same-name",
+export const noPortion = issueMessage("log/same-name", "warning", () => ({
+  message:
     "Another sieving of this sand has the same date and portion, so the two cannot be told apart by name.",
-    "Give each its own letter: `portion: A`, `portion: B`.",
-  );
+  remedy: "Give each its own letter: `portion: A`, `portion: B`.",
+}));
 
-export const sameTwice = (line: string): Issue =>
-  issue(
-    "error",
-    "same-twice",
-    `This sieving is the same as the one on line ${line} in every figure; it counts once.`,
-    "Take one out if it was copied; give each its own `portion:` if both were really weighed.",
-  );
+export const sameTwice = issueMessage("log/same-twice", "error", (line: string) => ({
+  message: `This sieving is the same as the one on line ${line} in every figure; it counts once.`,
+  remedy: "Take one out if it was copied; give each its own `portion:` if both were really weighed.",
+}));

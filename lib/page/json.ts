@@ -27,7 +27,7 @@ export function writeJson(page: Page): string {
     answer: laid.answer.map(plainText),
     cautions: blocks.flatMap((block) => (block.kind === "caution" ? [block.caution] : [])),
     figures: sortedByName(laid.figures, []),
-    findings: blocks.flatMap((block) => (block.kind === "finding" ? [block.finding] : [])),
+    findings: blocks.flatMap((block) => (block.kind === "finding" ? [withoutSaid(block.finding)] : [])),
     tables: blocks.flatMap((block) => {
       if (block.kind !== "table") return [];
       const { stem, number, caption, columns, rows, foot = [] } = block;
@@ -48,7 +48,7 @@ export function writeJson(page: Page): string {
       const { caption, alt, table, data = table } = block.chart;
       return [{ name: block.stem, number: block.number, caption, alt, ...data }];
     }),
-    issues: laid.issues,
+    issues: laid.issues.map(withoutSaid),
     sources: laid.sources,
     colophon: laid.colophon,
     ...(laid.attachments.length === 0 ? {} : { attachments: laid.attachments }),
@@ -60,6 +60,12 @@ export function writeJson(page: Page): string {
   const text = hiddenAsCodes(JSON.stringify(whole, written, 2));
   // Can stand in a script element too, should anyone put it there.
   return `${text.replace(/<(?=[/!])/g, "\\u003c")}\n`;
+}
+
+/** Without what only a translation needs. */
+function withoutSaid<T extends { readonly said?: unknown; readonly lead?: unknown }>(thing: T) {
+  const { said: _, lead: __, ...rest } = thing;
+  return rest;
 }
 
 function printable(value: unknown): unknown {

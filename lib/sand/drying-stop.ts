@@ -1,6 +1,7 @@
 // When a sample is dry: weighings one after another until nothing more goes.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero } from "./require.ts";
 
 /** Dry when the last two weighings differ by less than this, % of the damp sample (constant mass, TJFS-201; our figure). */
@@ -47,21 +48,17 @@ export function dryEnough(drying: {
   return { dry, at: dry ? lastMoving + 2 : undefined, lastLossPercent: losses.at(-1), issues };
 }
 
-function gainedWhileDrying(): Issue {
-  return {
-    code: "sand/gained-while-drying",
-    severity: "warning",
-    message:
-      "The sample grew heavier between two weighings, so it was weighed hot, took up damp, or the scale moved.",
-    remedy: "Let it cool under a lid, set the scale to zero, and weigh again.",
-  };
-}
+const gainedWhileDrying = issueMessage("sand/gained-while-drying", "warning", () => ({
+  message:
+    "The sample grew heavier between two weighings, so it was weighed hot, took up damp, or the scale moved.",
+  remedy: "Let it cool under a lid, set the scale to zero, and weigh again.",
+}));
 
-function scaleTooCoarseToStop(stepG: number, neededG: number): Issue {
-  return {
-    code: "sand/scale-coarse-for-drying",
-    severity: "note",
+const scaleTooCoarseToStop = issueMessage(
+  "sand/scale-coarse-for-drying",
+  "note",
+  (stepG: number, neededG: number) => ({
     message: `A scale that steps by ${short(stepG)} g cannot see the last of the water leave so small a sample.`,
     remedy: `Dry ${short(neededG)} g or more, or go on for two more spells after the reading stands still.`,
-  };
-}
+  }),
+);

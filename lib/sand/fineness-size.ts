@@ -1,6 +1,7 @@
 // From the fineness number to an average grain size and back: a rough rule for narrow sands.
 
 import type { Checked, Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 
 /** The table of the handbook holds between these fineness numbers … */
 const finenessSizeRange = Object.freeze({ low: 35, high: 90 });
@@ -19,12 +20,14 @@ export interface RoughFigure {
 const rough = (by: number): RoughFigure =>
   Object.freeze({ value: product.typical / by, low: product.low / by, high: product.high / by });
 
-const outside = (what: string, figure: number, { low, high }: { low: number; high: number }): Issue => ({
-  code: "sand/fineness-size-range",
-  severity: "error",
-  message: `${what} ${figure} is outside ${low} to ${high}, where the rule between fineness and size was tabulated.`,
-  remedy: "Work the wanted figure out from the sieving itself.",
-});
+const outside = issueMessage(
+  "sand/fineness-size-range",
+  "error",
+  (what: string, figure: number, { low, high }: { low: number; high: number }) => ({
+    message: `${what} ${figure} is outside ${low} to ${high}, where the rule between fineness and size was tabulated.`,
+    remedy: "Work the wanted figure out from the sieving itself.",
+  }),
+);
 
 const narrowOnly: Issue = Object.freeze({
   code: "sand/fineness-size-narrow",

@@ -1,6 +1,7 @@
 // Readings of a moisture test that cannot be, or cannot carry a decision.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { moistureOfDampPercent, moistureStepPercent } from "./moisture.ts";
 
 /** Our own: a step of the scale that moves moisture by more than this is no use for tempering. */
@@ -34,31 +35,23 @@ export function moistureIssues(weighing: {
   return issues;
 }
 
-function dryAboveDamp(dampG: number, dryG: number): Issue {
-  return {
-    code: "sand/dry-above-damp",
-    severity: "error",
-    message: `The dry sample (${short(dryG)} g) is heavier than the damp one (${short(dampG)} g), so there is no moisture.`,
-    remedy:
-      "Look whether the two were swapped, or whether the pan was taken off one weighing and not the other.",
-  };
-}
+const dryAboveDamp = issueMessage("sand/dry-above-damp", "error", (dampG: number, dryG: number) => ({
+  message: `The dry sample (${short(dryG)} g) is heavier than the damp one (${short(dampG)} g), so there is no moisture.`,
+  remedy:
+    "Look whether the two were swapped, or whether the pan was taken off one weighing and not the other.",
+}));
 
-function veryWet(percent: number): Issue {
-  return {
-    code: "sand/moisture-not-of-a-moulding-sand",
-    severity: "warning",
-    message: `${short(percent)} % of the damp mass is far more water than a bentonite sand is moulded at. Over-wet sand can erupt under metal.`,
-    remedy:
-      "Look whether the sample was the sand from the heap, and whether the pan was taken off both weighings.",
-  };
-}
+const veryWet = issueMessage("sand/moisture-not-of-a-moulding-sand", "warning", (percent: number) => ({
+  message: `${short(percent)} % of the damp mass is far more water than a bentonite sand is moulded at. Over-wet sand can erupt under metal.`,
+  remedy:
+    "Look whether the sample was the sand from the heap, and whether the pan was taken off both weighings.",
+}));
 
-function coarseForMoisture(stepG: number, dampG: number, off: number, neededG: number): Issue {
-  return {
-    code: "sand/scale-coarse-for-moisture",
-    severity: "warning",
+const coarseForMoisture = issueMessage(
+  "sand/scale-coarse-for-moisture",
+  "warning",
+  (stepG: number, dampG: number, off: number, neededG: number) => ({
     message: `A scale that steps by ${short(stepG)} g puts the moisture of ${short(dampG)} g off by up to ± ${Number(off.toPrecision(1))} points, too much to temper by.`,
     remedy: `Dry ${short(neededG)} g or more, or temper by compactability.`,
-  };
-}
+  }),
+);

@@ -1,6 +1,7 @@
 // Readings of a permeability test that cannot be, or cannot carry a figure.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { MOST_WATER_MM } from "./permeability.ts";
 
 /** Below this a water gauge can hardly be read. */
@@ -30,48 +31,28 @@ export function permeabilityIssues({
   return issues;
 }
 
-function noTime(): Issue {
-  return {
-    code: "sand/permeability-no-time",
-    severity: "error",
-    message: "The time of the permeability test is zero, so there is no figure.",
-    remedy:
-      "Write the seconds that the air took; if it went too fast to time, use more air, a larger vessel or less pressure.",
-  };
-}
+const noTime = issueMessage("sand/permeability-no-time", "error", () => ({
+  message: "The time of the permeability test is zero, so there is no figure.",
+  remedy:
+    "Write the seconds that the air took; if it went too fast to time, use more air, a larger vessel or less pressure.",
+}));
 
-function shortTime(seconds: number): Issue {
-  return {
-    code: "sand/permeability-short",
-    severity: "warning",
-    message: `${Number(seconds.toPrecision(2))} s is too short to time by hand: starting and stopping late moves the figure by a tenth or more.`,
-    remedy: "Use more air, a larger vessel, a wider column or less pressure.",
-  };
-}
+const shortTime = issueMessage("sand/permeability-short", "warning", (seconds: number) => ({
+  message: `${Number(seconds.toPrecision(2))} s is too short to time by hand: starting and stopping late moves the figure by a tenth or more.`,
+  remedy: "Use more air, a larger vessel, a wider column or less pressure.",
+}));
 
-function pressureRefused(mm: number): Issue {
-  return {
-    code: "sand/permeability-pressure-refused",
-    severity: "error",
-    message: `${Math.round(mm)} mm of water is more than 100 gf/cm². Home vessels burst under air pressure, so no figure is given.`,
-    remedy: "Let it off now, from the side. Work at 50 to 200 mm of water.",
-  };
-}
+const pressureRefused = issueMessage("sand/permeability-pressure-refused", "error", (mm: number) => ({
+  message: `${Math.round(mm)} mm of water is more than 100 gf/cm². Home vessels burst under air pressure, so no figure is given.`,
+  remedy: "Let it off now, from the side. Work at 50 to 200 mm of water.",
+}));
 
-function noPressure(): Issue {
-  return {
-    code: "sand/permeability-no-pressure",
-    severity: "error",
-    message: "A pressure of the permeability test is zero or below, so there is no figure.",
-    remedy: "Stop the clock while there is still 20 mm of water or more across the specimen.",
-  };
-}
+const noPressure = issueMessage("sand/permeability-no-pressure", "error", () => ({
+  message: "A pressure of the permeability test is zero or below, so there is no figure.",
+  remedy: "Stop the clock while there is still 20 mm of water or more across the specimen.",
+}));
 
-function pressureLow(mm: number): Issue {
-  return {
-    code: "sand/permeability-pressure-low",
-    severity: "warning",
-    message: `${Number(mm.toPrecision(2))} mm of water can hardly be read on a gauge, so the figure is in doubt by a tenth or more.`,
-    remedy: "Work at 50 to 200 mm of water.",
-  };
-}
+const pressureLow = issueMessage("sand/permeability-pressure-low", "warning", (mm: number) => ({
+  message: `${Number(mm.toPrecision(2))} mm of water can hardly be read on a gauge, so the figure is in doubt by a tenth or more.`,
+  remedy: "Work at 50 to 200 mm of water.",
+}));

@@ -1,6 +1,7 @@
 // The rammed specimen: its size, density and pores.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero, requireBelow100 } from "./require.ts";
 
 /** 2 in × 2 in, ± 1/16 in of height (lab manual); 50 × 50 mm (Giesserei-Praxis lexicon, "Normprüfkörper"). */
@@ -80,21 +81,12 @@ export function densityIssues(densitiesGCm3: readonly number[]): readonly Issue[
   ];
 }
 
-function densityUnlikely(density: number): Issue {
-  return {
-    code: "sand/density-unlikely",
-    severity: "warning",
-    message: `A specimen of ${density.toFixed(2)} g/cm³ is outside what rammed green sand weighs, 1.3 to 1.8.`,
-    remedy: "Look at its mass (without the tube?), its height and its diameter.",
-  };
-}
+const densityUnlikely = issueMessage("sand/density-unlikely", "warning", (density: number) => ({
+  message: `A specimen of ${density.toFixed(2)} g/cm³ is outside what rammed green sand weighs, 1.3 to 1.8.`,
+  remedy: "Look at its mass (without the tube?), its height and its diameter.",
+}));
 
-function densitiesDisagree(middle: number): Issue {
-  return {
-    code: "sand/densities-disagree",
-    severity: "warning",
-    message: `The specimens differ by more than 5 % from their mean density, ${middle.toFixed(2)} g/cm³, so they were not rammed alike.`,
-    remedy:
-      "Ram new ones: riddled sand, the same mass, the same drop, three blows, and a pause between them.",
-  };
-}
+const densitiesDisagree = issueMessage("sand/densities-disagree", "warning", (middle: number) => ({
+  message: `The specimens differ by more than 5 % from their mean density, ${middle.toFixed(2)} g/cm³, so they were not rammed alike.`,
+  remedy: "Ram new ones: riddled sand, the same mass, the same drop, three blows, and a pause between them.",
+}));
