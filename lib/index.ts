@@ -149,6 +149,7 @@ export { sum, weightedMean } from "./numbers/sum.ts";
 export { mean, median, pooledStandardDeviation, sampleStandardDeviation } from "./numbers/summary.ts";
 export { welch, welchOf } from "./numbers/welch.ts";
 export { blendNext, blendResult } from "./page/blend-result.ts";
+export { type BlockComparison, blockComparisons } from "./page/block-comparisons.ts";
 // Pages and notebooks
 export type {
   Block,

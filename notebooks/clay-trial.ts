@@ -1,18 +1,10 @@
 // How does clay move strength and permeability, where do the founder's batches stand, and did a change help?
 
 import {
-  type Batch,
   type Block,
-  beforeAfter,
-  blockConditions,
-  blockDifference,
-  blockFinding,
-  comparisonFinding,
-  conditionsTold,
-  differencePlot,
+  blockComparisons,
   type Finding,
   findingBlocks,
-  inShownUnit,
   type Log,
   nextBatchWords,
   notebook,
@@ -21,7 +13,6 @@ import {
   recipeShares,
   type Section,
   type ShownUnits,
-  shownUnit,
   shownUnits,
   strengthByClayChart,
   type TestName,
@@ -43,7 +34,7 @@ export default notebook(
   (log) => {
     const report = trialReport(log, { axis: "clay" });
     const units = shownUnits(log);
-    const compared = comparisons(report, units);
+    const compared = blockComparisons(report, units);
     const found = [...trialFindings(report, printTestIn(units)), ...compared.map(({ finding }) => finding)];
     const standing = trialStanding(report.rows, log, { units, varied: "clay", gfn: report.gfn });
     const water = waterFindings(report, log, units);
@@ -181,71 +172,6 @@ function typical({ rows, x }: TrialReport, { bond }: Log, units: ShownUnits): Se
     blocks: blocks.length > 1 ? blocks : [],
   };
 }
-
-/** Two blocks of batches, such as two clays or before and after: at like clay where the curve allows, else as they are. */
-function comparisons(report: TrialReport, units: ShownUnits) {
-  const { rows, properties } = report;
-  const names = [...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined))];
-  if (names.length !== 2) return [];
-  const [first, second] = names as [string, string];
-  const ordered = [...rows].sort((a, b) => place(a.batch) - place(b.batch));
-  const tests: readonly TestName[] = ["green compression", "permeability", "compactability"];
-  const conditions = blockConditions(rows, first, second);
-  return tests.flatMap((test) => {
-    const values = (block: string) =>
-      ordered.flatMap(({ batch, tests: own }) =>
-        batch.block === block && own[test] ? [own[test].value] : [],
-      );
-    const [before, after] = [values(first), values(second)];
-    if (before.length < 2 || after.length < 2) return [];
-    const unit = rows.find(({ tests: own }) => own[test])!.tests[test]!.unit;
-    const [symbol, basis] = unit.startsWith("% of ") ? ["%", unit.slice(5)] : [unit, undefined];
-    const curve = properties.find((property) => property.test === test)?.curve;
-    const alike = curve && blockDifference(curve);
-    const found = alike ?? beforeAfter(before, after, conditions);
-    const shown = (one = ""): string => shownUnit(one, units.of(test));
-    // A difference of strengths turns like a strength: no unit of a test has an offset.
-    const turned = (value: number): number => inShownUnit(value, unit, units.of(test)).value;
-    const inUnits = <D extends { difference: number; low: number; high: number }>(one: D): D => ({
-      ...one,
-      difference: turned(one.difference),
-      low: turned(one.low),
-      high: turned(one.high),
-    });
-    const plot = (as: string) => {
-      const to = (value: number): number => (as === symbol ? value : turned(value));
-      return differencePlot({
-        name: `compare-${test.replaceAll(" ", "-")}`,
-        property: test,
-        unit: as,
-        ...(basis === undefined ? {} : { basis }),
-        groups: [
-          { label: first, values: before.map(to) },
-          { label: second, values: after.map(to) },
-        ],
-        difference: { value: to(found.difference), low: to(found.low), high: to(found.high) },
-      });
-    };
-    return [
-      {
-        finding: alike
-          ? blockFinding(test, shown(unit), first, second, "clay", inUnits(alike), conditionsTold(conditions))
-          : comparisonFinding(
-              test,
-              shown(unit),
-              first,
-              second,
-              inUnits(beforeAfter(before, after, conditions)),
-            ),
-        figures: { test, difference: found.difference, low: found.low, high: found.high, p: found.p },
-        chart:
-          shown(symbol) === symbol ? plot(symbol!) : { ...plot(shown(symbol)), data: plot(symbol!).table },
-      },
-    ];
-  });
-}
-
-const place = ({ order }: Batch): number => order ?? Number.POSITIVE_INFINITY;
 
 function nextSteps({ rows, levels }: TrialReport, nextBatch: string | undefined): Text[] {
   if (rows.length === 0) return ["Weigh sand, clay and water of each batch, and write them under made of."];
