@@ -12,7 +12,7 @@ export interface FigureToPrint {
   /** Not printed; there so that a figure can be passed whole. */
   readonly mean?: number;
   /** Stands after the figure. */
-  readonly unit?: string | { readonly text: string };
+  readonly unit?: string | { readonly text: string } | undefined;
   /** True where a part of the doubt is not known, so that the ± is a lower bound. */
   readonly atLeast?: boolean;
   /** What the quantity cannot go below or above: 0 for a mass, 0 and 100 for a share. */
