@@ -1,0 +1,28 @@
+// The log that a set of texts makes, with everything that reading it brings up.
+
+import type { Issue } from "../issue.ts";
+import { inFileOrder } from "../log/issue-list.ts";
+import { pageIssues } from "../log/page-issues.ts";
+import { readLog } from "../log/read-log.ts";
+import type { Log, LogText } from "../log/types.ts";
+import { logSheets } from "../sheet/log-sheets.ts";
+
+export interface ReadTexts {
+  readonly log: Log | undefined;
+  /** What the reader alone says: what a written page shows beside its own. */
+  readonly readIssues: readonly Issue[];
+}
+
+/** texts: the log first, then the CSV files beside it. */
+export function readTexts([log, ...beside]: readonly LogText[]): ReadTexts {
+  const files = Object.fromEntries(beside.map(({ name, text }) => [name, text]));
+  const { value, issues } = readLog(log?.text ?? "", { name: log?.name ?? "", files });
+  return { log: value, readIssues: issues };
+}
+
+/** All that a check of the log tells, in the order of its files. */
+export function checkedIssues({ log, readIssues }: ReadTexts): readonly Issue[] {
+  if (log === undefined) return readIssues;
+  const sheets = log.sheets.length === 0 ? [] : logSheets(log).flatMap(({ issues }) => issues);
+  return inFileOrder([...readIssues, ...pageIssues(log), ...sheets], log.file);
+}
