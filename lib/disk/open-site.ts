@@ -1,0 +1,132 @@
+// What the server of an opened log answers: the list of pages, a page, a save, a stream.
+
+import { randomBytes } from "node:crypto";
+import type { IncomingMessage, ServerResponse } from "node:http";
+import { basename } from "node:path";
+import type { LogText } from "../log/types.ts";
+import type { Notebook } from "../page/notebook.ts";
+import { type Files, filesAt, markOf } from "./open-files.ts";
+import { indexHtml } from "./open-index.ts";
+import { noPage, openedPage } from "./open-page.ts";
+import { type Surveyed, survey } from "./open-survey.ts";
+import { isRefusal, type Refusal } from "./refusal.ts";
+import { saveLog } from "./save.ts";
+import { readSaveRequest } from "./save-request.ts";
+import type { Answer, Handle } from "./serve.ts";
+import { bodyOf } from "./serve-body.ts";
+import { streams } from "./serve-events.ts";
+
+export interface Site {
+  readonly handle: Handle;
+  /** Paths of the log and of the CSV files that it names at the moment. */
+  readonly paths: () => readonly string[];
+  /** To be called when the files may have been changed by somebody else. */
+  lookAgain(): void;
+  close(): void;
+}
+
+export interface SiteOf {
+  /** Of the log. */
+  readonly path: string;
+  readonly files: Files;
+  readonly notebooks: readonly Notebook[];
+  /** "/<secret>/", known once the server listens. */
+  readonly root: () => string;
+  /** In words, why a notebook threw. */
+  readonly failed: (notebook: Notebook, error: unknown) => Refusal;
+}
+
+export function siteOf({ path, files, notebooks, root, failed }: SiteOf): Site {
+  const open = streams();
+  /** What each page that was handed out knows of the files: the mark of their texts. */
+  const known = new Map<string, string>();
+  let now: Pick<Files, "texts" | "mark"> = files;
+  let paths = files.paths;
+  let list: { readonly mark: string; readonly surveyed: readonly Surveyed[] } | undefined;
+
+  const look = () => {
+    const read = filesAt(path);
+    if (!isRefusal(read)) paths = read.paths;
+    return read;
+  };
+  const tell = (page: string) => {
+    if (known.get(page) !== now.mark && open.send(page, "changed", { texts: now.texts }))
+      known.set(page, now.mark);
+  };
+  const isNow = (texts: readonly LogText[]) => {
+    now = { texts, mark: markOf(texts) };
+    for (const page of known.keys()) tell(page);
+  };
+  const lookAgain = () => {
+    const read = look();
+    // What is away for a moment comes back; a save tells what stays away.
+    if (!isRefusal(read) && read.mark !== now.mark) isNow(read.texts);
+  };
+
+  const index = async (): Promise<Answer> => {
+    const read = filesAt(path);
+    if (isRefusal(read))
+      return html(await noPage(basename(path), [read.refused, read.remedy ?? ""], []), 404);
+    if (!read.log) return html(await noPage(basename(path), [NO_LOG], read.issues));
+    if (list?.mark !== read.mark) list = { mark: read.mark, surveyed: await survey(read.log, notebooks) };
+    return html(await indexHtml(read.log, list.surveyed, (name) => `${root()}pages/${name}`));
+  };
+
+  const page = async (notebook: Notebook): Promise<Answer> => {
+    const read = filesAt(path);
+    if (isRefusal(read))
+      return html(await noPage(notebook.title, [read.refused, read.remedy ?? ""], []), 404);
+    if (!read.log) return html(await noPage(notebook.title, [NO_LOG], read.issues));
+    const id = randomBytes(8).toString("hex");
+    known.set(id, read.mark);
+    try {
+      return html(await openedPage({ notebook, log: read.log, issues: read.issues }));
+    } catch (error) {
+      const { refused, remedy = "" } = failed(notebook, error);
+      return html(await noPage(notebook.title, [refused, remedy], read.issues), 500);
+    }
+  };
+
+  const save = async (id: string, request: IncomingMessage): Promise<Answer> => {
+    const type = request.headers["content-type"] ?? "";
+    if (!/^application\/json\s*(;\s*charset=utf-8\s*)?$/i.test(type)) return { status: 415 };
+    const body = await bodyOf(request);
+    if (typeof body !== "string") return { status: body.status };
+    const asked = readSaveRequest(body);
+    if ("kind" in asked) return json(400, asked);
+    const saved = saveLog(path, asked);
+    if (saved.kind === "refused") return json(422, saved);
+    const texts = saved.kind === "saved" ? saved.texts : saved.theirs;
+    known.set(id, markOf(texts));
+    isNow(texts);
+    return json(saved.kind === "saved" ? 200 : 409, saved);
+  };
+
+  const events = (id: string, response: ServerResponse): undefined => {
+    open.open(id, response);
+    tell(id);
+  };
+
+  const handle: Handle = async (address, request, response) => {
+    const [kind = "", word = "", ...more] = address.split("/");
+    const notebook = kind === "pages" ? notebooks.find(({ name }) => name === word) : undefined;
+    const isPage = (kind === "save" || kind === "events") && known.has(word);
+    if (more.length > 0 || !(address === "" || notebook || isPage)) return { status: 404 };
+    const method = kind === "save" ? "POST" : "GET";
+    if (request.method !== method) return { status: 405, allow: method };
+    if (notebook) return page(notebook);
+    if (kind === "save") return save(word, request);
+    return kind === "events" ? events(word, response) : index();
+  };
+  return { handle, paths: () => paths, lookAgain, close: () => open.close() };
+}
+
+const NO_LOG = "The file cannot be read as a log. Mend it in a text editor and load this page again.";
+
+function html(body: string, status = 200): Answer {
+  return { status, type: "text/html", body };
+}
+
+function json(status: number, value: unknown): Answer {
+  return { status, type: "application/json", body: JSON.stringify(value) };
+}
