@@ -39,10 +39,17 @@ function fieldsOf({ name, method }: NonNullable<Card["test"]>): readonly TestFie
   );
 }
 
-/** A blank belongs to the key before it; the first of a line without one is a name. */
+/** A blank belongs to the nearest key before it on its line; one without is a name. */
 function fillIn(yaml: string, filled: (key: string) => string): string {
-  return yaml.replace(/(?:([A-Za-z][\w. ]*): )?____/g, (blank, key: string | undefined) => {
-    const value = filled(key?.trim() ?? "name");
-    return key === undefined ? value : blank.replace("____", value);
-  });
+  return yaml
+    .split("\n")
+    .map((line) => {
+      let of = "name";
+      return line.replace(/([A-Za-z][\w. ]*): |____/g, (part, key: string | undefined) => {
+        if (key === undefined) return filled(of);
+        of = key.trim();
+        return part;
+      });
+    })
+    .join("\n");
 }

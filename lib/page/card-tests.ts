@@ -74,6 +74,23 @@ const pressed: Card = {
   once: [rig, { key: "sand", unit: "°C", says: "temperature of the sand" }, time],
 };
 
+const weighed: Card = {
+  name: "compactability-weighed",
+  title: "Compactability by two weighings",
+  does: "the same tube filled loose and filled rammed, each weighed, in %",
+  hazard: hazard.rammerHazard,
+  rig: "A tube on a flat foot, a rammer and a scale; no ruler. Both fillings end level with the rim.",
+  steps: [
+    "Let the sand fall through a 6 mm riddle into the tube until it heaps over the rim; strike it off and weigh it: loose.",
+    "Fill the same tube in layers, three blows on each, until it stands above the rim; cut it off level and weigh it: packed.",
+    "Keep to one way in a trial: weighing and height are near each other, not the same.",
+    "Clean the tube between. Do it three times and write all three.",
+  ],
+  formula: "100 (packed − loose) / packed",
+  test: { name: "compactability", method: "two weighings" },
+  once: [scale, tare, rig, time],
+};
+
 const loaded = (
   name: "green compression" | "green shear" | "splitting",
   more: Pick<Card, "title" | "does" | "rig" | "drawing" | "formula">,
@@ -259,6 +276,7 @@ export const testCards: readonly Card[] = [
   moisture,
   compactability,
   pressed,
+  weighed,
   ...strengths,
   ...permeabilities,
   density,

@@ -1,5 +1,8 @@
-// Bench cards: one printed page for each test, with boxes to write in and the lines to copy into the log.
+// Bench cards: one printed page for each test, check and event, with boxes to write in and the lines to copy into the log.
 
+import { checkCards } from "./card-checks.ts";
+import { eventCards } from "./card-events.ts";
+import { heapCards } from "./card-heap.ts";
 import { cardBody } from "./card-html.ts";
 import type { Card, CardBox } from "./card-kinds.ts";
 import { sheetCards } from "./card-sheets.ts";
@@ -11,7 +14,13 @@ import { pageStyle } from "./style.ts";
 export type { Card, CardBox };
 
 /** Every card, in the order of the log. */
-export const cards: readonly Card[] = [...testCards, ...sheetCards];
+export const cards: readonly Card[] = [
+  ...testCards,
+  ...sheetCards,
+  ...checkCards,
+  ...heapCards,
+  ...eventCards,
+];
 
 /** The card of that name, or undefined; "green compression" and "green-compression" are one name. */
 export function cardNamed(name: string): Card | undefined {
