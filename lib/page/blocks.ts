@@ -77,6 +77,8 @@ export interface FoldBlock {
 export type PlainBlock =
   | { readonly kind: "prose"; readonly text: Text }
   | { readonly kind: "list"; readonly items: readonly Text[]; readonly ordered?: boolean }
+  /** Lines to copy as they stand: of a log, or of a command. */
+  | { readonly kind: "lines"; readonly text: string }
   /** The page's main figures: a label, the figure with its ±, and a line under it. */
   | { readonly kind: "figures"; readonly figures: readonly KeyFigure[] }
   | { readonly kind: "finding"; readonly finding: Finding }

@@ -5,7 +5,7 @@ import type { Card } from "./card-kinds.ts";
 
 const scale = { key: "scale", unit: "", says: "which one, what it reads to" } as const;
 const tare = { key: "tare", unit: "kg", says: "empty bucket, taken off" } as const;
-const rows = 9;
+const rows = 12;
 
 const pour: Card = {
   name: "pour",

@@ -73,7 +73,7 @@ const heapState: Card = {
       "gfn",
       "fines, %",
     ],
-    rows: 9,
+    rows: 11,
   },
   yaml: `events:
   - { date: ____, tested: { moisture: ____ %, compactability: ____ %, green compression: ____ kPa } }
@@ -108,7 +108,7 @@ const weather: Card = {
       "want, %",
       "in the morning, %",
     ],
-    rows: 9,
+    rows: 11,
   },
   yaml: `weather: { air: ____ °C, humidity: ____ %, wind: ____ m/s, wind at: ____ m, hours: ____, start: ____ %, want: ____ % }
 events:
@@ -162,7 +162,7 @@ const castings: Card = {
     { key: "who", unit: "", says: "whose eyes" },
     { key: "metal", unit: "kg", says: "of the pour, if its line is not in the log yet" },
   ],
-  table: { columns: ["date", "of pour", "name", "faults, or none", "where on it"], rows: 9 },
+  table: { columns: ["date", "of pour", "name", "faults, or none", "where on it"], rows: 11 },
   yaml: `events:
   - { date: ____, pour: { metal: ____ kg } }
 castings:

@@ -26,6 +26,8 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>,
       return `<p>${htmlText(block.text)}</p>`;
     case "list":
       return htmlList(block.items.map(htmlText), "", block.ordered ? "ol" : "ul");
+    case "lines":
+      return `<pre>${escapeHtml(block.text)}</pre>`;
     case "figures":
       return htmlFigures(block.figures);
     case "finding":

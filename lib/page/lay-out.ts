@@ -158,6 +158,7 @@ function deferralOnce(blocks: readonly Block[], shared: string | undefined): Blo
 function holdsSomething(block: Block): boolean {
   switch (block.kind) {
     case "prose":
+    case "lines":
       return block.text.length > 0;
     case "list":
       return block.items.length > 0;

@@ -6,7 +6,13 @@ import type { KeyFigure, Text } from "./blocks.ts";
 import { chartTableParts } from "./chart-table.ts";
 import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { markdownTable } from "./markdown-table.ts";
-import { escapeMarkdown, markdownCode, markdownText, markdownWithCode } from "./markdown-text.ts";
+import {
+  escapeMarkdown,
+  markdownCode,
+  markdownLines,
+  markdownText,
+  markdownWithCode,
+} from "./markdown-text.ts";
 import { SEVERITIES, TONES, WEAK, WORKED_OUT } from "./words.ts";
 import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
@@ -21,6 +27,8 @@ function markdownBlock(block: LaidBlock): string {
       return markdownText(block.text);
     case "list":
       return markdownList(block.items, block.ordered ? (n) => `${n}.` : () => "-");
+    case "lines":
+      return markdownLines(block.text);
     case "figures":
       return block.figures.map(keyFigure).join("\n");
     case "finding":

@@ -1,7 +1,7 @@
 // Text as Markdown (CommonMark and GFM): log text never becomes markup, a link or a heading.
 
 import type { Text } from "./blocks.ts";
-import { codePieces, pieces, visibleLine } from "./visible.ts";
+import { codePieces, pieces, visible, visibleLine } from "./visible.ts";
 
 /**
  * One line of text in which nothing is markup. Escaped are the signs of CommonMark and GFM, "$" for mathematics,
@@ -61,6 +61,14 @@ function spaced(piece: string): string {
   const line = visibleLine(piece);
   if (line === "") return piece === "" ? "" : " ";
   return `${/^\s/.test(piece) ? " " : ""}${line}${/\s$/.test(piece) ? " " : ""}`;
+}
+
+/** Lines as they stand, between fences longer than any run of backticks in them: nothing in them ends the block. */
+export function markdownLines(text: string): string {
+  const lines = visible(text).replace(/\r\n?/g, "\n");
+  const longest = Math.max(2, ...(lines.match(/`+/g) ?? []).map((run) => run.length));
+  const fence = "`".repeat(longest + 1);
+  return `${fence}text\n${lines}\n${fence}`;
 }
 
 /** Code as it stands: fenced by more backticks than it holds. */

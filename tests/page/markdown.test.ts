@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { writeMarkdown } from "../../lib/page/markdown.ts";
-import { escapeMarkdown, markdownCode, markdownText } from "../../lib/page/markdown-text.ts";
+import { escapeMarkdown, markdownCode, markdownLines, markdownText } from "../../lib/page/markdown-text.ts";
 import { samplePage } from "./sample-page.ts";
 
 test("the sample page reads as its golden file", async () => {
@@ -75,4 +75,11 @@ test("what a message writes between back-ticks is code as it stands", async () =
 test("a log that is invented has it said under the title", async () => {
   const { markdown } = await writeMarkdown({ ...samplePage(), invented: true });
   expect(markdown.split("\n\n")[1]).toBe("The founder, the sands and the figures of this log are invented.");
+});
+
+test("lines to copy stand as they are, between fences that nothing in them can end", () => {
+  expect(markdownLines("a: 1\n  b: <i>*2*")).toBe("```text\na: 1\n  b: <i>*2*\n```");
+  expect(markdownLines("````\n# out")).toBe("`````text\n````\n# out\n`````");
+  // A form feed is no line end in CommonMark 0.31.2, section 2.1; a carriage return is.
+  expect(markdownLines("a\r```\rb")).toBe("````text\na\n```\nb\n````");
 });
