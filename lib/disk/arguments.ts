@@ -101,7 +101,9 @@ function helpOn([topic]: readonly string[]): Call | Refusal {
 }
 
 function wordsRefused(command: Command, words: readonly string[]): Refusal | undefined {
-  if (words.length === command.words.length || (command.bare && words.length === 0)) return undefined;
+  const most = command.words.length + (command.also === undefined ? 0 : 1);
+  if (words.length >= command.words.length && words.length <= most) return undefined;
+  if (command.bare && words.length === 0) return undefined;
   const wants = command.words.map((word) => `a ${word}`).join(" and ") || "nothing";
   const has = words.length === 0 ? "none is given" : `given: ${words.join(", ")}`;
   const example = command.examples[0]?.[0] ?? "";

@@ -3,13 +3,15 @@
 import { beginnings } from "../log/begin.ts";
 import { EXAMPLE_NOTEBOOK } from "./example-notebook.ts";
 
-export const FORMATS = ["html", "markdown", "csv", "json"] as const;
+export const FORMATS = ["html", "markdown", "csv", "json", "vega-lite"] as const;
 export type Format = (typeof FORMATS)[number];
 
 export interface Command {
   readonly name: string;
   /** What it is asked with, in order. */
   readonly words: readonly string[];
+  /** A further word that may follow. */
+  readonly also?: string;
   readonly options: readonly ("to" | "as" | "for")[];
   /** What it does, in one line. */
   readonly does: string;
@@ -79,6 +81,7 @@ ${beginnings.map(({ name, says }) => `    --for ${name.padEnd(16)}${says}`).join
 --as markdown   a folder with the text and its charts as SVG
 --as csv        a folder with the page's tables, those of the charts too
 --as json       one file with figures, tables, findings and issues
+--as vega-lite  a folder with every chart as a Vega-Lite spec, its data in it
 --to DIR        where to; the folder that you are in unless said otherwise
 
 A log with errors gives a page all the same, which shows what is missing; the exit code is 1 then.
@@ -86,6 +89,29 @@ A log with errors gives a page all the same, which shows what is missing; the ex
 A notebook of your own is a file that ends in .ts, .js or .mjs, in any folder. A whole one:
 
 ${EXAMPLE_NOTEBOOK.trimEnd().replace(/^(?=.)/gm, "    ")}`,
+  },
+  {
+    name: "open",
+    words: ["log"],
+    also: "notebook",
+    options: [],
+    does: "the pages of a log in your browser, saved into the log itself",
+    examples: [
+      [
+        "mullbook open my-sands.yaml",
+        "an address for this machine only; a list of the pages that the log fills",
+      ],
+      ["mullbook open my-sands.yaml moisture-trial", "straight to one page"],
+      ["mullbook open my-sands.yaml my-notebook.ts", "straight to the page of a notebook of your own"],
+    ],
+    more: `It prints an address and opens no browser by itself. The address works on this machine alone and holds a
+secret: who has it can read and change the log.
+
+A save replaces my-sands.yaml in one step and keeps the version before it as my-sands.yaml.before. Where the file
+was changed elsewhere meanwhile, nothing is written over: the page shows both. An edit in a text editor reaches the
+open pages by itself. CSV files that the log names are saved first, the log last.
+
+Ctrl+C stops it, after a save that is under way.`,
   },
   {
     name: "demo",

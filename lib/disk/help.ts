@@ -4,12 +4,13 @@ import { COMMANDS, type Command } from "./commands.ts";
 
 const OPTIONS: { readonly [option in Command["options"][number]]: string } = {
   to: "[--to DIR]",
-  as: "[--as html|markdown|csv|json]",
+  as: "[--as html|markdown|csv|json|vega-lite]",
   for: "[--for WHAT]",
 };
 
-export function usage({ name, words, options, bare }: Command): string {
+export function usage({ name, words, also, options, bare }: Command): string {
   const asked = words.map((word) => (bare || name === "help" ? `[${word}]` : `<${word}>`));
+  if (also !== undefined) asked.push(`[${also}]`);
   const may = options.map((option) => OPTIONS[option]);
   return ["mullbook", name, ...asked, ...may].join(" ");
 }
@@ -21,7 +22,7 @@ their ±, charts, findings, and what to do next.
 
 A log of your own, from the first line to a page:
 
-${columns(["begin", "check", "list", "write"].flatMap((name) => named(name).examples.slice(0, 1)))}
+${columns(["begin", "check", "list", "write", "open"].flatMap((name) => named(name).examples.slice(0, 1)))}
 
 To see first what comes out, from invented logs:
 
