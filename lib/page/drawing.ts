@@ -54,8 +54,8 @@ export async function drawCharts(
   draw: Draw | undefined,
   widths: "both" | "wide",
 ): Promise<ReadonlyMap<LaidChart, Drawings>> {
-  const charts = chartsIn(page);
   const drawings = new Map<LaidChart, Drawings>();
+  const charts = chartsIn(page);
   if (charts.length === 0) return drawings;
   const svg = draw ?? (await import("../chart/svg.ts")).chartSvg;
   for (const block of charts) {
@@ -64,3 +64,24 @@ export async function drawCharts(
   }
   return drawings;
 }
+
+/** The same drawings at both widths, each with its key, for a page that draws anew what has changed. */
+export async function drawKeyedCharts(
+  page: LaidPage,
+  draw: Draw | undefined,
+): Promise<ReadonlyMap<LaidChart, Drawings>> {
+  const drawings = await drawCharts(page, draw, "both");
+  return new Map([...drawings].map(([block, drawn]) => [block, { ...drawn, specs: keysOf(toDraw(block)) }]));
+}
+
+/** Places for drawings that are still to be made, with their keys. */
+export function undrawn(
+  charts: readonly { readonly block: LaidChart; readonly wide: ToDraw; readonly narrow: ToDraw }[],
+): ReadonlyMap<LaidChart, Drawings> {
+  return new Map(charts.map(({ block, ...both }) => [block, { wide: "", narrow: "", specs: keysOf(both) }]));
+}
+
+const keysOf = ({ wide, narrow }: { readonly wide: ToDraw; readonly narrow: ToDraw }) => ({
+  wide: wide.key,
+  narrow: narrow.key,
+});

@@ -1,0 +1,70 @@
+// The only script that a live page runs when it opens: it waits for somebody to change something, then unpacks the rest.
+// Bundled by itself, so that it stays short.
+
+import type { Intent, MullbookLive } from "./start.ts";
+
+/** What can be changed, and what asks for the log. */
+const WAKES = "[data-at],[data-start]";
+
+let woken = false;
+
+for (const kind of ["pointerdown", "focusin", "keydown"] as const) {
+  document.addEventListener(kind, (event) => {
+    const target = event.target instanceof Element ? event.target.closest(WAKES) : null;
+    if (target instanceof HTMLElement) wake({ kind, target, ...keyOf(event) });
+  });
+}
+document.addEventListener("click", (event) => {
+  const target = event.target instanceof Element ? event.target.closest(WAKES) : null;
+  if (target instanceof HTMLElement) wake({ kind: "click", target });
+});
+
+/** What was meant last while the rest was unpacked is what is done. */
+let meant: Intent | undefined;
+
+function wake(intent: Intent): void {
+  if (intent.kind === "click" || intent.kind === "keydown") meant = intent;
+  if (woken) return;
+  woken = true;
+  document.documentElement.dataset.waking = "";
+  start().then(
+    () => {
+      delete document.documentElement.dataset.waking;
+    },
+    (error: unknown) => {
+      woken = false;
+      delete document.documentElement.dataset.waking;
+      const box = document.querySelector("#live p");
+      if (box)
+        box.textContent = `This browser cannot change the page: ${String(error)} It can be read and printed.`;
+    },
+  );
+}
+
+async function start(): Promise<void> {
+  const [runtime, notebook] = await Promise.all([unpacked("live-runtime"), unpacked("live-notebook")]);
+  run(runtime);
+  run(notebook);
+  const live = (globalThis as unknown as { readonly mullbookLive?: MullbookLive }).mullbookLive;
+  if (!live) throw new Error("its scripts did not run.");
+  live.start([runtime, notebook], () => meant);
+}
+
+/** Known to the page's policy by its hash. */
+function run(text: string): void {
+  const script = document.createElement("script");
+  script.textContent = text;
+  document.body.append(script);
+  script.remove();
+}
+
+async function unpacked(id: string): Promise<string> {
+  if (typeof DecompressionStream === "undefined") throw new Error("it is too old to unpack the scripts.");
+  const packed = document.getElementById(id)?.textContent ?? "";
+  const bytes = Uint8Array.from(atob(packed), (sign) => sign.charCodeAt(0));
+  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
+}
+
+function keyOf(event: Event): { readonly key?: string } {
+  return event instanceof KeyboardEvent ? { key: event.key } : {};
+}

@@ -1,0 +1,143 @@
+// Keeps the page in step with the session: asks for a new working out, and puts in what comes of it.
+
+import type { HtmlParts } from "../page/html-parts.ts";
+import { noLog, notebookFailed } from "./live-messages.ts";
+import { mainMarkup, morph } from "./morph.ts";
+import { carryMarks, marksTurned } from "./places.ts";
+import type { Session } from "./session.ts";
+import type { Drawn, Told, Wanted } from "./work-out.ts";
+
+export interface Redraw {
+  /** What the engine tells. */
+  readonly hear: (told: Told) => void;
+  /** Asks for the page of the texts as they are now. */
+  readonly ask: () => void;
+}
+
+/** Below this the narrow drawings are shown: as in the style sheet. */
+const NARROW = "(max-width:765px)";
+
+/** Dispatched at the document: new parts were put in; everything is right again. */
+export const REDRAWN = "mullbook:redrawn";
+export const SETTLED = "mullbook:settled";
+
+export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redraw {
+  let id = 0;
+  let shown = new Map<string, string>();
+  const busy = (on: boolean): void => {
+    for (const part of document.querySelectorAll("body > header, main")) {
+      if (on) part.setAttribute("aria-busy", "true");
+      else part.removeAttribute("aria-busy");
+    }
+  };
+
+  function ask(): void {
+    busy(true);
+    want({
+      id: ++id,
+      texts: session.worked,
+      shows: matchMedia(NARROW).matches ? "narrow" : "wide",
+      inView: figuresInView(),
+      drawn: drawnKeys(),
+    });
+  }
+
+  function put({ header, sections, footer }: HtmlParts, drawings: readonly Drawn[]): void {
+    const byKey = new Map(drawings.map(({ key, html }) => [key, html]));
+    const drawing = (from: HTMLElement, to: HTMLElement): void => {
+      const key = to.dataset.drawn ?? "";
+      from.dataset.drawn = key;
+      const html = byKey.get(key);
+      if (html === undefined) from.dataset.waiting = "";
+      else fill(from, html);
+    };
+    const parts = { header, footer };
+    for (const name of ["header", "footer"] as const) {
+      const element = document.querySelector(`body > ${name}`);
+      if (element && parts[name] !== "" && shown.get(`:${name}`) !== parts[name])
+        morph(element, parts[name], { drawing });
+    }
+    const main = document.querySelector("main");
+    if (main) morph(main, mainMarkup(sections, shown), { drawing });
+    shown = new Map(sections.map(({ id, html }) => [id, html]));
+    shown.set(":header", header).set(":footer", footer);
+    // A chart that was not there before has come with an empty place.
+    for (const place of document.querySelectorAll<HTMLElement>("[data-drawn]:empty")) drawing(place, place);
+  }
+
+  function hear(told: Told): void {
+    if (told.id !== id) return;
+    switch (told.kind) {
+      case "page": {
+        const turned = session.whatIfs.length === 0 ? told.parts : inTexts(told.parts, session);
+        document.title = told.title;
+        notice([]);
+        put(turned, told.drawings);
+        busy(true);
+        document.dispatchEvent(new CustomEvent(REDRAWN));
+        return;
+      }
+      case "drawing":
+        for (const place of document.querySelectorAll<HTMLElement>(`[data-drawn="${told.drawing.key}"]`))
+          fill(place, told.drawing.html);
+        return;
+      case "done":
+        busy(false);
+        document.dispatchEvent(new CustomEvent(SETTLED, { detail: told.ms }));
+        return;
+      case "none":
+      case "fault":
+        notice(told.kind === "none" ? noLog(told.issues) : notebookFailed(told.message));
+        busy(false);
+        document.dispatchEvent(new CustomEvent(SETTLED));
+        return;
+    }
+  }
+
+  session.subscribe((splices) => {
+    carryMarks(document, splices);
+    ask();
+  });
+  return { hear, ask };
+}
+
+function inTexts(parts: HtmlParts, session: Session): HtmlParts {
+  const turned = (markup: string): string => marksTurned(markup, session.placeInTexts);
+  return {
+    header: turned(parts.header),
+    sections: parts.sections.map(({ id, html }) => ({ id, html: turned(html) })),
+    footer: parts.footer,
+  };
+}
+
+/** html is a drawing that passed the page's own filter: shapes and words, nothing that loads or runs. */
+function fill(place: HTMLElement, html: string): void {
+  place.innerHTML = html;
+  delete place.dataset.waiting;
+}
+
+function drawnKeys(): string[] {
+  return [...document.querySelectorAll<HTMLElement>("[data-drawn]:not([data-waiting])")].map(
+    ({ dataset }) => dataset.drawn ?? "",
+  );
+}
+
+function figuresInView(): number[] {
+  return [...document.querySelectorAll("main figure")].flatMap((figure) => {
+    const { top, bottom, height } = figure.getBoundingClientRect();
+    const seen = height > 0 && bottom > 0 && top < innerHeight;
+    return seen ? [Number(figure.id.replace("figure-", ""))] : [];
+  });
+}
+
+/** Lines under the page's head, or none. */
+function notice(lines: readonly string[]): void {
+  document.querySelector(".live-notice")?.remove();
+  if (lines.length === 0) return;
+  const box = document.createElement("div");
+  box.className = "live-notice";
+  box.dataset.live = "";
+  box.setAttribute("role", "alert");
+  for (const line of lines) box.append(Object.assign(document.createElement("p"), { textContent: line }));
+  document.querySelector("body > header")?.after(box);
+}

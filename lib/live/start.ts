@@ -1,0 +1,43 @@
+// Begins the live part of a page: the session, the thread that works it out, the page kept in step, the editing.
+
+import { editLog } from "../log/edit.ts";
+import type { LiveSetup } from "../page/live-setup.ts";
+import type { Notebook } from "../page/notebook.ts";
+import { startEngine } from "./engine.ts";
+import { redrawOf } from "./redraw.ts";
+import { startSession } from "./session.ts";
+import type { Wanted } from "./work-out.ts";
+
+/** What somebody did with which element. */
+export interface Intent {
+  readonly kind: "pointerdown" | "focusin" | "keydown" | "click";
+  readonly target: HTMLElement;
+  readonly key?: string;
+}
+
+/** Under this name the scripts of a page find each other. */
+export interface MullbookLive {
+  /**
+   * @param scripts  Texts of library and notebook, for the thread that works the page out.
+   * @param meant    What was clicked or typed while they were unpacked.
+   */
+  start(scripts: readonly string[], meant: () => Intent | undefined): void;
+  /** In a worker: begins to listen. */
+  serve(): void;
+}
+
+export function start(scripts: readonly string[], _meant: () => Intent | undefined): void {
+  const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "") as LiveSetup;
+  const notebook = bundledNotebook();
+  const session = startSession({ texts: setup.texts, notebook, editLog });
+  let want: (wanted: Wanted) => void = () => undefined;
+  const { hear } = redrawOf(session, (wanted) => want(wanted));
+  want = startEngine({ scripts: [...scripts, "mullbookLive.serve();"], notebook, tell: hear }).want;
+  Object.assign(globalThis, { mullbookSession: session });
+}
+
+/** The notebook's own script leaves it under this name. */
+export function bundledNotebook(): Notebook {
+  const { mullbookNotebook } = globalThis as unknown as { readonly mullbookNotebook: { default: Notebook } };
+  return mullbookNotebook.default;
+}

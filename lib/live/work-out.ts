@@ -1,0 +1,139 @@
+// One working out of a live page: from texts to the page's parts, then the drawings that changed, what is seen first.
+
+import { chartSvgWithoutCode } from "../chart/svg.ts";
+import type { Issue } from "../issue.ts";
+import type { LogText } from "../log/types.ts";
+import type { Page } from "../page/blocks.ts";
+import { chartsIn, type ToDraw, toDraw, undrawn } from "../page/drawing.ts";
+import { drawingAt } from "../page/html-blocks.ts";
+import { type HtmlParts, htmlParts } from "../page/html-parts.ts";
+import { layOut } from "../page/lay-out.ts";
+import type { Notebook } from "../page/notebook.ts";
+import { readTexts } from "./read-texts.ts";
+
+export interface Wanted {
+  /** Counts up; a later one makes earlier ones idle. */
+  readonly id: number;
+  readonly texts: readonly LogText[];
+  /** Which drawings the window shows. */
+  readonly shows: "wide" | "narrow";
+  /** Numbers of the figures that are in view. */
+  readonly inView: readonly number[];
+  /** Keys of the drawings that are on the page already. */
+  readonly drawn: readonly string[];
+}
+
+/** A drawing with its key, as markup for its place. */
+export interface Drawn {
+  readonly key: string;
+  readonly html: string;
+}
+
+export type Told =
+  /** The page with the drawings that are in view: these belong together and are shown at once. */
+  | {
+      readonly kind: "page";
+      readonly id: number;
+      readonly title: string;
+      readonly parts: HtmlParts;
+      readonly drawings: readonly Drawn[];
+    }
+  | { readonly kind: "drawing"; readonly id: number; readonly drawing: Drawn }
+  /** Everything is right. */
+  | { readonly kind: "done"; readonly id: number; readonly ms: Times }
+  /** No page comes of the texts. */
+  | { readonly kind: "none"; readonly id: number; readonly issues: readonly Issue[] }
+  /** The notebook threw. */
+  | { readonly kind: "fault"; readonly id: number; readonly message: string };
+
+/** Where the time went, ms. */
+export interface Times {
+  readonly read: number;
+  readonly run: number;
+  readonly html: number;
+  readonly drawings: number;
+}
+
+export interface Bench {
+  readonly notebook: Pick<Notebook, "run">;
+  readonly tell: (told: Told) => void;
+  /** Lets whatever came in meanwhile be heard; true where something newer is wanted. */
+  readonly idle: (id: number) => Promise<boolean>;
+  readonly cache: DrawingCache;
+}
+
+export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: Bench): Promise<void> {
+  const { id, texts } = wanted;
+  const clock = laps();
+  const { log, readIssues } = readTexts(texts);
+  const read = clock();
+  if (log === undefined) return tell({ kind: "none", id, issues: readIssues });
+  let page: Page;
+  try {
+    page = notebook.run(log);
+  } catch (error) {
+    return tell({ kind: "fault", id, message: error instanceof Error ? error.message : String(error) });
+  }
+  const run = clock();
+  const laid = layOut({ ...page, issues: [...readIssues, ...page.issues] });
+  const charts = chartsIn(laid).map((block) => ({ block, ...toDraw(block) }));
+  const parts = htmlParts(laid, undrawn(charts), true);
+  const html = clock();
+  if (await idle(id)) return;
+  const { first, later } = inOrder(charts, wanted);
+  const drawings: Drawn[] = [];
+  for (const one of first) {
+    drawings.push(await cache.draw(one));
+    if (await idle(id)) return;
+  }
+  tell({ kind: "page", id, title: laid.title, parts, drawings });
+  for (const one of later) {
+    if (await idle(id)) return;
+    tell({ kind: "drawing", id, drawing: await cache.draw(one) });
+  }
+  tell({ kind: "done", id, ms: { read, run, html, drawings: clock() } });
+}
+
+/** What is to be drawn: in view at the width that shows; then the rest at that width, then the other width. */
+function inOrder(
+  charts: readonly { readonly wide: ToDraw; readonly narrow: ToDraw }[],
+  { shows, inView, drawn }: Wanted,
+): { readonly first: readonly ToDraw[]; readonly later: readonly ToDraw[] } {
+  const known = new Set(drawn);
+  const changed = (all: readonly ToDraw[]) => all.filter(({ key }) => !known.has(key));
+  const shown = changed(charts.map((chart) => chart[shows]));
+  const other = changed(charts.map((chart) => chart[shows === "wide" ? "narrow" : "wide"]));
+  const seen = ({ number }: ToDraw) => inView.includes(number);
+  return { first: shown.filter(seen), later: [...shown.filter((one) => !seen(one)), ...other] };
+}
+
+export interface DrawingCache {
+  draw(one: ToDraw): Promise<Drawn>;
+}
+
+/** Drawings kept for the way back: an undone edit needs no drawing. */
+const KEPT = 60;
+
+export function drawingCache(): DrawingCache {
+  const kept = new Map<string, string>();
+  return {
+    async draw({ key, spec, width, number }) {
+      const html = kept.get(key) ?? drawingAt(await chartSvgWithoutCode(spec), width, number);
+      kept.delete(key);
+      kept.set(key, html);
+      if (kept.size > KEPT) kept.delete(kept.keys().next().value!);
+      return { key, html };
+    },
+  };
+}
+
+/** Each call gives the milliseconds since the last. */
+function laps(): () => number {
+  let last = performance.now();
+  return () => {
+    const now = performance.now();
+    const lap = now - last;
+    last = now;
+    return lap;
+  };
+}
