@@ -1,0 +1,78 @@
+// What the parts of the editing share: the session, edits by path, what is said aloud, and who is told of changes.
+
+import type { Issue } from "../issue.ts";
+import type { LogEdit, LogPath } from "../log/edit-types.ts";
+import type { OutlineNode } from "../log/outline-node.ts";
+import { type LogPlaces, logPlaces, pathKey } from "./edit-places.ts";
+import { changesOf, type LogChange } from "./history.ts";
+import type { Session } from "./session.ts";
+
+export interface Bench {
+  readonly session: Session;
+  places(): LogPlaces;
+  /** Against the file. */
+  changes(): readonly LogChange[];
+  changeAt(path: LogPath): LogChange | undefined;
+  /** What a check tells of the value or group. */
+  issuesAt(node: OutlineNode): readonly Issue[];
+  tried(path: LogPath): string | undefined;
+  /** All as one step back; what the session says of it. */
+  apply(edits: readonly LogEdit[]): readonly Issue[];
+  write(path: LogPath, text: string): readonly Issue[];
+  /** For a screen reader, and as a line of the bar. */
+  say(text: string): void;
+  /** Opens the log's panel at a path. */
+  openLog(path?: LogPath): void;
+}
+
+export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">): Bench {
+  const places = (): LogPlaces => logPlaces(session.texts);
+  let listed:
+    | { base: unknown; texts: unknown; changes: readonly LogChange[]; byPath: Map<string, LogChange> }
+    | undefined;
+  const list = () => {
+    const { base, texts } = session;
+    if (listed?.base !== base || listed.texts !== texts) {
+      const changes = changesOf(base, texts);
+      listed = { base, texts, changes, byPath: new Map(changes.map((one) => [pathKey(one.path), one])) };
+    }
+    return listed;
+  };
+  const apply = (edits: readonly LogEdit[]): readonly Issue[] => {
+    const issues: Issue[] = [];
+    session.together(() => {
+      for (const edit of edits) issues.push(...session.edit(edit));
+    });
+    return issues;
+  };
+  return {
+    session,
+    places,
+    changes: () => list().changes,
+    changeAt: (path) => list().byPath.get(pathKey(path)),
+    issuesAt: ({ place }) =>
+      session.issues.filter((issue) => {
+        const { file, offset } = issue.place ?? {};
+        if (offset === undefined || place.offset === undefined || file !== place.file) return false;
+        return offset >= place.offset && offset <= place.offset + Math.max(0, (place.length ?? 0) - 1);
+      }),
+    tried: (path) => {
+      const node = places().get(path);
+      return (
+        node &&
+        session.whatIfs.find(({ at }) => at.file === node.place.file && at.offset === node.place.offset)?.text
+      );
+    },
+    apply,
+    write: (path, text) => {
+      const node = places().get(path);
+      return node?.kind === "value" ? apply([{ kind: "write", at: node.place, text }]) : [];
+    },
+    ...parts,
+  };
+}
+
+/** The message with what to do. */
+export function issueWords({ message, remedy }: Issue): string {
+  return remedy === undefined ? message : `${message} ${remedy}`;
+}

@@ -1,0 +1,250 @@
+// A figure of the page changed where it stands: as it was typed, in a field of the cell's own size.
+
+import type { Issue } from "../issue.ts";
+import type { LogPath } from "../log/edit-types.ts";
+import { type Bench, issueWords } from "./edit-bench.ts";
+import { button, h } from "./edit-dom.ts";
+import { trySpan } from "./edit-span.ts";
+import { tryControl } from "./edit-try.ts";
+import { pathWords } from "./edit-words.ts";
+
+export interface CellEditor {
+  /** typed: a first character that takes the place of what stood there. */
+  open(cell: Element, path: LogPath, typed?: string): void;
+  /** Takes what is typed; true when nothing is open any more. */
+  close(): boolean;
+  readonly path: LogPath | undefined;
+}
+
+export interface CellEditorParts {
+  readonly layer: HTMLElement;
+  /** The cell to go on to. */
+  next(cell: Element, step: 1 | -1): { readonly cell: Element; readonly path: LogPath } | undefined;
+  /** Marks a cell whose text is faulty, so that it can be found again. */
+  fault(cell: Element, path: LogPath, issues: readonly Issue[]): void;
+}
+
+interface Open {
+  readonly cell: Element;
+  readonly path: LogPath;
+  readonly box: HTMLElement;
+  readonly input: HTMLInputElement;
+  readonly note: HTMLElement;
+  /** A text that was taken and found faulty: Enter once more leaves it. */
+  faulty?: string;
+}
+
+export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts): CellEditor {
+  let open: Open | undefined;
+
+  function show(cell: Element, path: LogPath, typed?: string): void {
+    if (open && !close()) return;
+    const node = bench.places().get(path);
+    if (node?.kind !== "value") {
+      bench.openLog(path);
+      return;
+    }
+    const words = pathWords(path);
+    const input = h("input", {
+      type: "text",
+      class: "live-cell",
+      "aria-label": words,
+      "aria-describedby": "live-cell-note",
+      autocomplete: "off",
+      autocapitalize: "off",
+      spellcheck: "false",
+      enterkeyhint: "done",
+    });
+    input.value = typed ?? node.text;
+    const note = h("p", { id: "live-cell-note", class: "live-note" });
+    const box = h("div", { class: "live-over", role: "group", "aria-label": words }, input);
+    open = { cell, path, box, input, note };
+    box.append(
+      h("div", { class: "live-under" }, h("p", { class: "live-what" }, words), note, actions(node.text)),
+    );
+    how();
+    input.addEventListener("keydown", keys);
+    box.addEventListener("focusout", (event) => {
+      // A tap elsewhere takes what was typed; the field itself may be gone already.
+      const to = event.relatedTarget;
+      if (to instanceof Node && box.contains(to)) return;
+      setTimeout(() => {
+        if (open?.box === box && !box.contains(document.activeElement) && document.hasFocus()) close();
+      });
+    });
+    layer.append(box);
+    place();
+    input.focus({ preventScroll: true });
+    if (typed === undefined) input.select();
+    keepInView(box);
+  }
+
+  function actions(text: string): HTMLElement {
+    const { path } = open!;
+    const change = bench.changeAt(path);
+    const back = change?.was;
+    return h(
+      "p",
+      { class: "live-actions" },
+      button("Take it", () => take() && focusCell()),
+      trySpan(text) !== undefined && button("What if", trying),
+      back !== undefined &&
+        change?.kind === "value" &&
+        button(`Back to ${back}`, () => {
+          open!.input.value = back;
+          if (take()) focusCell();
+        }),
+      button("In the log", () => {
+        const to = open!.path;
+        if (take()) bench.openLog(to);
+      }),
+    );
+  }
+
+  function how(text = "Enter takes it, Escape leaves it, Tab goes on."): void {
+    open!.note.textContent = text;
+    open!.note.classList.remove("live-fault");
+    open!.note.removeAttribute("role");
+    open!.input.removeAttribute("aria-invalid");
+  }
+
+  function trying(): void {
+    const { path, cell, box } = open!;
+    const node = bench.places().get(path);
+    if (node?.kind !== "value") return;
+    shut();
+    const control = tryControl(bench, path, node.text, () => {
+      box.remove();
+      focusIn(cell);
+    });
+    if (!control) return;
+    box.classList.add("live-trying");
+    box.replaceChildren(control);
+    layer.append(box);
+    placeBox(box, cell);
+    keepInView(box);
+    control.querySelector("input")?.focus();
+  }
+
+  /** True when the field is closed: the text is as it was, or stands in the log. */
+  function take(): boolean {
+    const { path, input, cell, faulty } = open!;
+    const text = input.value.trim();
+    const node = bench.places().get(path);
+    if (node?.kind !== "value" || text === node.text) {
+      if (faulty !== undefined && node) fault(cell, path, bench.issuesAt(node));
+      shut();
+      return true;
+    }
+    const before = bench.session.texts;
+    const issues = bench
+      .write(path, text)
+      .filter(({ severity }) => severity === "error" || severity === "warning");
+    const taken = bench.session.texts !== before;
+    if (issues.length === 0 && taken) {
+      shut();
+      bench.say(`${pathWords(path)}: ${text === "" ? "nothing" : text}.`);
+      return true;
+    }
+    const said = issues.map(issueWords).join(" ") || "This cannot be written here.";
+    if (open) {
+      if (taken) {
+        open.faulty = text;
+        fault(cell, path, issues);
+      }
+      open.note.textContent = `${said}${taken ? " It stands in the log as typed; Escape takes it out again." : ""}`;
+      open.note.classList.add("live-fault");
+      open.note.setAttribute("role", "alert");
+      input.setAttribute("aria-invalid", "true");
+    }
+    return false;
+  }
+
+  function leave(): void {
+    if (open?.faulty !== undefined) bench.session.undo();
+    shut();
+  }
+
+  function shut(): void {
+    const box = open?.box;
+    open = undefined;
+    box?.remove();
+  }
+
+  /** What is typed is taken; a faulty text stays in the log, marked at its cell. */
+  function close(): boolean {
+    if (!open) return true;
+    if (take()) return true;
+    // Refused altogether: the text is nowhere but in the field, which stays.
+    if (open?.faulty === undefined) return false;
+    shut();
+    return true;
+  }
+
+  function focusCell(): void {
+    const cell = lastCell;
+    if (cell) focusIn(cell);
+  }
+  let lastCell: Element | undefined;
+
+  function keys(event: KeyboardEvent): void {
+    if (!open || event.isComposing) return;
+    const { cell } = open;
+    lastCell = cell;
+    if (event.key === "Escape") {
+      event.preventDefault();
+      event.stopPropagation();
+      leave();
+      focusIn(cell);
+    } else if (event.key === "Enter") {
+      event.preventDefault();
+      if (take()) focusIn(cell);
+    } else if (event.key === "Tab") {
+      const to = next(cell, event.shiftKey ? -1 : 1);
+      if (!to) return;
+      event.preventDefault();
+      if (close()) show(to.cell, to.path);
+    } else if (open.faulty !== undefined || open.input.hasAttribute("aria-invalid")) {
+      how();
+    }
+  }
+
+  function place(): void {
+    if (open) placeBox(open.box, open.cell);
+  }
+  addEventListener("resize", place);
+  addEventListener("scroll", place, true);
+
+  return {
+    open: show,
+    close,
+    get path() {
+      return open?.path;
+    },
+  };
+}
+
+/** Over the cell, not wider than the window; a cell that is gone keeps the box where it was. */
+function placeBox(box: HTMLElement, cell: Element): void {
+  const td = cell.closest("td,th") ?? cell;
+  if (!td.isConnected) return;
+  const { left, top, width, height } = td.getBoundingClientRect();
+  const own = Math.max(width, 112);
+  const most = document.documentElement.clientWidth;
+  const x = Math.max(8, Math.min(left - 6, most - Math.max(own, box.offsetWidth) - 8));
+  box.style.setProperty("left", `${x + scrollX}px`);
+  box.style.setProperty("top", `${top + scrollY}px`);
+  box.style.setProperty("--w", `${own}px`);
+  box.style.setProperty("--h", `${Math.max(height, 32)}px`);
+}
+
+function keepInView(box: HTMLElement): void {
+  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  box.scrollIntoView({ block: "nearest", behavior: still ? "instant" : "smooth" });
+}
+
+/** The cell, or what stands in its place after the page was worked out anew. */
+function focusIn(cell: Element): void {
+  const to = cell.isConnected ? cell : undefined;
+  if (to instanceof HTMLElement) to.focus({ preventScroll: true });
+}

@@ -1,0 +1,59 @@
+// Elements of the furniture. Text becomes text nodes and attribute values only, never markup.
+
+export type Child = Node | string | undefined | false;
+type Listeners = { readonly [event: string]: (event: never) => void };
+
+/** An element with attributes (undefined and false are left out, true is an empty one), listeners by "on…", and children. */
+export function h<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  attributes: { readonly [name: string]: string | number | boolean | undefined | Listeners[string] } = {},
+  ...children: readonly Child[]
+): HTMLElementTagNameMap[Tag] {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value === undefined || value === false) continue;
+    if (typeof value === "function") element.addEventListener(name.slice(2), value as EventListener);
+    else element.setAttribute(name, value === true ? "" : String(value));
+  }
+  element.append(...children.filter((child) => child !== undefined && child !== false));
+  return element;
+}
+
+export function button(
+  says: string,
+  press: () => void,
+  more: { readonly [name: string]: string | boolean | undefined } = {},
+) {
+  return h("button", { type: "button", onclick: press, ...more }, says);
+}
+
+/**
+ * What is shown in place of a container's content. The focus stays where it was, by data-key, and so does what was typed
+ * into fields and not taken yet, unless what stands in them has changed meanwhile.
+ */
+export function refill(container: HTMLElement, children: readonly Child[]): void {
+  const active = document.activeElement;
+  const held = active instanceof HTMLElement && container.contains(active) ? active : undefined;
+  const caret = held instanceof HTMLInputElement && held.type === "text" ? held.selectionStart : null;
+  const typed = new Map(
+    inputsIn(container).flatMap(({ dataset: { key }, value, defaultValue }) =>
+      key === undefined || value === defaultValue ? [] : [[key, { value, defaultValue }] as const],
+    ),
+  );
+  const scrolled = container.scrollTop;
+  container.replaceChildren(...children.filter((child) => child !== undefined && child !== false));
+  container.scrollTop = scrolled;
+  for (const input of inputsIn(container)) {
+    const kept = typed.get(input.dataset.key ?? "");
+    if (kept?.defaultValue === input.defaultValue) input.value = kept.value;
+  }
+  const key = held?.dataset.key;
+  const all = [...container.querySelectorAll<HTMLElement>("[data-key]")];
+  const again = key === undefined ? undefined : all.find((one) => one.dataset.key === key);
+  again?.focus({ preventScroll: true });
+  if (again instanceof HTMLInputElement && caret !== null) again.setSelectionRange(caret, caret);
+}
+
+const inputsIn = (container: HTMLElement): HTMLInputElement[] => [
+  ...container.querySelectorAll<HTMLInputElement>("input[data-key]"),
+];

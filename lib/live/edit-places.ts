@@ -1,0 +1,80 @@
+// What stands where in the log's texts: by its path, and by the place that a cell of the page names.
+
+import type { Place } from "../issue.ts";
+import type { LogPath } from "../log/edit-types.ts";
+import { logOutline } from "../log/outline.ts";
+import type { OutlineNode } from "../log/outline-node.ts";
+import type { LogText } from "../log/types.ts";
+
+export interface LogPlaces {
+  readonly outline: readonly OutlineNode[];
+  get(path: LogPath): OutlineNode | undefined;
+  /** The value that stands at the place; else what holds all that stands within it, such as a row. */
+  at(place: Place): LogPath | undefined;
+}
+
+export const pathKey = (path: LogPath): string => JSON.stringify(path);
+
+const known = new WeakMap<readonly LogText[], LogPlaces>();
+
+/** Worked out once for each list of texts. */
+export function logPlaces(texts: readonly LogText[]): LogPlaces {
+  const places = known.get(texts) ?? placesIn(logOutline(texts));
+  known.set(texts, places);
+  return places;
+}
+
+function placesIn(outline: readonly OutlineNode[]): LogPlaces {
+  const byPath = new Map<string, OutlineNode>();
+  const values = new Map<string, (OutlineNode & { kind: "value" })[]>();
+  const walk = (node: OutlineNode): void => {
+    byPath.set(pathKey(node.path), node);
+    if (node.kind === "group") node.parts.forEach(walk);
+    else if (node.kind === "rows") for (const row of node.rows) for (const cell of row) if (cell) walk(cell);
+    if (node.kind !== "value") return;
+    const { file } = node.place;
+    const own = values.get(file);
+    if (own) own.push(node);
+    else values.set(file, [node]);
+  };
+  outline.forEach(walk);
+  for (const own of values.values()) own.sort((a, b) => (a.place.offset ?? 0) - (b.place.offset ?? 0));
+  return {
+    outline,
+    get: (path) => byPath.get(pathKey(path)),
+    at: ({ file, offset, length = 0 }) => {
+      const own = values.get(file);
+      if (!own || offset === undefined) return undefined;
+      const first = firstFrom(own, offset);
+      if (own[first]?.place.offset === offset && (own[first].place.length ?? 0) >= length)
+        return own[first].path;
+      const within: LogPath[] = [];
+      for (let i = first; i < own.length && own[i]!.place.offset! < offset + length; i++)
+        within.push(own[i]!.path);
+      return within.reduce<LogPath | undefined>((all, path) => (all ? common(all, path) : path), undefined);
+    },
+  };
+}
+
+/** Index of the first value that begins at the offset or after it. */
+function firstFrom(values: readonly OutlineNode[], offset: number): number {
+  let [low, high] = [0, values.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((values[middle]!.place.offset ?? 0) < offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function common(a: LogPath, b: LogPath): LogPath {
+  const differs = a.findIndex((part, i) => part !== b[i]);
+  return differs < 0 ? a : a.slice(0, differs);
+}
+
+/** "file:offset:length" of a cell in the page. */
+export function readAt(text: string): Place | undefined {
+  const [, file, offset, length] = /^([^:]*):(\d+):(\d+)$/.exec(text) ?? [];
+  if (file === undefined) return undefined;
+  return { file: decodeURIComponent(file), offset: Number(offset), length: Number(length) };
+}

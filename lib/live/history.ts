@@ -1,0 +1,153 @@
+// What was changed against the file, in words, each with a way back.
+
+import type { LogEdit, LogPath } from "../log/edit-types.ts";
+import type { OutlineNode } from "../log/outline-node.ts";
+import type { LogText } from "../log/types.ts";
+import { aligned } from "./edit-align.ts";
+import { logPlaces } from "./edit-places.ts";
+import { entryName, pathWords } from "./edit-words.ts";
+
+export interface LogChange {
+  readonly kind: "value" | "added" | "removed";
+  /** Where it stands, now or, removed, in the file. */
+  readonly path: LogPath;
+  readonly words: string;
+  readonly was?: string;
+  readonly now?: string;
+  /** Edits of the texts as they are, one after the other, that lead back. */
+  readonly back: readonly LogEdit[];
+}
+
+type Key = string | number;
+interface Part {
+  readonly key: Key;
+  readonly path: LogPath;
+  readonly node?: OutlineNode;
+  readonly parts?: readonly Part[];
+  /** All that it holds, to tell rows apart. */
+  readonly sum: string;
+}
+
+/** Changes from one state of the texts to another: of values, rows, entries and keys. A row that moved is a row taken out and one put in. */
+export function changesOf(base: readonly LogText[], texts: readonly LogText[]): LogChange[] {
+  if (base === texts) return [];
+  const found: LogChange[] = [];
+  compare(partsOf(logPlaces(base).outline), partsOf(logPlaces(texts).outline), [], found);
+  return found;
+}
+
+function partsOf(nodes: readonly OutlineNode[]): Part[] {
+  return nodes.map((node): Part => {
+    const key = node.path.at(-1) ?? "";
+    if (node.kind === "value") return { key, path: node.path, node, sum: JSON.stringify([key, node.text]) };
+    if (node.kind === "group") return group(key, node.path, partsOf(node.parts));
+    const rows = node.rows.map((row, r) => {
+      const name = node.names?.[r] ?? r;
+      return group(name, [...node.path, name], partsOf(row.filter((cell) => cell !== undefined)));
+    });
+    return group(key, node.path, rows);
+  });
+}
+
+function group(key: Key, path: LogPath, parts: readonly Part[]): Part {
+  return { key, path, parts, sum: `${JSON.stringify(key)}{${parts.map(({ sum }) => sum).join()}}` };
+}
+
+function compare(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {
+  const rows = [...before, ...after].some(({ key }) => typeof key === "number");
+  if (rows) {
+    compareRows(before, after, to, found);
+    return;
+  }
+  for (const was of before) {
+    const now = after.find(({ key }) => key === was.key);
+    if (now) compareOne(was, now, found);
+    else found.push(removed(was, to));
+  }
+  for (const now of after) if (!before.some(({ key }) => key === now.key)) found.push(added(now));
+}
+
+/** Rows have no names: those alike are set side by side, and those between them one by one. */
+function compareRows(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {
+  // A row's own number is no part of what it holds.
+  const sums = (parts: readonly Part[]): string[] =>
+    parts.map(({ node, sum }) => (node?.kind === "value" ? node.text : sum.slice(sum.indexOf("{"))));
+  let gone: Part[] = [];
+  let come: Part[] = [];
+  const close = (): void => {
+    const both = Math.min(gone.length, come.length);
+    for (let k = 0; k < both; k++) compareOne(gone[k]!, come[k]!, found);
+    for (const part of gone.slice(both)) found.push(removed(part, to));
+    for (const part of come.slice(both)) found.push(added(part));
+    [gone, come] = [[], []];
+  };
+  for (const [i, j] of aligned(sums(before), sums(after))) {
+    if (i !== undefined && j !== undefined) close();
+    else if (i !== undefined) gone.push(before[i]!);
+    else if (j !== undefined) come.push(after[j]!);
+  }
+  close();
+}
+
+function compareOne(was: Part, now: Part, found: LogChange[]): void {
+  if (was.parts && now.parts) {
+    compare(was.parts, now.parts, now.path, found);
+    return;
+  }
+  const [a, b] = [was.node, now.node];
+  if (a?.kind === "value" && b?.kind === "value") {
+    if (a.text === b.text) return;
+    found.push({
+      kind: "value",
+      path: now.path,
+      words: pathWords(now.path),
+      was: a.text,
+      now: b.text,
+      back: [{ kind: "write", at: b.place, text: a.text }],
+    });
+    return;
+  }
+  found.push(removed(was, now.path.slice(0, -1)), added(now));
+}
+
+function added(part: Part): LogChange {
+  return {
+    kind: "added",
+    path: part.path,
+    words: pathWords(part.path),
+    now: summary(part),
+    back: [{ kind: "remove", path: part.path }],
+  };
+}
+
+function removed(part: Part, to: LogPath): LogChange {
+  const entries = entriesOf(part);
+  const edit: LogEdit =
+    typeof part.key === "number"
+      ? { kind: "add", to, entries, at: part.key }
+      : part.parts
+        ? { kind: "add", to, name: part.key, entries }
+        : {
+            kind: "add",
+            to,
+            entries: { [entryName([part.key])]: part.node?.kind === "value" ? part.node.text : "" },
+          };
+  return { kind: "removed", path: part.path, words: pathWords(part.path), was: summary(part), back: [edit] };
+}
+
+/** Nested keys joined by strokes: "moisture/damp". */
+function entriesOf(part: Part): { [key: string]: string } {
+  const entries: { [key: string]: string } = {};
+  const walk = (one: Part, name: readonly Key[]): void => {
+    if (one.node?.kind === "value") entries[entryName(name)] = one.node.text;
+    for (const inner of one.parts ?? []) walk(inner, [...name, inner.key]);
+  };
+  walk(part, []);
+  return entries;
+}
+
+/** The first figures of what was put in or taken out. */
+function summary(part: Part): string {
+  const all = Object.entries(entriesOf(part)).map(([key, text]) => (key === "" ? text : `${key} ${text}`));
+  return all.length > 4 ? `${all.slice(0, 4).join(", ")} …` : all.join(", ");
+}

@@ -1,0 +1,99 @@
+// The whole log as an outline: groups that fold, values with labels, tables to fill in.
+
+import type { OutlineNode } from "../log/outline-node.ts";
+import type { Bench } from "./edit-bench.ts";
+import { button, h } from "./edit-dom.ts";
+import { pathKey } from "./edit-places.ts";
+import { entryForm, lineForm } from "./panel-add.ts";
+import { removeAt, valueLine } from "./panel-field.ts";
+import type { Folds } from "./panel-folds.ts";
+import { rowsTable } from "./panel-rows.ts";
+
+type Group = Extract<OutlineNode, { kind: "group" }>;
+
+export function outlineParts(bench: Bench, folds: Folds, redraw: () => void): HTMLElement[] {
+  const root = bench.places().outline;
+  return [
+    ...root.map((node) => partOf(bench, node, folds, redraw)),
+    lineForm(bench, folds, [], "a line to the log"),
+  ];
+}
+
+function partOf(bench: Bench, node: OutlineNode, folds: Folds, redraw: () => void): HTMLElement {
+  if (node.kind === "value") return valueLine(bench, node);
+  const inside = (): HTMLElement[] =>
+    node.kind === "rows"
+      ? [
+          rowsTable(bench, node, folds, redraw),
+          ...nestedIn(node).map((one) => partOf(bench, one, folds, redraw)),
+        ]
+      : groupParts(bench, node, folds, redraw);
+  return folded(node, summaryOf(bench, node), folds, redraw, inside);
+}
+
+function groupParts(bench: Bench, node: Group, folds: Folds, redraw: () => void): HTMLElement[] {
+  const { parts, path, label } = node;
+  const entries =
+    parts.length > 0 &&
+    parts.every(({ kind, path: own }) => kind === "group" && typeof own.at(-1) === "string");
+  return [
+    ...parts.map((part) => partOf(bench, part, folds, redraw)),
+    entries
+      ? entryForm(bench, folds, path, label, parts as Group[])
+      : lineForm(bench, folds, path, `a line to ${label}`),
+    ...(path.length > 1
+      ? [button(`Take ${label} out`, () => removeAt(bench, path), { class: "live-remove" })]
+      : []),
+  ];
+}
+
+/** Cells of a table that hold more than a value. */
+function nestedIn({ rows, names }: Extract<OutlineNode, { kind: "rows" }>): OutlineNode[] {
+  return rows.flatMap((row, r) =>
+    row.flatMap((cell) =>
+      cell === undefined || cell.kind === "value"
+        ? []
+        : [{ ...cell, label: `${names?.[r] ?? `row ${r + 1}`}, ${cell.label}` }],
+    ),
+  );
+}
+
+/** Its content is made when it is opened: a long log would be slow otherwise. */
+function folded(
+  { path, label }: OutlineNode,
+  says: string,
+  folds: Folds,
+  redraw: () => void,
+  inside: () => HTMLElement[],
+): HTMLElement {
+  const key = pathKey(path);
+  const isOpen = folds.open.has(key);
+  const fold = h(
+    "details",
+    {
+      open: isOpen,
+      class: "live-fold",
+      ontoggle: () => {
+        if (fold.open === folds.open.has(key)) return;
+        if (fold.open) folds.open.add(key);
+        else folds.open.delete(key);
+        redraw();
+      },
+    },
+    h("summary", { "data-key": `fold ${key}` }, h("span", {}, label), says !== "" && h("small", {}, says)),
+  );
+  if (isOpen) fold.append(h("div", { class: "live-inside" }, ...inside()));
+  return fold;
+}
+
+function summaryOf(bench: Bench, node: OutlineNode): string {
+  const counted =
+    node.kind === "rows"
+      ? `${node.rows.length} row${node.rows.length === 1 ? "" : "s"}`
+      : node.kind === "group" && node.parts.every(({ kind }) => kind !== "value")
+        ? String(node.parts.length)
+        : "";
+  const own = pathKey(node.path).slice(0, -1);
+  const changed = bench.changes().filter(({ path }) => pathKey(path).startsWith(own)).length;
+  return [counted, changed === 0 ? "" : `${changed} changed`].filter((text) => text !== "").join(", ");
+}

@@ -1,0 +1,95 @@
+// The log beside the page: what was changed, and all that stands in it, to fill in.
+
+import type { LogPath } from "../log/edit-types.ts";
+import type { Bench } from "./edit-bench.ts";
+import { button, h, refill } from "./edit-dom.ts";
+import { pathKey } from "./edit-places.ts";
+import { changesList } from "./panel-changes.ts";
+import type { Folds } from "./panel-folds.ts";
+import { outlineParts } from "./panel-outline.ts";
+
+export interface Panel {
+  readonly element: HTMLElement;
+  /** At a path: opened down to it, with the focus there. */
+  open(path?: LogPath): void;
+  close(): void;
+  readonly isOpen: boolean;
+  /** After a change of the log. */
+  refresh(): void;
+}
+
+export function logPanel(bench: Bench, opener: () => HTMLElement): Panel {
+  const folds: Folds = { open: new Set(["changes"]), rows: new Map() };
+  const inside = h("div", { class: "live-panel-inside", tabindex: -1 });
+  const close = button("Close the log", () => shut(), { class: "live-close", "data-key": "close" });
+  const element = h(
+    "aside",
+    {
+      id: "live-log",
+      class: "live-panel",
+      "aria-label": "The log",
+      hidden: true,
+      onkeydown: (event: KeyboardEvent) => {
+        if (event.key !== "Escape" || event.defaultPrevented) return;
+        event.preventDefault();
+        shut();
+      },
+    },
+    h("div", { class: "live-panel-head" }, h("h2", {}, "The log"), close),
+    inside,
+  );
+
+  function draw(): void {
+    if (element.hidden) return;
+    const name = bench.session.texts[0]?.name ?? "";
+    refill(inside, [
+      h(
+        "p",
+        { class: "live-quiet" },
+        `${name}, as it stands on this page. Enter takes what is typed, Escape leaves it.`,
+      ),
+      changesList(bench),
+      ...outlineParts(bench, folds, draw),
+    ]);
+  }
+
+  function shut(): void {
+    element.hidden = true;
+    document.documentElement.classList.remove("live-beside");
+    opener().setAttribute("aria-expanded", "false");
+    opener().focus({ preventScroll: true });
+  }
+
+  function open(path?: LogPath): void {
+    element.hidden = false;
+    document.documentElement.classList.add("live-beside");
+    opener().setAttribute("aria-expanded", "true");
+    for (let k = 1; k <= (path?.length ?? 0); k++) folds.open.add(pathKey(path!.slice(0, k)));
+    draw();
+    const to = path && fieldAt(path);
+    if (to) {
+      to.focus({ preventScroll: true });
+      to.scrollIntoView({ block: "center" });
+    } else close.focus({ preventScroll: true });
+  }
+
+  /** The field of the path, else the first below it. */
+  function fieldAt(path: LogPath): HTMLElement | undefined {
+    const key = pathKey(path);
+    const below = `${key.slice(0, -1)},`;
+    const all = [...inside.querySelectorAll<HTMLElement>("[data-key]")];
+    return (
+      all.find((one) => one.dataset.key === key) ?? all.find((one) => one.dataset.key?.startsWith(below))
+    );
+  }
+
+  return {
+    element,
+    open,
+    close: shut,
+    get isOpen() {
+      return !element.hidden;
+    },
+    refresh: draw,
+  };
+}
