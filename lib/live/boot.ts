@@ -1,6 +1,8 @@
 // The only script that a live page runs when it opens: it waits for somebody to change something, then unpacks the rest.
 // Bundled by itself, so that it stays short.
 
+import type { LiveSetup } from "../page/live-setup.ts";
+import { draftHead } from "./drafts.ts";
 import type { Intent, MullbookLive } from "./start.ts";
 
 /** What can be changed, and what asks for the log. */
@@ -22,8 +24,8 @@ document.addEventListener("click", (event) => {
 /** What was meant last while the rest was unpacked is what is done. */
 let meant: Intent | undefined;
 
-function wake(intent: Intent): void {
-  if (intent.kind === "click" || intent.kind === "keydown") meant = intent;
+function wake(intent?: Intent): void {
+  if (intent?.kind === "click" || intent?.kind === "keydown") meant = intent;
   if (woken) return;
   woken = true;
   document.documentElement.dataset.waking = "";
@@ -40,6 +42,20 @@ function wake(intent: Intent): void {
     },
   );
 }
+
+/** What was changed on an earlier visit is shown at once, and so is what somebody else changes in the file. */
+function hasNews(): boolean {
+  const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "") as LiveSetup;
+  if (setup.keep.kind === "server") return true;
+  try {
+    const head = draftHead(setup.texts[0]?.name ?? "");
+    return Object.keys(localStorage).some((key) => key.startsWith(head));
+  } catch {
+    return false;
+  }
+}
+
+if (hasNews()) wake();
 
 async function start(): Promise<void> {
   const [runtime, notebook] = await Promise.all([unpacked("live-runtime"), unpacked("live-notebook")]);

@@ -3,8 +3,9 @@
 import { editLog } from "../log/edit.ts";
 import type { LiveSetup } from "../page/live-setup.ts";
 import type { Notebook } from "../page/notebook.ts";
+import { startEditing } from "./edit-start.ts";
 import { startEngine } from "./engine.ts";
-import { redrawOf } from "./redraw.ts";
+import { REDRAWN, redrawOf } from "./redraw.ts";
 import { startSession } from "./session.ts";
 import type { Wanted } from "./work-out.ts";
 
@@ -26,7 +27,7 @@ export interface MullbookLive {
   serve(): void;
 }
 
-export function start(scripts: readonly string[], _meant: () => Intent | undefined): void {
+export function start(scripts: readonly string[], meant: () => Intent | undefined): void {
   const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "") as LiveSetup;
   const notebook = bundledNotebook();
   const session = startSession({ texts: setup.texts, notebook, editLog });
@@ -34,6 +35,9 @@ export function start(scripts: readonly string[], _meant: () => Intent | undefin
   const { hear } = redrawOf(session, (wanted) => want(wanted));
   want = startEngine({ scripts: [...scripts, "mullbookLive.serve();"], notebook, tell: hear }).want;
   Object.assign(globalThis, { mullbookSession: session });
+  const main = document.querySelector("main");
+  const begun = meant();
+  if (main) startEditing({ session, setup, main, redrawn: REDRAWN, ...(begun ? { meant: begun } : {}) });
 }
 
 /** The notebook's own script leaves it under this name. */

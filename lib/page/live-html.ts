@@ -7,6 +7,7 @@ import { htmlParts } from "./html-parts.ts";
 import { layOut } from "./lay-out.ts";
 import { REDRAW_STYLE } from "./live-redraw-style.ts";
 import type { LiveSetup } from "./live-setup.ts";
+import { liveStyle } from "./live-style.ts";
 import { HATCH, pageStyle } from "./style.ts";
 import { plainText } from "./visible.ts";
 
@@ -51,7 +52,7 @@ export async function writeLiveHtml(
     lang,
     title: laid.title,
     description: plainText(laid.question),
-    style: `${pageStyle()}\n${REDRAW_STYLE}`,
+    style: `${pageStyle()}\n${REDRAW_STYLE}\n${liveStyle()}`,
     allowed: [
       `script-src ${hashes.join(" ")}`,
       "worker-src blob:",
