@@ -57,6 +57,7 @@ export { signalSources } from "./finding/diary-signals.ts";
 export type { Caution, Finding, Tone } from "./finding/finding.ts";
 export { noBand } from "./finding/grain-messages.ts";
 export { grainNextSteps } from "./finding/grain-next.ts";
+export { type GuideReport, guideReport } from "./finding/guide-held.ts";
 export { heapCautions } from "./finding/heap-cautions.ts";
 export { type HeapReport, heapReport } from "./finding/heap-report.ts";
 export { type HeatFigures, heatFigures } from "./finding/heat-figures.ts";
@@ -81,6 +82,7 @@ export { trialFindings } from "./finding/trial-findings.ts";
 export { rigFindings } from "./finding/trial-rig-findings.ts";
 export { type WaterNow, waterNow } from "./finding/water-now.ts";
 export { type WeatherWater, weatherWater } from "./finding/weather-water.ts";
+export { type WriteUp, writeUpOf } from "./finding/write-up-record.ts";
 // What can be wrong, and where
 export {
   type Checked,
@@ -98,6 +100,9 @@ export { type BatchColumns, batchColumns } from "./log/batch-columns.ts";
 export { type BatchFigure, type BatchFigures, batchFigures } from "./log/batch-figures.ts";
 export { type Beginning, beginLog, beginnings } from "./log/begin.ts";
 export type { CastingQuestion, LoggedCasting } from "./log/casting-record.ts";
+export { editLog } from "./log/edit.ts";
+export type { Edited, LogEdit, LogPath } from "./log/edit-types.ts";
+export type { ExperimentRecord, LoggedLine } from "./log/experiment-record.ts";
 export { filesNamedIn } from "./log/files-named.ts";
 export { fingerprint } from "./log/fingerprint.ts";
 export { type HeapFigure, type HeapKg, heapFigure } from "./log/heap.ts";
@@ -118,9 +123,11 @@ export type {
   MullingTrial,
   ShareBasis,
 } from "./log/heap-record.ts";
+export { logOutline } from "./log/outline.ts";
+export type { OutlineNode } from "./log/outline-node.ts";
 export { type ReadLogOptions, readLog } from "./log/read-log.ts";
 export { sievedPortion, sievingBalance } from "./log/sieved-portion.ts";
-export type { Log, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";
+export type { Log, LogText, Measured, RetainedEntry, Sand, Scale, SieveSet, Sieving } from "./log/types.ts";
 // Plain numbers: fits and comparisons
 export { effectiveCount, lagOneAutocorrelation } from "./numbers/autocorrelation.ts";
 export { changePoint } from "./numbers/change-point.ts";
@@ -177,6 +184,7 @@ export { diaryResult } from "./page/diary-result.ts";
 export { grainCharts } from "./page/grain-charts.ts";
 export { grainData } from "./page/grain-data.ts";
 export { grainResult } from "./page/grain-result.ts";
+export { guideStage, guideStageDone, guideStageTold, guideTable } from "./page/guide-stages.ts";
 export { heapData } from "./page/heap-data.ts";
 export { heapFindings } from "./page/heap-findings.ts";
 export { heapSeasonSection } from "./page/heap-season.ts";
@@ -216,8 +224,14 @@ export { trialResult } from "./page/trial-result.ts";
 export { recipeShares } from "./page/trial-shares.ts";
 export { trialStanding } from "./page/trial-standing.ts";
 export { nextBatchWords, waterFindings } from "./page/trial-water.ts";
+export { writeVegaLite } from "./page/vega-lite.ts";
 export { weatherFindings } from "./page/weather-findings.ts";
 export { waterForTomorrow } from "./page/weather-water.ts";
+export { writeUpData } from "./page/write-up-data.ts";
+export { type WriteUpFindings, writeUpFindings } from "./page/write-up-findings.ts";
+export { writeUpHead } from "./page/write-up-head.ts";
+export { withPointers } from "./page/write-up-references.ts";
+export { writeUpResult } from "./page/write-up-result.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
 export { type Figure, figure, type Share } from "./quantity/figure.ts";

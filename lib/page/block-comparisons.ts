@@ -18,6 +18,8 @@ export interface BlockComparison {
   readonly second: string;
   /** True: one above the other on one curve, at like places on the axis; false: as they were tested. */
   readonly atLike: boolean;
+  /** Of the figures: "kPa", "% of height", the empty string for a bare number. */
+  readonly unit: string;
   /** Second less first in the test's own unit, and its 95 % interval. */
   readonly figures: {
     readonly test: TestName;
@@ -77,6 +79,7 @@ function compared(
     first,
     second,
     atLike: alike !== undefined,
+    unit,
     figures: { test, difference, low, high, p },
     finding: alike
       ? blockFinding(test, named, first, second, axisName(report), inUnits(alike), conditionsTold(conditions))

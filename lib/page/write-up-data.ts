@@ -1,0 +1,26 @@
+// What a write-up tells before any result: asked, done, read, left out.
+
+import { writeUpCautions } from "../finding/write-up-cautions.ts";
+import type { WriteUp } from "../finding/write-up-record.ts";
+import type { Block, Section } from "./blocks.ts";
+import type { ShownUnits } from "./shown-units.ts";
+import { trialData } from "./trial-data.ts";
+import { writeUpLeftOut } from "./write-up-left-out.ts";
+import { writeUpMethod } from "./write-up-method.ts";
+import { writeUpQuestion } from "./write-up-question.ts";
+import { writeUpSheets } from "./write-up-sheets.ts";
+
+/** Cautions, question, method, batches and figures, the readings as typed, what was left out. */
+export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Section[] {
+  const { log, record, rows } = writeUp;
+  return [
+    {
+      role: "cautions",
+      title: "Before you repeat it",
+      blocks: writeUpCautions(writeUp).map((caution): Block => ({ kind: "caution", caution })),
+    },
+    writeUpQuestion(record, log.batches),
+    writeUpMethod(writeUp),
+    ...(rows.length > 0 ? [trialData(rows, units), writeUpSheets(rows), writeUpLeftOut(writeUp)] : []),
+  ];
+}
