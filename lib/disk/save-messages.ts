@@ -82,7 +82,7 @@ export function notUtf8(name: string): Refused {
 
 export function tooLong(name: string): Refused {
   return refused(
-    `${name} is not saved: it would be larger than 5 MB, more than a log can be read with.`,
+    `${name} is not saved: it is or would be larger than 5 MB, and could not be read again.`,
     "Take rows out, or begin a second log.",
   );
 }

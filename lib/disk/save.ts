@@ -89,13 +89,12 @@ function compareAndReplace(
     if ("kind" in there) return there;
     now.push(there);
   }
-  const theirs = () => textsOnDisk(path, now[0]!.bytes);
   const texts = targets.map(({ name, text }) => ({ name, text: text.toString() }));
   // An answer that got lost is asked for again: it is saved already.
   if (now.every(({ bytes, target }) => bytes.equals(target.text))) return { kind: "saved", texts };
   if (now.some(({ bytes, target }) => !bytes.equals(target.base))) {
     const lossy = now.find(({ bytes }) => !isUtf8(bytes));
-    return lossy ? notUtf8(lossy.target.name) : { kind: "changed", theirs: theirs() };
+    return lossy ? notUtf8(lossy.target.name) : theirsAt(path);
   }
   const named = filesNamedIn(now[0]!.bytes.toString());
   if (targets.slice(1).some(({ name }) => !named.includes(name))) return strangeFiles(basename(path));
@@ -106,7 +105,7 @@ function compareAndReplace(
   }
   // CSV files first, the log last.
   const outcome = replaceAll([...changed].reverse(), locks, disk);
-  if (outcome === "changed") return { kind: "changed", theirs: theirs() };
+  if (outcome === "changed") return theirsAt(path);
   return outcome ?? { kind: "saved", texts };
 }
 
@@ -119,12 +118,16 @@ function nowAt(target: Target): Now | Refused {
   return Buffer.isBuffer(bytes) ? { target, bytes, stats } : tooLong(target.name);
 }
 
-/** The log as it stands and the CSV files that it names, as far as they can be read. */
-function textsOnDisk(path: string, log: Buffer): LogText[] {
+/** The log as it stands now and the CSV files that it names, as far as they can be read. */
+function theirsAt(path: string): Saved {
+  const name = basename(path);
+  const log = readBytes(path, sizeLimit, name);
+  if (isRefusal(log)) return cannotRead(log);
+  if (!Buffer.isBuffer(log)) return tooLong(name);
   const text = log.toString();
-  const beside = filesNamedIn(text).flatMap((name) => {
-    const bytes = readBytes(join(dirname(path), name), sizeLimit, name);
-    return Buffer.isBuffer(bytes) ? [{ name, text: bytes.toString() }] : [];
+  const beside = filesNamedIn(text).flatMap((file) => {
+    const bytes = readBytes(join(dirname(path), file), sizeLimit, file);
+    return Buffer.isBuffer(bytes) ? [{ name: file, text: bytes.toString() }] : [];
   });
-  return [{ name: basename(path), text }, ...beside];
+  return { kind: "changed", theirs: [{ name, text }, ...beside] };
 }
