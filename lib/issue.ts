@@ -26,7 +26,7 @@ export interface Issue {
   readonly about?: string;
   /** What its message function was called with, so that another language can say it anew; in no output. */
   readonly said?: readonly unknown[];
-  /** What stands before the message, with a colon: "No. 40". */
+  /** What stands before the message, with a colon: the label of a sieve, a part of a formula. */
   readonly lead?: string;
 }
 

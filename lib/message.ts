@@ -1,15 +1,16 @@
 // A message is defined once: its code, how grave it may be, and its words as a function of what is printed in them.
 
 import type { Issue, Severity } from "./issue.ts";
+import { Phrase, printed, type Spoken } from "./phrase.ts";
 
-export type MessageKind = "issue" | "finding" | "caution" | "words";
+export type MessageKind = "issue" | "finding" | "caution" | "phrase";
 
 /** A function that says one thing, and knows which. */
 export interface Message<Said extends readonly unknown[], Thing> {
-  (...said: Said): Thing;
+  (...said: Spoken<Said>): Thing;
   readonly kind: MessageKind;
   readonly code: string;
-  /** The severities of an issue or the tones of a finding, the usual one first; empty for words. */
+  /** The severities of an issue or the tones of a finding, the usual one first; empty for a phrase. */
   readonly ranks: readonly string[];
 }
 
@@ -17,9 +18,9 @@ export interface Message<Said extends readonly unknown[], Thing> {
 export function messageOf<Said extends readonly unknown[], Words, Thing>(
   named: Pick<Message<Said, Thing>, "kind" | "code" | "ranks">,
   words: (...said: Said) => Words,
-  thing: (words: Words, said: Said) => Thing,
+  thing: (words: Words, said: readonly unknown[]) => Thing,
 ): Message<Said, Thing> {
-  const say = (...said: Said): Thing => thing(words(...said), said);
+  const say = (...said: Spoken<Said>): Thing => thing(words(...printed<Said>(said)), said);
   Object.defineProperty(say, "length", { value: words.length });
   return Object.freeze(Object.assign(say, named));
 }
@@ -52,4 +53,12 @@ export function issueMessage<Said extends readonly unknown[]>(
 /** An issue with what it stands at before its message: the label of a sieve, a part of a formula. */
 export function ledBy(issue: Issue, lead: string): Issue {
   return { ...issue, message: `${lead}: ${issue.message}`, lead };
+}
+
+/** A part of a sentence, or one that stands in another message: given to that as an argument, it keeps its code. */
+export function phraseMessage<Said extends readonly unknown[]>(
+  code: string,
+  say: (...said: Said) => string,
+): Message<Said, Phrase> {
+  return messageOf({ kind: "phrase", code, ranks: [] }, say, (text, said) => new Phrase(code, text, said));
 }

@@ -7,6 +7,7 @@ import { expect, test } from "vitest";
 const root = join(import.meta.dirname, "..");
 const order = [
   "issue.ts",
+  "phrase.ts",
   "message.ts",
   "numbers",
   "quantity",
@@ -34,7 +35,7 @@ const doors: { readonly [name: string]: string } = {
   "@stdlib/stats-base-dists-normal-quantile": "lib/numbers/normal.ts",
   "@stdlib/stats-base-dists-t-cdf": "lib/numbers/student-t.ts",
   "@stdlib/stats-base-dists-t-quantile": "lib/numbers/student-t.ts",
-  esbuild: "lib/disk/build.ts",
+  esbuild: "lib/disk/bundler.ts",
   "tsx/esm/api": "lib/disk/own-notebook.ts",
 };
 

@@ -1,11 +1,12 @@
 // Hazards of looking over castings and of what they are put down to, the gravest first.
 
+import { phraseMessage } from "../message.ts";
 import { localRules } from "./cautions.ts";
-import type { Caution } from "./finding.ts";
+import { type Caution, triggeredBy } from "./finding.ts";
 import { frozenIsHot } from "./heat-cautions.ts";
 import { overWet } from "./trial-cautions.ts";
 
-const gasUnderMetal: Caution = {
+export const gasUnderMetal: Caution = {
   code: "caution/gas-under-metal",
   trigger: "because this page is about holes that gas and steam leave",
   text: "The gas that leaves holes can also throw metal out of the mould: a blow is an eruption that stayed small.",
@@ -18,7 +19,7 @@ const gasUnderMetal: Caution = {
   defers: localRules,
 };
 
-const fettlingDust: Caution = {
+export const fettlingDust: Caution = {
   code: "caution/fettling-dust",
   trigger: "because castings are fettled before they are looked over",
   text: "Burnt-on sand that is ground, wire-brushed or blasted off becomes silica dust, finer than that of sieving, and it scars the lungs for good.",
@@ -31,9 +32,15 @@ const fettlingDust: Caution = {
   defers: localRules,
 };
 
+/** Why a caution of heat stands on a page of castings. */
+export const shakenOut = phraseMessage(
+  "caution/trigger-shaken-out",
+  () => "because castings are shaken out before they are looked over",
+);
+
 export const castingCautions: readonly Caution[] = Object.freeze([
   gasUnderMetal,
   overWet,
-  { ...frozenIsHot, trigger: "because castings are shaken out before they are looked over" },
+  triggeredBy(frozenIsHot, shakenOut()),
   fettlingDust,
 ]);

@@ -1,5 +1,6 @@
 // The sentences of a comparison of two sands.
 
+import { phraseMessage } from "../message.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const basis = {
@@ -8,12 +9,21 @@ const basis = {
   source: "Propagation of distributions, JCGM 101:2008",
 } as const;
 
+/** widest: where the two curves lie furthest apart; no phrase where they share no opening. */
+type Widest = readonly string[];
+
+export const furthestApart = phraseMessage(
+  "compare/furthest-apart",
+  (sieve: string, first: string, second: string) =>
+    `The curves lie furthest apart at ${sieve}: ${first} % of the first passes it, ${second} % of the second.`,
+);
+
 export const another = findingMessage(
   "compare/another",
   "good",
-  (finer: string, other: string, size: string) => ({
+  (finer: string, other: string, size: string, widest: Widest) => ({
     text: `${size}: ${finer} is finer than ${other} by this much, more than grabs, sieves and scale explain. They are two sands.`,
-    because: ["Zero lies outside the 95 % interval of the difference."],
+    because: ["Zero lies outside the 95 % interval of the difference.", ...widest],
     ...basis,
   }),
 );
@@ -21,11 +31,12 @@ export const another = findingMessage(
 export const apartButUnrepeated = findingMessage(
   "compare/apart-but-unrepeated",
   "doubt",
-  (finer: string, other: string, size: string) => ({
+  (finer: string, other: string, size: string, widest: Widest) => ({
     text: `${size}: ${finer} was finer than ${other} by this much. The sieving does not explain it; whether it is the bag or only the handful cannot be told yet.`,
     because: [
       "Zero lies outside the interval, but the scatter between grabs of one bag is not in it.",
       "Two fresh grabs from each bag, sieved on the same set, would tell.",
+      ...widest,
     ],
     ...basis,
   }),
@@ -34,11 +45,12 @@ export const apartButUnrepeated = findingMessage(
 export const notToldApart = findingMessage(
   "compare/not-told-apart",
   "note",
-  (first: string, second: string, size: string, seen: string) => ({
+  (first: string, second: string, size: string, seen: string, widest: Widest) => ({
     text: `${size}: ${first} and ${second} cannot be told apart by their fineness.`,
     because: [
       `That does not prove them the same: a difference of up to ${seen} would go with these sievings.`,
       "Two sands of one fineness can still be spread differently: look at the curves.",
+      ...widest,
     ],
     ...basis,
   }),

@@ -1,5 +1,6 @@
 // Same sand or another? Two sands against each other, with what they share cancelled.
 
+import type { Phrase } from "../phrase.ts";
 import { combine } from "../quantity/combine.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { type PrintedFigure, printFigure } from "../quantity/print.ts";
@@ -31,8 +32,8 @@ export function compareSands(first: SandReport, second: SandReport): SandCompari
   const { value, low, high } = difference;
   const printed = printFigure({ value, low, high, atLeast: missing.length > 0 });
   const widest = widestApart(first, second);
-  const finding = judge(first, second, difference, missing);
-  return { first, second, difference, printed, missing, widest, finding: withCurves(finding, widest) };
+  const finding = judge(first, second, difference, missing, furthest(widest));
+  return { first, second, difference, printed, missing, widest, finding };
 }
 
 function judge(
@@ -40,6 +41,7 @@ function judge(
   second: SandReport,
   difference: Figure,
   missing: readonly MissingDoubt[],
+  apart: readonly Phrase[],
 ): Finding {
   const { value, low, high } = difference;
   const [a, b] = [first.sand.name, second.sand.name];
@@ -50,20 +52,19 @@ function judge(
     atLeast: missing.length > 0,
   }).text;
   if (low <= 0 && high >= 0) {
-    return say.notToldApart(a, b, size, Math.max(Math.abs(low), Math.abs(high)).toFixed(1));
+    return say.notToldApart(a, b, size, Math.max(Math.abs(low), Math.abs(high)).toFixed(1), apart);
   }
   const finer = value > 0 ? b : a;
   const other = value > 0 ? a : b;
   if (missing.includes("repeats") || missing.includes("grabs"))
-    return say.apartButUnrepeated(finer, other, size);
-  return say.another(finer, other, size);
+    return say.apartButUnrepeated(finer, other, size, apart);
+  return say.another(finer, other, size, apart);
 }
 
-function withCurves(finding: Finding, widest: SandComparison["widest"]): Finding {
-  if (!widest) return finding;
+function furthest(widest: SandComparison["widest"]): readonly Phrase[] {
+  if (!widest) return [];
   const { label, firstPercent, secondPercent } = widest;
-  const parts = `The curves lie furthest apart at ${label}: ${firstPercent.toFixed(0)} % of the first passes it, ${secondPercent.toFixed(0)} % of the second.`;
-  return { ...finding, because: [...finding.because, parts] };
+  return [say.furthestApart(label, firstPercent.toFixed(0), secondPercent.toFixed(0))];
 }
 
 function widestApart({ curve: a }: SandReport, { curve: b }: SandReport): SandComparison["widest"] {

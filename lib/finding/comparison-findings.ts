@@ -4,6 +4,7 @@ import { printFigure, printNumber } from "../quantity/print.ts";
 import type { BeforeAfter } from "../trial/before-after.ts";
 import type { BlockDifference } from "../trial/block-difference.ts";
 import type { ConditionDifference } from "../trial/like-conditions.ts";
+import * as say from "./comparison-messages.ts";
 import type { Finding } from "./finding.ts";
 
 /**
@@ -23,52 +24,23 @@ export function comparisonFinding(
   const { others, notes } = conditionsApart(test, first, second, found);
   const drifted = [drift.before ? first : "", drift.after ? second : ""].filter((name) => name !== "");
   const because = [
-    `p ${chanceOf(p)} with ${printNumber(df, 1)} degrees of freedom, for no difference at all.`,
+    say.chance(chanceOf(p), printNumber(df, 1)),
     ...notes,
-    ...(drifted.length > 0 ? [`${drifted.join(" and ")} drifted by itself while it was taken.`] : []),
+    ...(drifted.length > 0 ? [say.driftedItself(drifted.join(" and "))] : []),
     ...neighbours(found),
-    "Whatever else changed between the two is in the difference.",
+    say.whateverElse,
   ];
-  const basis = { formula: "t = difference / √(s₁²/n₁ + s₂²/n₂)", source: "Welch 1947" };
   const compactability = others.find(({ condition }) => condition === "compactability");
   if (compactability && boundToCompactability.includes(test)) {
-    return {
-      code: "comparison/not-comparable",
-      tone: "doubt",
-      text: `${pointsOf(compactability)}: so far apart in compactability were ${first} and ${second}. Their ${test} is not compared, for it follows compactability.`,
-      because: [...because, "Temper both to one compactability, and test again."],
-      ...basis,
-    };
+    return say.notComparable(test, pointsOf(compactability), first, second, because);
   }
   if (others.length > 0) {
     const names = others.map(({ condition }) => condition).join(" and ");
-    return {
-      code: "comparison/unlike",
-      tone: "doubt",
-      text: `${size}: ${second} differs from ${first} in ${test} by this much, but they differ in ${names} as well, so the change cannot be told from it.`,
-      because: [...because, `Two or three batches of each at like ${names} would part them.`],
-      ...basis,
-    };
+    return say.unlike(test, size, first, second, names, because);
   }
-  if (drifted.length > 0) {
-    return {
-      code: "comparison/drift",
-      tone: "doubt",
-      text: `${size}: ${second} differs from ${first} in ${test} by this much, but there was a drift, so the change cannot be told from it.`,
-      because,
-      ...basis,
-    };
-  }
-  const apart = low > 0 || high < 0;
-  return {
-    code: apart ? "comparison/differs" : "comparison/not-told",
-    tone: apart ? "good" : "note",
-    text: apart
-      ? `${size}: ${second} differs from ${first} in ${test} by this much.`
-      : `${size}: ${second} and ${first} cannot be told apart in ${test} by these batches.`,
-    because,
-    ...basis,
-  };
+  if (drifted.length > 0) return say.drifted(test, size, first, second, because);
+  const told = low > 0 || high < 0 ? say.differs : say.notTold;
+  return told(test, size, first, second, because);
 }
 
 /** Tests whose figures say nothing of a change when the compactability changed with it. Common practice. */
@@ -95,11 +67,16 @@ function conditionsApart(
   const tempered = alike.includes("compactability");
   return {
     others: apart.filter(({ condition }) => !(tempered && condition === "moisture")),
-    notes: apart.map(({ condition, ...one }) => {
-      const more = one.difference > 0 ? "more" : "less";
-      const how = tempered && condition === "moisture" ? ", at like compactability" : "";
-      return `${capital(condition)}: ${second} had ${pointsOf(one)} ${more} than ${first}${how}.`;
-    }),
+    notes: apart.map(({ condition, ...one }) =>
+      say.hadMore(
+        capital(condition),
+        second,
+        pointsOf(one),
+        one.difference > 0,
+        first,
+        tempered && condition === "moisture",
+      ),
+    ),
   };
 }
 
@@ -112,9 +89,7 @@ function pointsOf({ difference, low, high }: Omit<ConditionDifference, "conditio
 function neighbours({ widened, effective, autocorrelation }: BeforeAfter): string[] {
   if (!widened) return [];
   const of = (count: number): string => printNumber(count, 1);
-  return [
-    `Neighbouring figures go together (lag-one autocorrelation ${printNumber(autocorrelation, 2)}), so they count as ${of(effective.before)} and ${of(effective.after)} independent ones, and the interval is that much wider.`,
-  ];
+  return [say.neighboursTogether(printNumber(autocorrelation, 2), of(effective.before), of(effective.after))];
 }
 
 /**
@@ -134,35 +109,14 @@ export function blockFinding(
   const { others, notes } = conditionsApart(test, first, second, told);
   const doubted = others.filter(({ condition }) => condition !== axis);
   const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
-  const apart = low > 0 || high < 0;
-  const because = [
-    `p ${chanceOf(p)} with ${printNumber(df, 0)} degrees of freedom, for no difference at all.`,
-    ...notes,
-    "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
-  ];
-  const basis = {
-    formula: "y = curve(axis) + offset of the block",
-    source: "Analysis of covariance; Draper & Smith, Applied Regression Analysis",
-  };
+  const because = [say.chance(chanceOf(p), printNumber(df, 0)), ...notes, say.oneCurve];
   if (doubted.length > 0) {
     const names = doubted.map(({ condition }) => condition).join(" and ");
-    return {
-      code: "comparison/blocks-unlike",
-      tone: "doubt",
-      text: `${size}: ${second} differs from ${first} in ${test} by this much at like ${axis}, but they differ in ${names} as well, so the change cannot be told from it.`,
-      because,
-      ...basis,
-    };
+    return say.blocksUnlike(test, size, first, second, axis, names, because);
   }
-  return {
-    code: apart ? "comparison/blocks-differ" : "comparison/blocks-not-told",
-    tone: apart ? "good" : "note",
-    text: apart
-      ? `${size}: ${second} is ${difference > 0 ? "higher" : "lower"} than ${first} in ${test} by this much at like ${axis}.`
-      : `${size}: ${second} and ${first} cannot be told apart in ${test} at like ${axis}.`,
-    because,
-    ...basis,
-  };
+  return low > 0 || high < 0
+    ? say.blocksDiffer(test, size, first, second, axis, difference > 0, because)
+    : say.blocksNotTold(test, size, first, second, axis, because);
 }
 
 function chanceOf(p: number): string {

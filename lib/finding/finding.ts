@@ -1,5 +1,7 @@
 // What the numbers say: a sentence with its figure first, and what it rests on.
 
+import type { Phrase } from "../phrase.ts";
+
 /** good: stands where it should; note: worth knowing; doubt: look again before relying on it; error: no figure can be given. */
 export type Tone = "good" | "note" | "doubt" | "error";
 
@@ -29,4 +31,11 @@ export interface Caution {
   readonly points: readonly string[];
   /** Always defers to local rules. */
   readonly defers: string;
+  /** Where another trigger than its own brings it up: that one, for another language; in no output. */
+  readonly said?: readonly [Phrase];
+}
+
+/** A caution that something else brings up on a page. */
+export function triggeredBy(caution: Caution, trigger: Phrase): Caution {
+  return { ...caution, trigger: trigger.text, said: [trigger] };
 }

@@ -6,7 +6,7 @@ import type { Caution } from "./finding.ts";
 import { frozenIsHot, waterOnHotSand } from "./heat-cautions.ts";
 import { mixingDust, mullerStopped, overWet } from "./trial-cautions.ts";
 
-const dampFloor: Caution = {
+export const dampFloor: Caution = {
   code: "caution/damp-floor",
   trigger: "because the page is about a heap that lies on a floor",
   text: "Metal spilt on a damp floor or on concrete throws itself about: the water under it turns to steam.",

@@ -1,6 +1,5 @@
 // What the figures of a heap say: each sentence once, with plain strings in.
 
-import type { Finding } from "./finding.ts";
 import { findingMessage } from "./finding-message.ts";
 
 export const needsPours = "pours with their metal (events: a pour with its metal)";
@@ -138,19 +137,15 @@ export const tooWet = findingMessage("heap/too-wet", "doubt", (lose: string, dry
   ],
 }));
 
-export const sandNoHelp: Finding = {
-  code: "heap/sand-no-help",
-  tone: "doubt",
+export const sandNoHelp = findingMessage("heap/sand-no-help", "doubt", () => ({
   text: "New sand of this fineness cannot bring the heap to the number wanted.",
   because: ["It must lie beyond the aim, on the side away from the heap."],
-};
+}));
 
-export const newSandUnknown: Finding = {
-  code: "heap/new-sand-unknown",
-  tone: "note",
+export const newSandUnknown = findingMessage("heap/new-sand-unknown", "note", () => ({
   text: "How much new sand fineness asks for is not known: no new sand of this log was sieved.",
   because: ["Sieve it once, and write it under sands with state: new."],
-};
+}));
 
 export const boundsOnly = findingMessage("heap/live-clay-bounds", "doubt", (low: string, high: string) => ({
   text: `Live clay is known only as ${low} to ${high} % of the dry sand, from strength and compactability.`,

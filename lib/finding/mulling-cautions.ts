@@ -6,7 +6,7 @@ import type { Caution } from "./finding.ts";
 import { deadWeight, overWet } from "./trial-cautions.ts";
 
 /** Home-made machines have no maker who thought of hands. */
-const movingMuller: Caution = {
+export const movingMuller: Caution = {
   code: "caution/moving-muller",
   trigger: "because sand is mulled in a machine",
   text: "A turning muller drags in a hand, a sleeve or a scoop and does not let go: slow wheels on a strong gearbox crush what they catch.",
@@ -20,7 +20,7 @@ const movingMuller: Caution = {
 };
 
 /** The dry minutes make the dust. */
-const dryMullingDust: Caution = {
+export const dryMullingDust: Caution = {
   ...silicaDust,
   code: "caution/dry-mulling-dust",
   trigger: "because sand and clay may be turned dry before the water goes in",
@@ -31,7 +31,7 @@ const dryMullingDust: Caution = {
 };
 
 /** Whatever it has been measured at: it comes from the last casting. */
-const hotSandInMuller: Caution = {
+export const hotSandInMuller: Caution = {
   code: "caution/hot-sand",
   trigger: "because sand goes back into the muller after shaking out",
   text: "Sand from the last casting burns skin and throws steam when it is wetted; its middle stays hot for hours under a cool crust.",

@@ -127,12 +127,8 @@ function practice(report: MullingReport): Finding[] {
 
 function heat({ muller, logged }: MullingReport): Finding[] {
   if (!logged?.sandC || muller.heat === undefined || muller.heat === "cool") return [];
-  return [
-    say.hotSand(
-      `${printNumber(logged.sandC.value, 0)} °C (${printNumber(1.8 * logged.sandC.value + 32, 0)} °F) in the sand`,
-      muller.heat === "too hot to mull",
-    ),
-  ];
+  const celsius = `${printNumber(logged.sandC.value, 0)} °C (${printNumber(1.8 * logged.sandC.value + 32, 0)} °F) in the sand`;
+  return [muller.heat === "too hot to mull" ? say.tooHotToMull(celsius) : say.hotToMull(celsius)];
 }
 
 function turns({ muller }: MullingReport): Finding[] {

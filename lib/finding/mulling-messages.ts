@@ -1,6 +1,5 @@
 // The sentences on mulling, figure first: one function each, plain strings in.
 
-import type { Finding } from "./finding.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const form = "S = S∞ − (S∞ − S0)·e^(−t/τ); time to a share q of S∞: t = τ·ln((S∞ − S0)/((1 − q)·S∞))";
@@ -128,17 +127,21 @@ export const mullsShort = findingMessage(
   }),
 );
 
-export const hotSand = (celsius: string, tooHot: boolean): Finding => ({
-  code: tooHot ? "mulling/too-hot" : "mulling/hot",
-  tone: "doubt",
-  text: tooHot
-    ? `${celsius} is too hot to mull: above 71 °C (160 °F) sand mulls to no consistency.`
-    : `${celsius} is hot for mulling: from 49 °C (120 °F) on sand mulls unevenly.`,
-  because: [
-    "Water that is added now leaves as steam. Spread the sand, let it cool, test again before tempering.",
-  ],
-  source: "Aklinski & Granlund, citing Schumacher; the same limits in Strobl & Silsby",
-});
+const spreadHotSand =
+  "Water that is added now leaves as steam. Spread the sand, let it cool, test again before tempering.";
+const mullingLimits = "Aklinski & Granlund, citing Schumacher; the same limits in Strobl & Silsby";
+
+export const tooHotToMull = findingMessage("mulling/too-hot", "doubt", (celsius: string) => ({
+  text: `${celsius} is too hot to mull: above 71 °C (160 °F) sand mulls to no consistency.`,
+  because: [spreadHotSand],
+  source: mullingLimits,
+}));
+
+export const hotToMull = findingMessage("mulling/hot", "doubt", (celsius: string) => ({
+  text: `${celsius} is hot for mulling: from 49 °C (120 °F) on sand mulls unevenly.`,
+  because: [spreadHotSand],
+  source: mullingLimits,
+}));
 
 export const panTurns = findingMessage("mulling/turns", "note", (rpm: string) => ({
   text: `${rpm} turns a minute is what motor and reduction give.`,

@@ -4,7 +4,7 @@ import { localRules } from "./cautions.ts";
 import type { Caution } from "./finding.ts";
 import { mixingDust, overWet } from "./trial-cautions.ts";
 
-const homeMuller: Caution = {
+export const homeMuller: Caution = {
   code: "caution/home-muller",
   trigger: "because the loads are for a muller",
   text: "A turning muller drags in hands, sleeves, hair and scoops, and a home-made one has no guard unless you built it.",
@@ -17,7 +17,7 @@ const homeMuller: Caution = {
   defers: localRules,
 };
 
-const additiveFume: Caution = {
+export const additiveFume: Caution = {
   code: "caution/additive-fume",
   trigger: "because the recipe has additives",
   text: "Coal dust, flour and oils burn at the mould face and give off carbon monoxide and harmful fume.",

@@ -2,12 +2,15 @@
 
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
+import type { Phrase } from "../phrase.ts";
 import { type Band, type BandProperty, decides } from "../sand/band.ts";
 import { bands } from "../sand/bands.ts";
 import { type Bond, bondNames, metalNamed } from "../sand/metals.ts";
+import { namesTogether } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import { outsideMeans } from "./outside-means.ts";
 import { type Placed, placeBatch, type Where } from "./placed.ts";
+import { chancesWithin, sidesOf } from "./sides.ts";
 import * as say from "./standing-messages.ts";
 import { type TypicalAtBatch, typicalAtBatch } from "./typical-at-batch.ts";
 
@@ -200,31 +203,51 @@ function findingOf(
     side === "below" || side === "above" ? [outsideMeans(property, side, bond ?? "")] : [],
   );
   const because = [
-    ...say.howSure(lead.placed, names),
+    ...howSure(lead.placed, names),
     ...means.filter((line) => line !== ""),
-    ...others.map(({ placed, band: other }) => say.otherRange(rangeText(other!, context), placed, names)),
+    ...others.map(({ placed, band: other }) =>
+      say.otherRange(rangeText(other!, context), sidesOf(placed, names)),
+    ),
     ...curved
       .filter((one) => one !== lead)
-      .map((one) => say.curveSays(curveText(one, context), one.placed, names)),
+      .map((one) => say.otherRange(curveText(one, context), sidesOf(one.placed, names))),
     ...curves.flatMap(({ without, curve }) =>
-      [...without].map(([why, batches]) => say.noCurveFor(curve!, batches, names, why)),
+      [...without].map(([why, batches]) => say.noCurveFor(curve!, namesTogether(batches, names), why)),
     ),
-    ...(band ? (decides(band) ? [] : [say.decidesNothing]) : [say.curveDecidesNothing]),
+    ...(band ? (decides(band) ? [] : [say.decidesNothing()]) : [say.curveDecidesNothing()]),
     ...(property === "permeability" && !first ? finenessLine(known) : []),
   ];
-  const text = band ? rangeText(band, context) : curveText(lead, context);
   return say.stands(
     property,
-    text,
-    lead.placed,
-    names,
-    toneOf(lead.placed, band, varied === property),
+    band ? rangeText(band, context) : curveText(lead, context),
+    sidesOf(lead.placed, names),
     because,
     [lead, ...others, ...curved.filter((one) => one !== lead)].map(({ source }) => source).join("; "),
+    toneOf(lead.placed, band, varied === property),
   );
 }
 
-function finenessLine(known: readonly Band[]): readonly string[] {
+/** How sure, by the ± of each batch; nothing where no batch has one. */
+function howSure(placed: readonly Placed[], names: readonly string[]): readonly Phrase[] {
+  const batches = (of: (one: Placed) => boolean): string =>
+    namesTogether(
+      placed.filter(of).map(({ batch }) => batch),
+      names,
+    );
+  const apart = chancesWithin(placed, names);
+  const low = batches(({ chance, atLeast }) => chance !== undefined && atLeast);
+  const bare = batches(({ chance }) => chance === undefined);
+  return [
+    ...(placed.some(({ chance, where }) => chance !== undefined && where !== "not told")
+      ? [say.sidesAreSure()]
+      : []),
+    ...(apart.length > 0 ? [say.mayLieWithin(apart)] : []),
+    ...(low !== "" ? [say.lessSure(low)] : []),
+    ...(bare !== "" ? [say.byFigureAlone(bare)] : []),
+  ];
+}
+
+function finenessLine(known: readonly Band[]): readonly Phrase[] {
   const ranges = known.flatMap(({ property, goesWithFineness: go }) =>
     property === "permeability" && go ? [`${go.low} to ${go.high}`] : [],
   );

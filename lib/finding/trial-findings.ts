@@ -12,7 +12,7 @@ import { inOwnUnits, type PrintTest } from "./trial-print.ts";
 import { reachFindings } from "./trial-reach-findings.ts";
 import { instrumentFindings, rigFindings } from "./trial-rig-findings.ts";
 import { shapeFindings } from "./trial-shape-findings.ts";
-import { levelTop, noSurface, twoVaried } from "./trial-shape-messages.ts";
+import { levelTop, noLevelTop, noSurface, twoVaried } from "./trial-shape-messages.ts";
 import { uncheckedFindings } from "./unchecked.ts";
 
 const tones = ["error", "doubt", "good", "note"];
@@ -72,7 +72,7 @@ function surfaceFindings(report: TrialReport): readonly Finding[] {
     const reach = region
       ? `${printNumber(region.x.low, axisPlaces(report))} to ${printNumber(region.x.high, axisPlaces(report))} and ${printNumber(region.other.low, 2)} to ${printNumber(region.other.high, 2)}`
       : "";
-    return [levelTop(test, place, kind, reach)];
+    return [kind === "maximum" ? levelTop(test, place, reach) : noLevelTop(test, kind)];
   });
   const fitted = report.surfaces.find(({ surface }) => surface.form !== "none");
   const both = fitted ? [twoVaried(name, axisName({ axis: fitted.other }))] : [];

@@ -1,9 +1,8 @@
 // The sentences of aims out of reach, figure first: plain strings in.
 
-import type { Finding } from "./finding.ts";
 import { findingMessage } from "./finding-message.ts";
 
-export const unreachable = (one: {
+interface Shortfall {
   readonly test: string;
   readonly best: string;
   readonly at: string;
@@ -16,12 +15,12 @@ export const unreachable = (one: {
   /** The end of what was tried at which it comes nearest; undefined within. */
   readonly end: string | undefined;
   readonly onlyThis: boolean;
-}): Finding => {
+}
+
+export const unreachable = findingMessage("trial/unreachable", "doubt", (one: Shortfall) => {
   const water = one.axis === "moisture" ? "more or less water" : `another ${one.axis}`;
   const mend = mends[`${one.test}, ${one.side}`];
   return {
-    code: "trial/unreachable",
-    tone: "doubt",
     text: `${one.best} at ${one.at} is as near as ${one.test} comes to the ${one.wanted} that is wanted: ${one.side} by ${one.short}${one.end ? ` at the ${one.end} end of what was tried` : `, and ${water} will not mend it`}.`,
     because: [
       ...(one.perhapsMet ? ["By its interval it may just be met: repeat the batch nearest to it."] : []),
@@ -35,7 +34,7 @@ export const unreachable = (one: {
     ],
     source: "Our own: the mean of the curve against the range, over all that was tried",
   };
-};
+});
 
 export const onlyApart = findingMessage(
   "trial/only-apart",

@@ -25,7 +25,7 @@ export const otherMethod = findingMessage(
   }),
 );
 
-export const tooFewForOrder = findingMessage("trial/unchecked", "note", (batches: string) => ({
+export const tooFewForOrder = findingMessage("trial/order-unchecked", "note", (batches: string) => ({
   text: `${batches} cannot show whether the trial order went along with what was varied.`,
   because: [
     "Make them in a shuffled order and write it at each batch: from four on it is looked at, with what else went along.",

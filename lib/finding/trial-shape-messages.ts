@@ -1,6 +1,5 @@
 // The sentences of curves and of batches that do not belong to them, figure first: plain strings in.
 
-import type { Finding } from "./finding.ts";
 import { findingMessage } from "./finding-message.ts";
 
 export const wildBatch = findingMessage(
@@ -59,22 +58,23 @@ export const twoVaried = findingMessage("trial/two-varied", "doubt", (axis: stri
   because: ["A trial with one of the two held still gives a curve, an aim and a chance over the other."],
 }));
 
-export const levelTop = (test: string, place: string, kind: string, region: string): Finding =>
-  kind === "maximum"
-    ? {
-        code: "trial/surface-top",
-        tone: "good",
-        text: `${place}: there ${test} is highest over both at once${region === "" ? "" : `, within ${region}`}.`,
-        because: ["From one surface through all batches that have both figures."],
-        source: "Stationary point of a quadratic surface; Box & Draper, Response Surfaces",
-      }
-    : {
-        code: "trial/surface-no-top",
-        tone: "note",
-        text: `No highest place of ${test} over both at once: what the surface has is a ${kind}.`,
-        because: ["A saddle, a ridge or a place outside what was tried is no aim."],
-        source: "Stationary point of a quadratic surface; Box & Draper, Response Surfaces",
-      };
+const stationary = "Stationary point of a quadratic surface; Box & Draper, Response Surfaces";
+
+export const levelTop = findingMessage(
+  "trial/surface-top",
+  "good",
+  (test: string, place: string, region: string) => ({
+    text: `${place}: there ${test} is highest over both at once${region === "" ? "" : `, within ${region}`}.`,
+    because: ["From one surface through all batches that have both figures."],
+    source: stationary,
+  }),
+);
+
+export const noLevelTop = findingMessage("trial/surface-no-top", "note", (test: string, kind: string) => ({
+  text: `No highest place of ${test} over both at once: what the surface has is a ${kind}.`,
+  because: ["A saddle, a ridge or a place outside what was tried is no aim."],
+  source: stationary,
+}));
 
 export const noSurface = findingMessage(
   "trial/no-surface",

@@ -1,6 +1,7 @@
 // How the sieving was done, where the figures tell: sieves overloaded, a portion too large or too small.
 
 import type { Issue } from "../issue.ts";
+import { ledBy } from "../message.ts";
 import { overload } from "../sand/overload.ts";
 import { portionAdvice } from "../sand/portion.ts";
 import type { Sand, Sieving } from "./types.ts";
@@ -23,11 +24,7 @@ export function practiceIssues(sand: Sand, sieving: Sieving): Issue[] {
       massG: entry.mass.value,
       ...(nextOpeningMm === undefined ? {} : { nextOpeningMm }),
     });
-    return issues.map((issue) => ({
-      ...issue,
-      message: `${entry.label}: ${issue.message}`,
-      place: entry.mass.place,
-    }));
+    return issues.map((issue) => ({ ...ledBy(issue, entry.label), place: entry.mass.place }));
   });
   return [...advice.map((issue) => ({ ...issue, place })), ...crowded].map((issue) => ({ ...issue, about }));
 }

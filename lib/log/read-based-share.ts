@@ -1,5 +1,6 @@
 // A share of clay that says of what: per 100 of sand, of the dry mix, of the damp mass.
 
+import { fractionForPercent } from "./complaints-agreement.ts";
 import { shareBasis, shareTooLarge, unknownShareBasis } from "./complaints-recipe.ts";
 import { textNodeOf } from "./fields.ts";
 import { fractionMeant } from "./fraction.ts";
@@ -61,11 +62,8 @@ export function withBasis(
   const clayOrFraction = what === "live clay" || what === "clay" || what === "bentonite";
   if (fraction && clayOrFraction && !/%/.test(text)) {
     const percent = Number((100 * bare.value).toPrecision(6));
-    const remedy = `If a fraction was meant, write \`${what}: ${percent} ${of === "sand" ? "per 100 of sand" : `% of ${of}`}\`; else look for a decimal point that slipped.`;
-    return void report(
-      { ...fraction, remedy, message: fraction.message.replace("clay by wash", what) },
-      place,
-    );
+    const meant = of === "sand" ? `${percent} per 100 of sand` : `${percent} % of ${of}`;
+    return void report(fractionForPercent(what, text, meant), place);
   }
   const measured = inUnit({ ...bare, text }, place, { what, unit: `% of ${of}`, most: 10_000 }, report);
   if (!measured) return undefined;

@@ -45,8 +45,8 @@ export function mendFindings(mending: HeapMending, system: UnitSystem): readonly
     ...(newSandKg.value > 0 ? [say.throwOut(keep)] : []),
     ...(mending.sandApart ? [apartFinding(mending.sandApart, mass, system)] : []),
     ...mending.withinDoubt.map(notAsked),
-    ...(mending.newSandUnknown ? [say.newSandUnknown] : []),
-    ...(mending.sandHelps ? [] : [say.sandNoHelp]),
+    ...(mending.newSandUnknown ? [say.newSandUnknown()] : []),
+    ...(mending.sandHelps ? [] : [say.sandNoHelp()]),
     ...(bounds ? [say.boundsOnly(printNumber(bounds.low, 1), printNumber(bounds.high, 1))] : []),
   ];
 }

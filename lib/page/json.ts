@@ -25,7 +25,7 @@ export function writeJson(page: Page): string {
     ...(laid.titleBlock.length === 0 ? {} : { titleBlock: laid.titleBlock }),
     question: plainText(laid.question),
     answer: laid.answer.map(plainText),
-    cautions: blocks.flatMap((block) => (block.kind === "caution" ? [block.caution] : [])),
+    cautions: blocks.flatMap((block) => (block.kind === "caution" ? [withoutSaid(block.caution)] : [])),
     figures: sortedByName(laid.figures, []),
     findings: blocks.flatMap((block) => (block.kind === "finding" ? [withoutSaid(block.finding)] : [])),
     tables: blocks.flatMap((block) => {

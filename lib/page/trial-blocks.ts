@@ -10,6 +10,7 @@ const small: readonly string[] = [
   "trial/peak-not-bounded",
   "trial/density-unknown",
   "trial/these-blocks-only",
+  "trial/order-unchecked",
   "trial/unchecked",
   "trial/no-surface",
   "rig/wall-leak",

@@ -1,7 +1,9 @@
 // Available and working bond: how much clay could bind, and how much does.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero } from "./require.ts";
+import { short } from "./short-figure.ts";
 
 export const KPA_PER_PSI = 6.894757293;
 
@@ -86,18 +88,20 @@ export function bondState(state: State): BondState {
 
 function bondOutOfRange(name: keyof typeof RANGES, value: number): Issue {
   const { low, high, words, unit } = RANGES[name];
-  const shown = (x: number): string => String(Number(x.toPrecision(3)));
   const given =
     name === "strengthPsi"
-      ? `${shown(value * KPA_PER_PSI)} kPa (${shown(value)} psi)`
-      : `${shown(value)} ${unit}`;
-  return {
-    code: "sand/bond-state-range",
-    severity: "note",
-    message: `No bond state is given: the relations are used for ${words} of ${low} to ${high} ${unit}, and this sand has ${given}.`,
-    remedy:
-      name === "moistureOfDampPercent"
-        ? "Water alone would count as bond there. Bring the sand to temper and test again."
-        : "Bring the sand to temper, mull it, and test again.",
-  };
+      ? `${short(value * KPA_PER_PSI)} kPa (${short(value)} psi)`
+      : `${short(value)} ${unit}`;
+  return noBondState(words, `${low} to ${high} ${unit}`, given, name === "moistureOfDampPercent");
 }
+
+export const noBondState = issueMessage(
+  "sand/bond-state-range",
+  "note",
+  (property: string, range: string, given: string, byWater: boolean) => ({
+    message: `No bond state is given: the relations are used for ${property} of ${range}, and this sand has ${given}.`,
+    remedy: byWater
+      ? "Water alone would count as bond there. Bring the sand to temper and test again."
+      : "Bring the sand to temper, mull it, and test again.",
+  }),
+);

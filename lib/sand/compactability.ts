@@ -1,6 +1,7 @@
 // Compactability: how far loose sand goes down. Two definitions that are not the same figure.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero, requireNumber } from "./require.ts";
 
 /**
@@ -72,25 +73,26 @@ const USUAL = { low: 15, high: 75 };
 export function compactabilityIssues(percent: number): readonly Issue[] {
   requireNumber("compactabilityIssues", { percent });
   const shown = `${Number(percent.toPrecision(3))} %`;
-  if (percent < 0 || percent >= 100)
-    return [
-      {
-        code: "sand/compactability-impossible",
-        severity: "error",
-        message: `A compactability of ${shown} cannot be: sand goes down by some of its height, never by all of it, nor up.`,
-        remedy:
-          "Look whether filled and rammed were swapped, or whether a height was written for the percentage.",
-      },
-    ];
-  if (percent < USUAL.low || percent > USUAL.high)
-    return [
-      {
-        code: "sand/compactability-unusual",
-        severity: "warning",
-        message: `A compactability of ${shown} is outside what moulding sand shows, ${USUAL.low} to ${USUAL.high} %.`,
-        remedy:
-          "Look whether the distance rammed down was written for the height left, and whether the tube was full.",
-      },
-    ];
-  return [];
+  if (percent < 0 || percent >= 100) return [compactabilityImpossible(shown)];
+  return percent < USUAL.low || percent > USUAL.high ? [compactabilityUnusual(shown)] : [];
 }
+
+export const compactabilityImpossible = issueMessage(
+  "sand/compactability-impossible",
+  "error",
+  (percent: string) => ({
+    message: `A compactability of ${percent} cannot be: sand goes down by some of its height, never by all of it, nor up.`,
+    remedy:
+      "Look whether filled and rammed were swapped, or whether a height was written for the percentage.",
+  }),
+);
+
+export const compactabilityUnusual = issueMessage(
+  "sand/compactability-unusual",
+  "warning",
+  (percent: string) => ({
+    message: `A compactability of ${percent} is outside what moulding sand shows, ${USUAL.low} to ${USUAL.high} %.`,
+    remedy:
+      "Look whether the distance rammed down was written for the height left, and whether the tube was full.",
+  }),
+);

@@ -1,6 +1,7 @@
 // Green compression strength by dead weight on a disc.
 
-import type { Issue } from "../issue.ts";
+import type { Issue, Severity } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero } from "./require.ts";
 
 /** Standard gravity, m/s². It differs by up to 0.3 % from place to place. */
@@ -64,15 +65,18 @@ export function heightToDiameterIssues({
   const ratio = heightMm / diameterMm;
   const off = Math.abs(ratio - 1);
   if (off <= HEIGHT_TOLERANCE + 1e-9) return [];
-  return [
-    {
-      code: "sand/specimen-height",
-      severity: off > FAR + 1e-9 ? "error" : "warning",
-      message: `The specimen is ${ratio.toFixed(2)} times as high as it is wide; a ${ratio < 1 ? "squat one reads strong" : "tall one reads weak"}, and figures of the trade are for 1.`,
-      remedy: `Weigh out ${ratio < 1 ? "more" : "less"} sand, so that three blows leave it as high as it is wide.`,
-    },
-  ];
+  return [specimenHeight(ratio.toFixed(2), ratio < 1, off > FAR + 1e-9 ? "error" : "warning")];
 }
+
+export const specimenHeight = issueMessage(
+  "sand/specimen-height",
+  ["warning", "error"],
+  (ratio: string, squat: boolean, severity: Severity) => ({
+    severity,
+    message: `The specimen is ${ratio} times as high as it is wide; a ${squat ? "squat one reads strong" : "tall one reads weak"}, and figures of the trade are for 1.`,
+    remedy: `Weigh out ${squat ? "more" : "less"} sand, so that three blows leave it as high as it is wide.`,
+  }),
+);
 
 /** What green sands have shown, kPa: two lab sheets 30 to 160; the least of a quoted handbook 23.8. */
 const USUAL_KPA = { low: 10, high: 250 };
@@ -87,12 +91,15 @@ export function compressionIssues(strengthKPa: number): readonly Issue[] {
   if (strengthKPa >= USUAL_KPA.low && strengthKPa <= USUAL_KPA.high) return [];
   const shown = Number(strengthKPa.toPrecision(3));
   const psi = Number((strengthKPa * 6.894757).toPrecision(2));
-  return [
-    {
-      code: "sand/compression-unlikely",
-      severity: "warning",
-      message: `${shown} kPa is outside what green sand shows, ${USUAL_KPA.low} to ${USUAL_KPA.high} kPa${strengthKPa < USUAL_KPA.low ? `; ${shown} psi would be ${psi} kPa` : ""}.`,
-      remedy: "Look at the unit, the diameter, and whether pail and disc were weighed in.",
-    },
-  ];
+  return [compressionUnlikely(String(shown), strengthKPa < USUAL_KPA.low ? String(psi) : "")];
 }
+
+/** ifPsi: what the number would be in kPa if it were psi; empty where that is no likely slip. */
+export const compressionUnlikely = issueMessage(
+  "sand/compression-unlikely",
+  "warning",
+  (kPa: string, ifPsi: string) => ({
+    message: `${kPa} kPa is outside what green sand shows, ${USUAL_KPA.low} to ${USUAL_KPA.high} kPa${ifPsi === "" ? "" : `; ${kPa} psi would be ${ifPsi} kPa`}.`,
+    remedy: "Look at the unit, the diameter, and whether pail and disc were weighed in.",
+  }),
+);

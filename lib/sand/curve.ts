@@ -9,6 +9,7 @@ import {
   outsideStack,
   tooFewSieves,
 } from "./grain-issues.ts";
+import { millimetres, short } from "./short-figure.ts";
 
 export interface CurvePoint {
   readonly label: string;
@@ -87,7 +88,9 @@ export function passingAtPercent(curve: Curve, openingMm: number): Checked<numbe
   if (openingMm > first.openingMm && first.coarserPercent === 0) return { value: 100, issues: [] };
   if (openingMm < last.openingMm && curve.panPercent === 0) return { value: 0, issues: [] };
   if (openingMm > first.openingMm || openingMm < last.openingMm)
-    return { issues: [outsideStack(openingMm, first.openingMm, last.openingMm)] };
+    return {
+      issues: [outsideStack(millimetres(openingMm), short(first.openingMm), millimetres(last.openingMm))],
+    };
   const i = points.findIndex((point) => point.openingMm <= openingMm);
   const fine = points[i]!;
   const coarse = points[i - 1];
@@ -127,8 +130,8 @@ export function sizeAtPassing(curve: Curve, percent: number, options: CurveOptio
     return {
       issues: [
         beyond === "coarse"
-          ? beyondCoarsestSieve(first.label, first.openingMm, first.coarserPercent, asked)
-          : beyondFinestSieve(last.label, last.openingMm, last.passingPercent, asked),
+          ? beyondCoarsestSieve(first.label, millimetres(first.openingMm), short(first.coarserPercent), asked)
+          : beyondFinestSieve(last.label, millimetres(last.openingMm), short(last.passingPercent), asked),
       ],
     };
   }

@@ -1,6 +1,7 @@
 // What "dry" means: clay holds water that one method drives off and another leaves.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { linearAt } from "../numbers/interpolate.ts";
 import { requireFromZero, requireNumber } from "./require.ts";
 
@@ -68,10 +69,10 @@ export function methodBoundsPercent(
 export function mixedMethods(methods: readonly (string | undefined)[]): Issue | undefined {
   const kinds = [...new Set(methods.map((method) => method ?? "a method that is not named"))];
   if (kinds.length < 2) return undefined;
-  return {
-    code: "sand/mixed-drying-methods",
-    severity: "warning",
-    message: `Moisture was measured by ${kinds.join(" and by ")}: what is bound in the clay goes off in one and stays in the other, so the figures do not stand on one curve.`,
-    remedy: "Dry a split of one batch by each method and log both, or keep to one.",
-  };
+  return methodsOnOneCurve(kinds.join(" and by "));
 }
+
+export const methodsOnOneCurve = issueMessage("sand/mixed-drying-methods", "warning", (methods: string) => ({
+  message: `Moisture was measured by ${methods}: what is bound in the clay goes off in one and stays in the other, so the figures do not stand on one curve.`,
+  remedy: "Dry a split of one batch by each method and log both, or keep to one.",
+}));

@@ -16,7 +16,7 @@ export interface Dryness {
   readonly issues: readonly Issue[];
 }
 
-const short = (x: number): string => String(Number(x.toPrecision(2)));
+const grams = (x: number): string => `${Number(x.toPrecision(2))} g`;
 
 /**
  * Whether a sample is dry: the last two weighings differ by less than 0.05 % of the damp mass. A long flat end counts
@@ -44,21 +44,21 @@ export function dryEnough(drying: {
   const issues: Issue[] = [];
   if (losses.some((loss) => loss <= -STOP_PERCENT)) issues.push(gainedWhileDrying());
   if (stepG !== undefined && (100 * stepG) / dampG > STOP_PERCENT * (1 + 1e-9))
-    issues.push(scaleTooCoarseToStop(stepG, (100 * stepG) / STOP_PERCENT));
+    issues.push(scaleTooCoarseToStop(grams(stepG), grams((100 * stepG) / STOP_PERCENT)));
   return { dry, at: dry ? lastMoving + 2 : undefined, lastLossPercent: losses.at(-1), issues };
 }
 
-const gainedWhileDrying = issueMessage("sand/gained-while-drying", "warning", () => ({
+export const gainedWhileDrying = issueMessage("sand/gained-while-drying", "warning", () => ({
   message:
     "The sample grew heavier between two weighings, so it was weighed hot, took up damp, or the scale moved.",
   remedy: "Let it cool under a lid, set the scale to zero, and weigh again.",
 }));
 
-const scaleTooCoarseToStop = issueMessage(
+export const scaleTooCoarseToStop = issueMessage(
   "sand/scale-coarse-for-drying",
   "note",
-  (stepG: number, neededG: number) => ({
-    message: `A scale that steps by ${short(stepG)} g cannot see the last of the water leave so small a sample.`,
-    remedy: `Dry ${short(neededG)} g or more, or go on for two more spells after the reading stands still.`,
+  (step: string, needed: string) => ({
+    message: `A scale that steps by ${step} cannot see the last of the water leave so small a sample.`,
+    remedy: `Dry ${needed} or more, or go on for two more spells after the reading stands still.`,
   }),
 );

@@ -1,6 +1,7 @@
 // Moisture that a fully mulled sand has at a compactability, by its live clay.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero } from "./require.ts";
 
 /** Live clay by methylene blue for which the relation was printed, %. */
@@ -80,10 +81,14 @@ const outside = (value: number, { low, high }: { readonly low: number; readonly 
   value < low - 1e-9 || value > high + 1e-9;
 
 function outOfRange(words: string, value: number, { low, high }: { low: number; high: number }): Issue {
-  return {
-    code: "sand/equilibrium-moisture-range",
-    severity: "note",
-    message: `No equilibrium moisture is given: the relation is used for ${words} of ${low} to ${high} %, and this sand has ${Number(value.toPrecision(3))} %.`,
-    remedy: "Temper by compactability and by your own trial instead.",
-  };
+  return noEquilibriumMoisture(words, `${low} to ${high} %`, `${Number(value.toPrecision(3))} %`);
 }
+
+export const noEquilibriumMoisture = issueMessage(
+  "sand/equilibrium-moisture-range",
+  "note",
+  (property: string, range: string, given: string) => ({
+    message: `No equilibrium moisture is given: the relation is used for ${property} of ${range}, and this sand has ${given}.`,
+    remedy: "Temper by compactability and by your own trial instead.",
+  }),
+);

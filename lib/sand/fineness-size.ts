@@ -1,6 +1,6 @@
 // From the fineness number to an average grain size and back: a rough rule for narrow sands.
 
-import type { Checked, Issue } from "../issue.ts";
+import type { Checked } from "../issue.ts";
 import { issueMessage } from "../message.ts";
 
 /** The table of the handbook holds between these fineness numbers … */
@@ -20,22 +20,20 @@ export interface RoughFigure {
 const rough = (by: number): RoughFigure =>
   Object.freeze({ value: product.typical / by, low: product.low / by, high: product.high / by });
 
-const outside = issueMessage(
+export const outsideTable = issueMessage(
   "sand/fineness-size-range",
   "error",
-  (what: string, figure: number, { low, high }: { low: number; high: number }) => ({
+  (what: string, figure: string, low: string, high: string) => ({
     message: `${what} ${figure} is outside ${low} to ${high}, where the rule between fineness and size was tabulated.`,
     remedy: "Work the wanted figure out from the sieving itself.",
   }),
 );
 
-const narrowOnly: Issue = Object.freeze({
-  code: "sand/fineness-size-narrow",
-  severity: "note",
+export const narrowOnly = issueMessage("sand/fineness-size-narrow", "note", () => ({
   message:
     "The rule holds for sands that lie on three or four neighbouring sieves; a wide sand breaks it: one clayey natural sand of fineness 88 averages 336 µm, where the rule says 154 µm.",
   remedy: "With the sieving at hand, work both figures out from it.",
-});
+}));
 
 /**
  * Average grain size that goes with a fineness number, µm: 13 600 / GFN, with the table's own scatter (13 200 to
@@ -49,8 +47,9 @@ const narrowOnly: Issue = Object.freeze({
  */
 export function roughSizeUm(gfn: number): Checked<RoughFigure> {
   const { low, high } = finenessSizeRange;
-  if (!(gfn >= low && gfn <= high)) return { issues: [outside("A fineness of", gfn, finenessSizeRange)] };
-  return { value: rough(gfn), issues: [narrowOnly] };
+  if (!(gfn >= low && gfn <= high))
+    return { issues: [outsideTable("A fineness of", String(gfn), String(low), String(high))] };
+  return { value: rough(gfn), issues: [narrowOnly()] };
 }
 
 /**
@@ -63,6 +62,6 @@ export function roughSizeUm(gfn: number): Checked<RoughFigure> {
 export function roughFineness(sizeUm: number): Checked<RoughFigure> {
   const { low, high } = sizeFinenessRange;
   if (!(sizeUm >= low && sizeUm <= high))
-    return { issues: [outside("A size in µm of", sizeUm, sizeFinenessRange)] };
-  return { value: rough(sizeUm), issues: [narrowOnly] };
+    return { issues: [outsideTable("A size in µm of", String(sizeUm), String(low), String(high))] };
+  return { value: rough(sizeUm), issues: [narrowOnly()] };
 }

@@ -4,6 +4,7 @@ import type { Issue } from "../issue.ts";
 import { type Curve, passingAtPercent } from "./curve.ts";
 import { finesBetweenSieves, noPan } from "./grain-issues.ts";
 import { sameSieve } from "./same-sieve.ts";
+import { short } from "./short-figure.ts";
 
 export interface Fines {
   /** % of the sand finer than 0.106 mm; undefined where the stack only bounds it. */
@@ -47,6 +48,6 @@ export function fines(curve: Curve): Fines {
     low,
     high,
     interpolated: coarser !== undefined && finer !== undefined,
-    issues: [finesBetweenSieves(low, high), ...unpanned],
+    issues: [finesBetweenSieves(short(low), short(high)), ...unpanned],
   };
 }

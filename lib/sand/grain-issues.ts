@@ -1,15 +1,13 @@
 // The messages of the grain models: one function for each code, with plain arguments.
 
+import type { Severity } from "../issue.ts";
 import { issueMessage } from "../message.ts";
-
-/** Three figures, without an exponent for the sizes and shares that occur here. */
-const short = (x: number): string => String(Number(x.toPrecision(3)));
 
 export const beyondCoarsestSieve = issueMessage(
   "sand/beyond-coarsest-sieve",
   "warning",
-  (label: string, openingMm: number, heldPercent: number, missing: string) => ({
-    message: `${short(heldPercent)} % of the sand stays on the coarsest sieve (${label}, ${short(openingMm)} mm), and how coarse it is was not measured. Cannot be read: ${missing}.`,
+  (label: string, opening: string, heldPercent: string, missing: string) => ({
+    message: `${heldPercent} % of the sand stays on the coarsest sieve (${label}, ${opening}), and how coarse it is was not measured. Cannot be read: ${missing}.`,
     remedy: "Sieve again with a coarser sieve on top.",
   }),
 );
@@ -17,8 +15,8 @@ export const beyondCoarsestSieve = issueMessage(
 export const beyondFinestSieve = issueMessage(
   "sand/beyond-finest-sieve",
   "warning",
-  (label: string, openingMm: number, passingPercent: number, missing: string) => ({
-    message: `${short(passingPercent)} % of the sand passes the finest sieve (${label}, ${short(openingMm)} mm), and how fine it is was not measured. Cannot be read: ${missing}.`,
+  (label: string, opening: string, passingPercent: string, missing: string) => ({
+    message: `${passingPercent} % of the sand passes the finest sieve (${label}, ${opening}), and how fine it is was not measured. Cannot be read: ${missing}.`,
     remedy: "Add a finer sieve under the stack.",
   }),
 );
@@ -26,8 +24,8 @@ export const beyondFinestSieve = issueMessage(
 export const outsideStack = issueMessage(
   "sand/outside-stack",
   "warning",
-  (openingMm: number, coarsestMm: number, finestMm: number) => ({
-    message: `${short(openingMm)} mm lies outside the sieves used (${short(coarsestMm)} to ${short(finestMm)} mm), so the share that passes it was not measured.`,
+  (opening: string, coarsest: string, finest: string) => ({
+    message: `${opening} lies outside the sieves used (${coarsest} to ${finest}), so the share that passes it was not measured.`,
     remedy: "Add a sieve at or beyond this opening.",
   }),
 );
@@ -49,18 +47,18 @@ export const noPan = issueMessage("sand/no-pan", "warning", (what: string) => ({
 export const panMidAssumed = issueMessage(
   "sand/pan-middle-assumed",
   ["warning", "note"],
-  (panPercent: number, panMidPhi: number, doubtful: boolean) => ({
+  (panPercent: string, panMidPhi: string, doubtful: boolean) => ({
     severity: doubtful ? "warning" : "note",
-    message: `The moments take the pan (${short(panPercent)} % of the sand) as grains of ${short(panMidPhi)} phi, which was not measured${doubtful ? "; with so much in the pan they are in doubt" : ""}.`,
+    message: `The moments take the pan (${panPercent} % of the sand) as grains of ${panMidPhi} phi, which was not measured${doubtful ? "; with so much in the pan they are in doubt" : ""}.`,
   }),
 );
 
 export const topMidAssumed = issueMessage(
   "sand/top-middle-assumed",
   ["warning", "note"],
-  (topPercent: number, label: string) => ({
-    severity: topPercent > 1 ? "warning" : "note",
-    message: `What stays on the coarsest sieve (${label}, ${short(topPercent)} % of the sand) is taken to be no coarser than twice its opening, which was not measured.`,
+  (topPercent: string, label: string, severity: Severity) => ({
+    severity,
+    message: `What stays on the coarsest sieve (${label}, ${topPercent} % of the sand) is taken to be no coarser than twice its opening, which was not measured.`,
     remedy: "Sieve again with a coarser sieve on top.",
   }),
 );
@@ -68,8 +66,8 @@ export const topMidAssumed = issueMessage(
 export const panMidNeeded = issueMessage(
   "sand/pan-middle-needed",
   "warning",
-  (panPercent: number, openingMm: number) => ({
-    message: `The finest sieve is ${short(openingMm)} mm and ${short(panPercent)} % lies in the pan below it; its size is too open for moments.`,
+  (panPercent: string, opening: string) => ({
+    message: `The finest sieve is ${opening} and ${panPercent} % lies in the pan below it; its size is too open for moments.`,
     remedy: "Add a No. 200 sieve or finer, or say what size the pan should count as (panMidPhi).",
   }),
 );
@@ -77,17 +75,17 @@ export const panMidNeeded = issueMessage(
 export const panDrivesSurface = issueMessage(
   "sand/pan-drives-surface",
   ["warning", "note"],
-  (massPercent: number, surfacePercent: number) => ({
-    severity: surfacePercent > 20 ? "warning" : "note",
-    message: `${short(surfacePercent)} % of the surface comes from the ${short(massPercent)} % of the sand in the pan, whose size was not measured.`,
+  (massPercent: string, surfacePercent: string, severity: Severity) => ({
+    severity,
+    message: `${surfacePercent} % of the surface comes from the ${massPercent} % of the sand in the pan, whose size was not measured.`,
   }),
 );
 
 export const finesBetweenSieves = issueMessage(
   "sand/fines-between-sieves",
   "note",
-  (low: number, high: number) => ({
-    message: `There is no No. 140 sieve in the stack, so the fines are somewhere from ${short(low)} to ${short(high)} % of the sand.`,
+  (low: string, high: string) => ({
+    message: `There is no No. 140 sieve in the stack, so the fines are somewhere from ${low} to ${high} % of the sand.`,
     remedy: "Add a No. 140 sieve (0.106 mm).",
   }),
 );

@@ -8,6 +8,7 @@ import { beyondCoarsestSieve, beyondFinestSieve, curveExtended, tooFewSieves } f
 import { type MomentOptions, phiMoments } from "./moments.ts";
 import { phiPercentiles } from "./percentiles.ts";
 import { readGrading } from "./read-grading.ts";
+import { millimetres, short } from "./short-figure.ts";
 
 export interface GrainStatistics {
   /** Sizes that 10, 30, 50, 60, 90 % of the sand pass, mm; undefined beyond the stack. */
@@ -143,10 +144,22 @@ function reachIssues(curve: Curve, extend: boolean): Issue[] {
   if (!first) return [tooFewSieves("sizes and graphic measures")];
   if (lost.coarse.length > 0)
     issues.push(
-      beyondCoarsestSieve(first.label, first.openingMm, first.coarserPercent, lost.coarse.join(", ")),
+      beyondCoarsestSieve(
+        first.label,
+        millimetres(first.openingMm),
+        short(first.coarserPercent),
+        lost.coarse.join(", "),
+      ),
     );
   if (last && lost.fine.length > 0)
-    issues.push(beyondFinestSieve(last.label, last.openingMm, last.passingPercent, lost.fine.join(", ")));
+    issues.push(
+      beyondFinestSieve(
+        last.label,
+        millimetres(last.openingMm),
+        short(last.passingPercent),
+        lost.fine.join(", "),
+      ),
+    );
   if (lost.extended.length > 0) issues.push(curveExtended(lost.extended.join(", ")));
   return issues;
 }

@@ -1,6 +1,7 @@
 // The jar: a layer of clay over sand, read against mixes of known clay in the same jar.
 
 import type { Checked } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { linearAt } from "../numbers/interpolate.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
@@ -34,27 +35,22 @@ export function jarClayPercent({
   const rises = sorted.every(
     (mix, i) => i === 0 || (mix.layerMm > layers[i - 1]! && mix.clayPercent > clays[i - 1]!),
   );
-  if (!rises)
-    return {
-      issues: [
-        {
-          code: "sand/jar-mixes-do-not-rise",
-          severity: "error",
-          message: "The layers of the jar's own mixes do not rise with their clay, so none can be read off.",
-          remedy: "Let all jars stand the same time, with the same salt and water, and measure again.",
-        },
-      ],
-    };
+  if (!rises) return { issues: [jarMixesDoNotRise()] };
   const value = linearAt(layers, clays, layerMm);
   if (!Number.isNaN(value)) return { value, issues: [] };
-  return {
-    issues: [
-      {
-        code: "sand/jar-outside-mixes",
-        severity: "error",
-        message: `A layer of ${layerMm} mm lies outside those of the jar's own mixes, ${layers[0]} to ${layers.at(-1)} mm.`,
-        remedy: "Shake up a mix with less or more clay, so that the layer lies between two of them.",
-      },
-    ],
-  };
+  return { issues: [jarOutsideMixes(`${layerMm} mm`, `${layers[0]} to ${layers.at(-1)} mm`)] };
 }
+
+export const jarMixesDoNotRise = issueMessage("sand/jar-mixes-do-not-rise", "error", () => ({
+  message: "The layers of the jar's own mixes do not rise with their clay, so none can be read off.",
+  remedy: "Let all jars stand the same time, with the same salt and water, and measure again.",
+}));
+
+export const jarOutsideMixes = issueMessage(
+  "sand/jar-outside-mixes",
+  "error",
+  (layer: string, range: string) => ({
+    message: `A layer of ${layer} lies outside those of the jar's own mixes, ${range}.`,
+    remedy: "Shake up a mix with less or more clay, so that the layer lies between two of them.",
+  }),
+);

@@ -3,6 +3,7 @@
 import type { Issue } from "../issue.ts";
 import { sum } from "../numbers/sum.ts";
 import { type Grading, gradingOf, type Held } from "./grading.ts";
+import { grams, short } from "./short-figure.ts";
 import { massGained, massLost } from "./weighing-issues.ts";
 
 export interface MassBalance {
@@ -57,7 +58,7 @@ export function massBalance(weighing: {
   const issues: Issue[] = [];
   if (verdict !== "good") {
     const say = lossG > 0 ? massLost : massGained;
-    issues.push(say(Math.abs(lossG), off, "warning", withinScale === true));
+    issues.push(say(grams(Math.abs(lossG)), short(off), withinScale === true));
   }
   return { lossG, lossPercent, verdict, withinScale, issues };
 }

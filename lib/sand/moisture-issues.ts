@@ -3,13 +3,12 @@
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
 import { moistureOfDampPercent, moistureStepPercent } from "./moisture.ts";
+import { grams, short } from "./short-figure.ts";
 
 /** Our own: a step of the scale that moves moisture by more than this is no use for tempering. */
 const COARSE_STEP_PERCENT = 0.2;
 /** Above this a bentonite sand is mud, and a figure of the dry basis or of another sample is more likely (our own). */
 const WET_PERCENT = 12;
-
-const short = (x: number): string => String(Number(x.toPrecision(3)));
 
 /**
  * What is wrong with the two weighings of a moisture test; empty when nothing is.
@@ -25,33 +24,40 @@ export function moistureIssues(weighing: {
   const { dampG, dryG, stepG } = weighing;
   const percent = moistureOfDampPercent(weighing);
   const issues: Issue[] = [];
-  if (percent < 0) issues.push(dryAboveDamp(dampG, dryG));
-  if (percent > WET_PERCENT) issues.push(veryWet(percent));
+  if (percent < 0) issues.push(dryAboveDamp(grams(dampG), grams(dryG)));
+  if (percent > WET_PERCENT) issues.push(veryWet(short(percent)));
   if (stepG !== undefined) {
     const off = moistureStepPercent({ stepG, dampG });
     if (off > COARSE_STEP_PERCENT * (1 + 1e-9))
-      issues.push(coarseForMoisture(stepG, dampG, off, (100 * stepG) / COARSE_STEP_PERCENT));
+      issues.push(
+        coarseForMoisture(
+          grams(stepG),
+          grams(dampG),
+          String(Number(off.toPrecision(1))),
+          grams((100 * stepG) / COARSE_STEP_PERCENT),
+        ),
+      );
   }
   return issues;
 }
 
-const dryAboveDamp = issueMessage("sand/dry-above-damp", "error", (dampG: number, dryG: number) => ({
-  message: `The dry sample (${short(dryG)} g) is heavier than the damp one (${short(dampG)} g), so there is no moisture.`,
+export const dryAboveDamp = issueMessage("sand/dry-above-damp", "error", (damp: string, dry: string) => ({
+  message: `The dry sample (${dry}) is heavier than the damp one (${damp}), so there is no moisture.`,
   remedy:
     "Look whether the two were swapped, or whether the pan was taken off one weighing and not the other.",
 }));
 
-const veryWet = issueMessage("sand/moisture-not-of-a-moulding-sand", "warning", (percent: number) => ({
-  message: `${short(percent)} % of the damp mass is far more water than a bentonite sand is moulded at. Over-wet sand can erupt under metal.`,
+export const veryWet = issueMessage("sand/moisture-not-of-a-moulding-sand", "warning", (percent: string) => ({
+  message: `${percent} % of the damp mass is far more water than a bentonite sand is moulded at. Over-wet sand can erupt under metal.`,
   remedy:
     "Look whether the sample was the sand from the heap, and whether the pan was taken off both weighings.",
 }));
 
-const coarseForMoisture = issueMessage(
+export const coarseForMoisture = issueMessage(
   "sand/scale-coarse-for-moisture",
   "warning",
-  (stepG: number, dampG: number, off: number, neededG: number) => ({
-    message: `A scale that steps by ${short(stepG)} g puts the moisture of ${short(dampG)} g off by up to ± ${Number(off.toPrecision(1))} points, too much to temper by.`,
-    remedy: `Dry ${short(neededG)} g or more, or temper by compactability.`,
+  (step: string, damp: string, off: string, needed: string) => ({
+    message: `A scale that steps by ${step} puts the moisture of ${damp} off by up to ± ${off} points, too much to temper by.`,
+    remedy: `Dry ${needed} or more, or temper by compactability.`,
   }),
 );

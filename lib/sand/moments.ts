@@ -6,6 +6,7 @@ import type { Grading } from "./grading.ts";
 import { oneSize, panMidAssumed, panMidNeeded, tooFewSieves, topMidAssumed } from "./grain-issues.ts";
 import { grainClasses } from "./mean-size.ts";
 import { phiOfMm } from "./percentiles.ts";
+import { millimetres, short } from "./short-figure.ts";
 
 export interface MomentOptions {
   /** Phi that grains in the pan count as. */
@@ -57,7 +58,7 @@ export function phiMoments(grading: Grading, options: MomentOptions = {}): Momen
   const finest = grading.fractions.findLast((fraction) => fraction.openingMm > 0);
   if (!finest || !(grading.total > 0)) return none(tooFewSieves("moments"));
   if (panPercent > 0 && given === undefined && finest.openingMm > FINEST_FOR_DEFAULT_MM)
-    return none(panMidNeeded(panPercent, finest.openingMm));
+    return none(panMidNeeded(short(panPercent), millimetres(finest.openingMm)));
 
   let panMidPhi: number | undefined;
   const held: { f: number; m: number }[] = [];
@@ -67,9 +68,16 @@ export function phiMoments(grading: Grading, options: MomentOptions = {}): Momen
     if (openEnd === "lower") {
       m = given ?? m;
       panMidPhi = m;
-      issues.push(panMidAssumed(panPercent, m, panPercent > DOUBTFUL_PAN_PERCENT));
+      issues.push(panMidAssumed(short(panPercent), short(m), panPercent > DOUBTFUL_PAN_PERCENT));
     }
-    if (openEnd === "upper") issues.push(topMidAssumed((100 * mass) / grading.total, label));
+    if (openEnd === "upper")
+      issues.push(
+        topMidAssumed(
+          short((100 * mass) / grading.total),
+          label,
+          mass > 0.01 * grading.total ? "warning" : "note",
+        ),
+      );
     held.push({ f: mass / grading.total, m });
   }
   const mean = held.reduce((sum, { f, m }) => sum + f * m, 0);

@@ -1,6 +1,7 @@
 // How well a batch is mulled, against the same sand mulled until nothing more changes.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
 export interface MulledState {
@@ -52,28 +53,38 @@ export function mullingReferenceIssues(reference: {
     minutesSinceWater: minutesSinceWater ?? 0,
   });
   const issues: Issue[] = [];
-  const add = (message: string): void => {
-    issues.push({
-      code: "sand/reference-not-mulled",
-      severity: "warning",
-      message,
-      remedy:
-        "Mull the reference more than ten minutes, five more after any water, until compactability stands still. Take samples from a stopped, unplugged muller only.",
-    });
-  };
-  if (!(mulledMin > 10))
-    add(`The reference was mulled ${mulledMin} minutes; more than ten make a reference.`);
+  if (!(mulledMin > 10)) issues.push(referenceMulledShort(String(mulledMin)));
   if (compactabilityChangePercent !== undefined && compactabilityChangePercent >= 5)
-    add("The reference's compactability still changed by 5 % or more.");
-  if (minutesSinceWater !== undefined && minutesSinceWater < 5)
-    add("The reference was mulled less than five minutes after water was added.");
-  if (newMix)
-    issues.push({
-      code: "sand/reference-new-mix",
-      severity: "error",
-      message:
-        "Mulling efficiency is not for a mix of new sand and new clay, whose clay is still taking up water.",
-      remedy: "Use it on sand that has been through the heap.",
-    });
+    issues.push(referenceStillChanged());
+  if (minutesSinceWater !== undefined && minutesSinceWater < 5) issues.push(referenceJustWetted());
+  if (newMix) issues.push(referenceNewMix());
   return issues;
 }
+
+const mullReference =
+  "Mull the reference more than ten minutes, five more after any water, until compactability stands still. Take samples from a stopped, unplugged muller only.";
+
+export const referenceMulledShort = issueMessage(
+  "sand/reference-not-mulled",
+  "warning",
+  (minutes: string) => ({
+    message: `The reference was mulled ${minutes} minutes; more than ten make a reference.`,
+    remedy: mullReference,
+  }),
+);
+
+export const referenceStillChanged = issueMessage("sand/reference-still-changed", "warning", () => ({
+  message: "The reference's compactability still changed by 5 % or more.",
+  remedy: mullReference,
+}));
+
+export const referenceJustWetted = issueMessage("sand/reference-just-wetted", "warning", () => ({
+  message: "The reference was mulled less than five minutes after water was added.",
+  remedy: mullReference,
+}));
+
+export const referenceNewMix = issueMessage("sand/reference-new-mix", "error", () => ({
+  message:
+    "Mulling efficiency is not for a mix of new sand and new clay, whose clay is still taking up water.",
+  remedy: "Use it on sand that has been through the heap.",
+}));

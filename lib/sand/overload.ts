@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { QUARTZ_KG_M3 } from "./quartz.ts";
+import { grams, short } from "./short-figure.ts";
 import { areaLoadExceeded, fiveLayersExceeded } from "./weighing-issues.ts";
 
 /** Area of a round frame, m². */
@@ -85,8 +86,13 @@ export function overload(load: {
   const areaG = areaLoadG(openingMm, frameMm);
   const layers = (LAYERS * massG) / five;
   const base = { fiveLayersG: five, areaG, layers };
-  if (massG > areaG) return { ...base, verdict: "overloaded", issues: [areaLoadExceeded(massG, areaG)] };
+  if (massG > areaG)
+    return { ...base, verdict: "overloaded", issues: [areaLoadExceeded(grams(massG), grams(areaG))] };
   if (massG > five && openingMm < COARSE_MM)
-    return { ...base, verdict: "crowded", issues: [fiveLayersExceeded(massG, five, layers)] };
+    return {
+      ...base,
+      verdict: "crowded",
+      issues: [fiveLayersExceeded(grams(massG), grams(five), short(layers))],
+    };
   return { ...base, verdict: "good", issues: [] };
 }

@@ -1,6 +1,7 @@
 // What a permeability rig adds of its own: friction in its lines, a leak along the wall.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
 /**
@@ -82,22 +83,17 @@ export function blankIssues({
   requireFromZero("blankIssues", { blankSeconds });
   const share = blankSeconds / seconds;
   if (share <= BLANK_SHARE) return [];
-  const remedy = "Use a wider and shorter hose, or a smaller specimen or pressure.";
-  if (share >= 1)
-    return [
-      {
-        code: "sand/blank-as-long",
-        severity: "error",
-        message: "The empty rig took as long as the specimen, so the rig was measured and not the sand.",
-        remedy,
-      },
-    ];
-  return [
-    {
-      code: "sand/blank-large",
-      severity: "warning",
-      message: `The empty rig takes ${Math.round(100 * share)} % of the time, and at such flow friction is not in proportion: the corrected figure may be too high.`,
-      remedy,
-    },
-  ];
+  return share >= 1 ? [blankAsLong()] : [blankLarge(String(Math.round(100 * share)))];
 }
+
+const widerHose = "Use a wider and shorter hose, or a smaller specimen or pressure.";
+
+export const blankAsLong = issueMessage("sand/blank-as-long", "error", () => ({
+  message: "The empty rig took as long as the specimen, so the rig was measured and not the sand.",
+  remedy: widerHose,
+}));
+
+export const blankLarge = issueMessage("sand/blank-large", "warning", (percent: string) => ({
+  message: `The empty rig takes ${percent} % of the time, and at such flow friction is not in proportion: the corrected figure may be too high.`,
+  remedy: widerHose,
+}));

@@ -24,35 +24,41 @@ export function permeabilityIssues({
 }): readonly Issue[] {
   const issues: Issue[] = [];
   if (!(seconds > 0)) issues.push(noTime());
-  else if (seconds < LEAST_SECONDS) issues.push(shortTime(seconds));
-  if (waterMm.some((mm) => mm > MOST_WATER_MM)) issues.push(pressureRefused(Math.max(...waterMm)));
+  else if (seconds < LEAST_SECONDS) issues.push(shortTime(String(Number(seconds.toPrecision(2)))));
+  if (waterMm.some((mm) => mm > MOST_WATER_MM))
+    issues.push(pressureRefused(`${Math.round(Math.max(...waterMm))} mm`));
   else if (waterMm.some((mm) => !(mm > 0))) issues.push(noPressure());
-  else if (waterMm.some((mm) => mm < LEAST_WATER_MM)) issues.push(pressureLow(Math.min(...waterMm)));
+  else if (waterMm.some((mm) => mm < LEAST_WATER_MM))
+    issues.push(pressureLow(`${Number(Math.min(...waterMm).toPrecision(2))} mm`));
   return issues;
 }
 
-const noTime = issueMessage("sand/permeability-no-time", "error", () => ({
+export const noTime = issueMessage("sand/permeability-no-time", "error", () => ({
   message: "The time of the permeability test is zero, so there is no figure.",
   remedy:
     "Write the seconds that the air took; if it went too fast to time, use more air, a larger vessel or less pressure.",
 }));
 
-const shortTime = issueMessage("sand/permeability-short", "warning", (seconds: number) => ({
-  message: `${Number(seconds.toPrecision(2))} s is too short to time by hand: starting and stopping late moves the figure by a tenth or more.`,
+export const shortTime = issueMessage("sand/permeability-short", "warning", (seconds: string) => ({
+  message: `${seconds} s is too short to time by hand: starting and stopping late moves the figure by a tenth or more.`,
   remedy: "Use more air, a larger vessel, a wider column or less pressure.",
 }));
 
-const pressureRefused = issueMessage("sand/permeability-pressure-refused", "error", (mm: number) => ({
-  message: `${Math.round(mm)} mm of water is more than 100 gf/cm². Home vessels burst under air pressure, so no figure is given.`,
-  remedy: "Let it off now, from the side. Work at 50 to 200 mm of water.",
-}));
+export const pressureRefused = issueMessage(
+  "sand/permeability-pressure-refused",
+  "error",
+  (pressure: string) => ({
+    message: `${pressure} of water is more than 100 gf/cm². Home vessels burst under air pressure, so no figure is given.`,
+    remedy: "Let it off now, from the side. Work at 50 to 200 mm of water.",
+  }),
+);
 
-const noPressure = issueMessage("sand/permeability-no-pressure", "error", () => ({
+export const noPressure = issueMessage("sand/permeability-no-pressure", "error", () => ({
   message: "A pressure of the permeability test is zero or below, so there is no figure.",
   remedy: "Stop the clock while there is still 20 mm of water or more across the specimen.",
 }));
 
-const pressureLow = issueMessage("sand/permeability-pressure-low", "warning", (mm: number) => ({
-  message: `${Number(mm.toPrecision(2))} mm of water can hardly be read on a gauge, so the figure is in doubt by a tenth or more.`,
+export const pressureLow = issueMessage("sand/permeability-pressure-low", "warning", (pressure: string) => ({
+  message: `${pressure} of water can hardly be read on a gauge, so the figure is in doubt by a tenth or more.`,
   remedy: "Work at 50 to 200 mm of water.",
 }));

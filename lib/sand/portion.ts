@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { QUARTZ_KG_M3 } from "./quartz.ts";
+import { grams } from "./short-figure.ts";
 import { portionBelowScale, portionTooLarge, portionTooSmall } from "./weighing-issues.ts";
 
 /** The trade's portions on a 200 mm frame, g: 50 (AFS), 100 (CEMP-081; SFSA 12-61). */
@@ -45,10 +46,10 @@ export function portionAdvice(portion: {
   const verdict =
     portionG < lowG * (1 - 1e-9) ? "too little" : portionG > highG * (1 + 1e-9) ? "too much" : "good";
   const issues: Issue[] = [];
-  if (verdict === "too little") issues.push(portionTooSmall(portionG, lowG));
-  if (verdict === "too much") issues.push(portionTooLarge(portionG, highG));
+  if (verdict === "too little") issues.push(portionTooSmall(grams(portionG), grams(lowG)));
+  if (verdict === "too much") issues.push(portionTooLarge(grams(portionG), grams(highG)));
   if (stepG !== undefined && scaleLowG !== undefined && portionG < scaleLowG * (1 - 1e-9))
-    issues.push(portionBelowScale(portionG, stepG, scaleLowG));
+    issues.push(portionBelowScale(grams(portionG), grams(stepG), grams(scaleLowG)));
   return { lowG, highG, scaleLowG, verdict, issues };
 }
 

@@ -1,6 +1,7 @@
 // Green shear strength by a pull or weight across the specimen.
 
-import type { Issue } from "../issue.ts";
+import type { Issue, Severity } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { compressionKPa } from "./compression.ts";
 import { requireAboveZero } from "./require.ts";
 
@@ -41,12 +42,15 @@ export function shearIssues(pair: {
   requireAboveZero("shearIssues", { shearKPa: pair.shearKPa, compressionKPa: pair.compressionKPa });
   const ratio = pair.shearKPa / pair.compressionKPa;
   if (ratio >= RATIO.low - 0.005 && ratio <= RATIO.high + 0.005) return [];
-  return [
-    {
-      code: "sand/shear-against-compression",
-      severity: ratio >= 1 ? "error" : "note",
-      message: `Shear is ${ratio.toFixed(2)} of compression; five published sands have 0.38 to 0.69.`,
-      remedy: "Look at the units and the areas of both, and whether one specimen had dried.",
-    },
-  ];
+  return [shearAgainstCompression(ratio.toFixed(2), ratio >= 1 ? "error" : "note")];
 }
+
+export const shearAgainstCompression = issueMessage(
+  "sand/shear-against-compression",
+  ["note", "error"],
+  (ratio: string, severity: Severity) => ({
+    severity,
+    message: `Shear is ${ratio} of compression; five published sands have 0.38 to 0.69.`,
+    remedy: "Look at the units and the areas of both, and whether one specimen had dried.",
+  }),
+);

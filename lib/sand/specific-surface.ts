@@ -5,6 +5,7 @@ import type { Grading } from "./grading.ts";
 import { panDrivesSurface, tooFewSieves, topMidAssumed } from "./grain-issues.ts";
 import { type ClassMean, classMeanMm, grainClasses } from "./mean-size.ts";
 import { QUARTZ_KG_M3 } from "./quartz.ts";
+import { short } from "./short-figure.ts";
 
 /**
  * Surface of smooth spheres of one size per mass: S = 6 / (ρd), cm²/g.
@@ -99,8 +100,18 @@ export function specificSurface(grading: Grading, options: SurfaceOptions = {}):
     panSharePercent,
     panBounds: pan ? { low: withPanAt(pan.upperMm), high: withPanAt(pan.lowerMm) } : undefined,
     issues: [
-      ...(pan && pan.mass > 0 ? [panDrivesSurface(100 * pan.share, panSharePercent)] : []),
-      ...(top.openEnd === "upper" && top.mass > 0 ? [topMidAssumed(100 * top.share, top.label)] : []),
+      ...(pan && pan.mass > 0
+        ? [
+            panDrivesSurface(
+              short(100 * pan.share),
+              short(panSharePercent),
+              panSharePercent > 20 ? "warning" : "note",
+            ),
+          ]
+        : []),
+      ...(top.openEnd === "upper" && top.mass > 0
+        ? [topMidAssumed(short(100 * top.share), top.label, top.share > 0.01 ? "warning" : "note")]
+        : []),
     ],
   };
 }

@@ -76,17 +76,17 @@ export function densityIssues(densitiesGCm3: readonly number[]): readonly Issue[
   const middle = densitiesGCm3.reduce((all, density) => all + density, 0) / densitiesGCm3.length;
   const apart = densitiesGCm3.some((density) => Math.abs(density / middle - 1) > 0.05 + 1e-9);
   return [
-    ...(odd === undefined ? [] : [densityUnlikely(odd)]),
-    ...(apart ? [densitiesDisagree(middle)] : []),
+    ...(odd === undefined ? [] : [densityUnlikely(`${odd.toFixed(2)} g/cm³`)]),
+    ...(apart ? [densitiesDisagree(`${middle.toFixed(2)} g/cm³`)] : []),
   ];
 }
 
-const densityUnlikely = issueMessage("sand/density-unlikely", "warning", (density: number) => ({
-  message: `A specimen of ${density.toFixed(2)} g/cm³ is outside what rammed green sand weighs, 1.3 to 1.8.`,
+export const densityUnlikely = issueMessage("sand/density-unlikely", "warning", (density: string) => ({
+  message: `A specimen of ${density} is outside what rammed green sand weighs, 1.3 to 1.8.`,
   remedy: "Look at its mass (without the tube?), its height and its diameter.",
 }));
 
-const densitiesDisagree = issueMessage("sand/densities-disagree", "warning", (middle: number) => ({
-  message: `The specimens differ by more than 5 % from their mean density, ${middle.toFixed(2)} g/cm³, so they were not rammed alike.`,
+export const densitiesDisagree = issueMessage("sand/densities-disagree", "warning", (middle: string) => ({
+  message: `The specimens differ by more than 5 % from their mean density, ${middle}, so they were not rammed alike.`,
   remedy: "Ram new ones: riddled sand, the same mass, the same drop, three blows, and a pause between them.",
 }));

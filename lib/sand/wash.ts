@@ -1,6 +1,7 @@
 // Clay by wash: stir, let the grain settle, draw off what still floats, until the water stays clear.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 import { settlingSeconds } from "./settling.ts";
 
@@ -44,26 +45,20 @@ export function clayByWashIssues(masses: {
   readonly grainG: number;
 }): readonly Issue[] {
   const percent = clayByWashPercent(masses);
-  if (percent < 0)
-    return [
-      {
-        code: "sand/grain-above-start",
-        severity: "error",
-        message: "The washed grain is heavier than the sand that went in, so there is no clay figure.",
-        remedy: "Dry the grain to constant mass, and take the jar off both weighings.",
-      },
-    ];
-  if (percent > 60)
-    return [
-      {
-        code: "sand/wash-took-most",
-        severity: "warning",
-        message: `The wash took ${Math.round(percent)} % of the sand, more than any moulding sand holds of clay: grain went with the water.`,
-        remedy: "Wait longer before each draw, for the water's temperature, and draw off more gently.",
-      },
-    ];
+  if (percent < 0) return [grainAboveStart()];
+  if (percent > 60) return [washTookMost(String(Math.round(percent)))];
   return [];
 }
+
+export const grainAboveStart = issueMessage("sand/grain-above-start", "error", () => ({
+  message: "The washed grain is heavier than the sand that went in, so there is no clay figure.",
+  remedy: "Dry the grain to constant mass, and take the jar off both weighings.",
+}));
+
+export const washTookMost = issueMessage("sand/wash-took-most", "warning", (percent: string) => ({
+  message: `The wash took ${percent} % of the sand, more than any moulding sand holds of clay: grain went with the water.`,
+  remedy: "Wait longer before each draw, for the water's temperature, and draw off more gently.",
+}));
 
 export interface WashPlan {
   /** Wait before the first draw, s: twice the later ones, while much clay is in the water. */

@@ -1,6 +1,7 @@
 // How much water it takes to move compactability.
 
 import type { Issue } from "../issue.ts";
+import { issueMessage } from "../message.ts";
 import { requireNumber } from "./require.ts";
 
 interface TwoMixes {
@@ -42,35 +43,26 @@ export function waterSensitivityIssues(mixes: TwoMixes): readonly Issue[] {
   requireNumber("waterSensitivityIssues", { moistureA, compactabilityA, moistureB, compactabilityB });
   const water = moistureA - moistureB;
   const step = compactabilityA - compactabilityB;
-  const remedy = "Make two mixes about 1 % of water apart and mull each for ten minutes.";
-  if (step === 0 || water === 0)
-    return [
-      {
-        code: "sand/sensitivity-no-figure",
-        severity: "error",
-        message: `The two mixes have the same ${step === 0 ? "compactability" : "moisture"}, so they do not show how one moves the other.`,
-        remedy,
-      },
-    ];
-  if (water * step < 0)
-    return [
-      {
-        code: "sand/sensitivity-backwards",
-        severity: "error",
-        message: "The wetter of the two mixes is the less compactable, which a sand short of sodden is not.",
-        remedy:
-          "Look whether the readings were swapped, whether one mix stood and dried, or whether it is over-wet.",
-      },
-    ];
-  if (Math.abs(step) < LEAST_COMPACTABILITY_STEP)
-    return [
-      {
-        code: "sand/sensitivity-small-step",
-        severity: "warning",
-        message:
-          "The two mixes are so close in compactability that the doubt of the readings swamps the figure.",
-        remedy,
-      },
-    ];
+  if (step === 0 || water === 0) return [sameMixes(step === 0 ? "compactability" : "moisture")];
+  if (water * step < 0) return [wetterLessCompactable()];
+  if (Math.abs(step) < LEAST_COMPACTABILITY_STEP) return [mixesTooClose()];
   return [];
 }
+
+const twoMixes = "Make two mixes about 1 % of water apart and mull each for ten minutes.";
+
+export const sameMixes = issueMessage("sand/sensitivity-no-figure", "error", (property: string) => ({
+  message: `The two mixes have the same ${property}, so they do not show how one moves the other.`,
+  remedy: twoMixes,
+}));
+
+export const wetterLessCompactable = issueMessage("sand/sensitivity-backwards", "error", () => ({
+  message: "The wetter of the two mixes is the less compactable, which a sand short of sodden is not.",
+  remedy:
+    "Look whether the readings were swapped, whether one mix stood and dried, or whether it is over-wet.",
+}));
+
+export const mixesTooClose = issueMessage("sand/sensitivity-small-step", "warning", () => ({
+  message: "The two mixes are so close in compactability that the doubt of the readings swamps the figure.",
+  remedy: twoMixes,
+}));

@@ -1,6 +1,7 @@
 // Reads the formulas of a sheet by need, and works columns and foot figures out in that order.
 
 import type { Issue } from "../issue.ts";
+import { ledBy } from "../message.ts";
 import type { Unit } from "../quantity/unit.ts";
 import { type BindContext, bindColumn, bindOne } from "./bind.ts";
 import type { Faults } from "./faults.ts";
@@ -97,7 +98,7 @@ function inPart(issue: Issue, formula: string): Issue {
   const at = "at" in issue ? (issue.at as Span) : undefined;
   const part = at ? formula.slice(at.from, at.to).trim() : "";
   if (part.length < 2 || issue.message.includes(part.slice(0, 30))) return issue;
-  return { ...issue, message: `In ${textSnippet(part)}: ${issue.message}` };
+  return ledBy(issue, `In ${textSnippet(part)}`);
 }
 
 function withinOne(values: Float64Array): boolean {

@@ -67,7 +67,7 @@ test("mulling efficiency against itself is 100, and what is no reference is told
   expect(codes({ mulledMin: 10, newMix: false })).toEqual(["sand/reference-not-mulled"]);
   expect(
     codes({ mulledMin: 12, compactabilityChangePercent: 5, minutesSinceWater: 2, newMix: true }),
-  ).toEqual(["sand/reference-not-mulled", "sand/reference-not-mulled", "sand/reference-new-mix"]);
+  ).toEqual(["sand/reference-still-changed", "sand/reference-just-wetted", "sand/reference-new-mix"]);
 });
 
 test("misuse throws", () => {
