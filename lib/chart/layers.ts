@@ -8,7 +8,7 @@ const y = { field: "y", type: "quantitative", axis: null };
 /** A place in px of the box, whatever the axes count. */
 const px = { field: "px", type: "quantitative", scale: null, axis: null };
 const py = { field: "py", type: "quantitative", scale: null, axis: null };
-const to = (field: string, scaled = true) => ({ field, ...(scaled ? {} : { scale: null }) });
+const to = (field: string) => ({ field });
 
 export interface Words {
   readonly px: number;
@@ -41,7 +41,7 @@ export function strokes(name: string, at: readonly Stroke[], look: object = {}):
     name,
     data: { values: at },
     mark: { type: "rule", color: colours.quiet, ...look },
-    encoding: { x: px, x2: to("px2", false), y: py, y2: to("py2", false) },
+    encoding: { x: px, x2: to("px2"), y: py, y2: to("py2") },
   };
 }
 
@@ -52,7 +52,7 @@ export function boxes(name: string, at: readonly Stroke[], look: object = {}): L
     name,
     data: { values: at },
     mark: { type: "rect", color: colours.band, ...look },
-    encoding: { x: px, x2: to("px2", false), y: py, y2: to("py2", false) },
+    encoding: { x: px, x2: to("px2"), y: py, y2: to("py2") },
   };
 }
 

@@ -80,7 +80,7 @@ export function pixelFill(
     name,
     data: { values: at.map(({ px, py, py2 }) => ({ px, py, py2 })) },
     mark: { type: "area", interpolate: "linear", line: false, ...look },
-    encoding: { x: place("px"), y: place("py"), y2: { field: "py2", scale: null } },
+    encoding: { x: place("px"), y: place("py"), y2: { field: "py2" } },
   };
 }
 

@@ -40,7 +40,8 @@ export async function writePage({
   const stem = `${fileStem(basename(path, extname(path)))}-${notebook.name}`;
   const files = await pageFiles(whole, as, stem);
   if (Object.keys(files).length === 0) {
-    return { refused: "The page has no tables, so there is no CSV file to write.", remedy: "Try --as html." };
+    const what = as === "csv" ? "tables, so there is no CSV file" : "charts, so there is no spec";
+    return { refused: `The page has no ${what} to write.`, remedy: "Try --as html." };
   }
   const written = writeFiles(to, files, read.paths);
   return "paths" in written ? { paths: written.paths, issues: page.issues } : written;

@@ -36,7 +36,7 @@ test("every line of help fits a terminal", async () => {
 
 test("help on one command is the same by either road", async () => {
   const { out } = await mullbook(["help", "write"]);
-  expect(out).toContain("mullbook write <notebook> <log> [--to DIR] [--as html|markdown|csv|json]");
+  expect(out).toContain("mullbook write <notebook> <log> [--to DIR] [--as html|markdown|csv|json|vega-lite]");
   expect((await mullbook(["write", "--help"])).out).toBe(out);
 });
 

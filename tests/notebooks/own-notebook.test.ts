@@ -52,6 +52,11 @@ test("it type-checks under strict against the types that are handed on", () => {
   };
   expect(check(script)).toMatchObject({ status: 0, stdout: "" });
   expect(check(script.replace("curve.at(tube.value)", "curve.at(tube)")).stdout).toMatch(/own\.ts\(12,\d+\)/);
+  const guide = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+  const charts = [...guide.matchAll(/```ts\n([\s\S]*?)```/g)].find(([, text]) =>
+    text!.includes("trialCharts"),
+  )!;
+  expect(check(`declare const text: string;\n${charts[1]}console.log(spec, svg);\n`).stdout).toBe("");
 }, 60_000);
 
 test("run by its path it gives a page, with the figure that stands on the curve", async () => {
