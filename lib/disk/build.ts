@@ -4,8 +4,9 @@ import { spawnSync } from "node:child_process";
 import { chmodSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join, relative } from "node:path";
-import type { Metafile } from "esbuild";
+import { bundler, type Metafile } from "./bundler.ts";
 import { thirdPartyLicences } from "./licences.ts";
+import { liveFiles } from "./live-build.ts";
 import { packageFolder as root } from "./package-folder.ts";
 import { HASH_FILE, sourceHash } from "./source-hash.ts";
 
@@ -25,8 +26,13 @@ async function build(): Promise<number> {
   const started = Date.now();
   const hash = sourceHash(root);
   const { files, metafile } = await bundle();
-  const licences = thirdPartyLicences(root, bundledInputs(metafile));
-  const written = new Map([...files, ["THIRD-PARTY-LICENSES.txt", Buffer.from(licences)]]);
+  const live = await liveFiles(root);
+  const licences = thirdPartyLicences(root, bundledInputs([metafile, ...live.metafiles]));
+  const written = new Map([
+    ...files,
+    ...[...live.texts].map(([name, text]) => [name, Buffer.from(text)] as const),
+    ["THIRD-PARTY-LICENSES.txt", Buffer.from(licences)],
+  ]);
   for (const [name, bytes] of written) put(join(dist, name), bytes);
   sweep(new Set(written.keys()));
   chmodSync(join(dist, "main.js"), 0o755);
@@ -52,7 +58,7 @@ async function build(): Promise<number> {
  * asked when it runs; all else is bundled, in the form meant for browsers: the public door reaches nothing of node.
  */
 async function bundle(): Promise<{ files: Map<string, Uint8Array>; metafile: Metafile }> {
-  const { build } = await import("esbuild");
+  const { build } = await bundler();
   const notebooks = readdirSync(join(root, "notebooks")).filter((file) => file.endsWith(".ts"));
   const { outputFiles, metafile } = await build({
     absWorkingDir: root,
@@ -84,8 +90,10 @@ async function bundle(): Promise<{ files: Map<string, Uint8Array>; metafile: Met
 }
 
 /** Only what left something in the output: what was read and then dropped is not handed on. */
-function bundledInputs(metafile: Metafile): Set<string> {
-  const inputs = Object.values(metafile.outputs).flatMap((output) => Object.entries(output.inputs));
+function bundledInputs(metafiles: readonly Metafile[]): Set<string> {
+  const inputs = metafiles
+    .flatMap(({ outputs }) => Object.values(outputs))
+    .flatMap((output) => Object.entries(output.inputs));
   return new Set(inputs.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])));
 }
 
@@ -106,12 +114,14 @@ function sweep(kept: ReadonlySet<string>): void {
 }
 
 function missingTools(): string[] {
-  return ["esbuild", "typescript", "yaml", "vega", "vega-lite"].filter((name) => {
-    try {
-      return require.resolve(`${name}/package.json`) === "";
-    } catch (error) {
-      // A package may keep its package.json to itself and be there all the same.
-      return (error as NodeJS.ErrnoException).code === "MODULE_NOT_FOUND";
-    }
-  });
+  return ["esbuild", "typescript", "yaml", "vega", "vega-lite", "vega-interpreter", "morphdom"].filter(
+    (name) => {
+      try {
+        return require.resolve(`${name}/package.json`) === "";
+      } catch (error) {
+        // A package may keep its package.json to itself and be there all the same.
+        return (error as NodeJS.ErrnoException).code === "MODULE_NOT_FOUND";
+      }
+    },
+  );
 }

@@ -1,8 +1,10 @@
-// The script of a live page: the whole public door for the notebook, and the live part.
+// What the script of every live page leaves for the page's own few lines and for the worker.
 
-import * as door from "../index.ts";
 import { serveWorker } from "./serve-worker.ts";
 import { bundledNotebook, type MullbookLive, start } from "./start.ts";
 
-const live: MullbookLive = { start, serve: () => serveWorker(bundledNotebook()) };
-Object.assign(globalThis, { mullbook: door, mullbookLive: live });
+/** Called by the bundles: a file that only does something when it is read would be left out of them. */
+export function offerLive(): void {
+  const live: MullbookLive = { start, serve: () => serveWorker(bundledNotebook()) };
+  Object.assign(globalThis, { mullbookLive: live });
+}
