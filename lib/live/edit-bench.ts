@@ -72,7 +72,8 @@ export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">)
   };
 }
 
-/** The message with what to do. */
+/** The message with what to do, as sentences. */
 export function issueWords({ message, remedy }: Issue): string {
-  return remedy === undefined ? message : `${message} ${remedy}`;
+  const said = remedy === undefined ? message : `${message} ${remedy}`;
+  return /[.!?…]$/.test(said) ? said : `${said.replaceAll("`", "")}.`;
 }

@@ -123,7 +123,7 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     layer.append(box);
     placeBox(box, cell);
     keepInView(box);
-    control.querySelector("input")?.focus();
+    control.querySelector<HTMLElement>("[type=range]")?.focus();
   }
 
   /** True when the field is closed: the text is as it was, or stands in the log. */

@@ -59,6 +59,10 @@ export function startEditing({ session, setup, main, meant, redrawn }: EditingPa
     h("div", { class: "live-furniture", "data-live": true }, layer, panel.element, told.element, bar.element),
   );
   document.documentElement.classList.add("live-on");
+  // What lies above the bar has to know how high it is.
+  new ResizeObserver(() => {
+    document.documentElement.style.setProperty("--bar", `${bar.element.offsetHeight}px`);
+  }).observe(bar.element);
 
   const openCell = (cell: Element, typed?: string): void => {
     const path = marks.pathOf(cell);

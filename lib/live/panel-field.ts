@@ -98,7 +98,7 @@ export function valueLine(bench: Bench, node: ValueNode): HTMLElement {
     const control = tryControl(bench, node.path, node.text, () => control?.remove());
     if (!control) return;
     line.append(control);
-    control.querySelector("input")?.focus();
+    control.querySelector<HTMLElement>("[type=range]")?.focus();
   };
   line.append(
     h("label", { for: input.id }, node.label),

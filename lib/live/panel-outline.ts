@@ -9,12 +9,23 @@ import { removeAt, valueLine } from "./panel-field.ts";
 import type { Folds } from "./panel-folds.ts";
 import { rowsTable } from "./panel-rows.ts";
 
+/** Lines that stand before the sections: title, founder, metal. */
+const ABOUT = "About this log";
+
 type Group = Extract<OutlineNode, { kind: "group" }>;
 
 export function outlineParts(bench: Bench, folds: Folds, redraw: () => void): HTMLElement[] {
   const root = bench.places().outline;
+  const lines = root.filter(({ kind }) => kind === "value");
+  const about: OutlineNode[] =
+    lines.length === 0
+      ? []
+      : [{ kind: "group", path: [], label: ABOUT, place: lines[0]!.place, parts: lines }];
   return [
-    ...root.map((node) => partOf(bench, node, folds, redraw)),
+    ...about.map((node) =>
+      folded(node, "", folds, redraw, () => lines.map((line) => partOf(bench, line, folds, redraw))),
+    ),
+    ...root.filter(({ kind }) => kind !== "value").map((node) => partOf(bench, node, folds, redraw)),
     lineForm(bench, folds, [], "a line to the log"),
   ];
 }

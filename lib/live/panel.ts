@@ -64,7 +64,7 @@ export function logPanel(bench: Bench, opener: () => HTMLElement): Panel {
     element.hidden = false;
     document.documentElement.classList.add("live-beside");
     opener().setAttribute("aria-expanded", "true");
-    for (let k = 1; k <= (path?.length ?? 0); k++) folds.open.add(pathKey(path!.slice(0, k)));
+    for (let k = 0; k <= (path?.length ?? 0); k++) folds.open.add(pathKey(path!.slice(0, k)));
     draw();
     const to = path && fieldAt(path);
     if (to) {

@@ -30,7 +30,7 @@ function cells(text: string, sign: string): string[][] {
   const rows: string[][] = [[]];
   let at = 0;
   for (;;) {
-    const quoted = /^\s*"((?:[^"]|"")*)"[^\S\r\n]*/.exec(text.slice(at));
+    const quoted = /^ *"((?:[^"]|"")*)" */.exec(text.slice(at));
     const after = quoted ? text[at + quoted[0].length] : undefined;
     const whole = quoted !== null && (after === undefined || after === sign || /[\r\n]/.test(after));
     let end = whole ? at + quoted[0].length : at;

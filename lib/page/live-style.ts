@@ -24,7 +24,7 @@ const FIELDS = `:is(.live-furniture,.live) :is(button,input){font:inherit;color:
 .live-furniture input.live-changed{border-left:4px solid var(--measured)}
 .live-furniture{font:.9rem/1.45 var(--sans);font-variant-numeric:lining-nums tabular-nums}
 .live-furniture p{margin:0;max-width:none}
-.live-actions{display:flex;flex-wrap:wrap;gap:.5rem;margin:.5rem 0 0}
+.live-furniture .live-actions{display:flex;flex-wrap:wrap;gap:.5rem;margin-top:.55rem}
 .live-note,.live-told,.live-quiet{font-size:.82rem;color:var(--quiet)}
 .live-fault{color:var(--ink);border-left:3px double var(--ink);padding-left:.55rem}
 .live-what{font-size:.85rem}
@@ -44,7 +44,7 @@ const EDITOR = `.live-layer{position:absolute;top:0;left:0;z-index:6}
 .live-ends{display:grid;grid-template-columns:auto 1fr auto;align-items:center;gap:.6rem;font-size:.8rem;color:var(--quiet);white-space:nowrap}
 .live-furniture input[type=range]{padding:0;border:0;min-height:2.75rem;accent-color:var(--fitted);background:none;min-width:4rem;cursor:pointer}`;
 
-const BAR = `.live-bar{position:fixed;inset:auto 0 0;z-index:4;background:var(--paper);border-top:1px solid var(--rule);padding:.45rem max(1rem,50vw - 360px) calc(.45rem + env(safe-area-inset-bottom))}
+const BAR = `.live-bar{position:fixed;inset:auto 0 0;margin:0;z-index:4;background:var(--paper);border-top:1px solid var(--rule);padding:.45rem max(1rem,50vw - 360px) calc(.45rem + env(safe-area-inset-bottom))}
 .live-buttons{display:flex;flex-wrap:wrap;align-items:center;gap:.45rem}
 .live-state{flex:1;text-align:right;font-size:.82rem;color:var(--quiet);min-width:max-content}
 .live-unsaved .live-state{color:var(--ink);font-weight:600}
@@ -55,18 +55,19 @@ const BAR = `.live-bar{position:fixed;inset:auto 0 0;z-index:4;background:var(--
 .live-tries p+p{margin-top:.3rem}
 .live-tries button{min-height:2.2rem;margin-left:.3rem}
 .live-on body{padding-bottom:9rem}
-.live-notices{position:fixed;inset:auto 0 4.6rem;z-index:5;padding:0 max(1rem,50vw - 360px);display:grid;gap:.5rem;pointer-events:none}
+.live-notices{position:fixed;inset:auto 0 calc(var(--bar,4.6rem) + .5rem);z-index:5;padding:0 max(1rem,50vw - 360px);display:grid;gap:.5rem;pointer-events:none}
 .live-message{pointer-events:auto;background:var(--paper);border:1px solid var(--ink);border-left-width:5px;padding:.7rem .9rem;max-height:60vh;overflow:auto;box-shadow:0 6px 18px -8px color-mix(in srgb,var(--ink) 45%,transparent)}
 .live-differences{display:grid;gap:.7rem;margin-top:.6rem}
 .live-differences pre{font:.8rem/1.5 ui-monospace,"SF Mono",Consolas,monospace;white-space:pre-wrap;overflow-wrap:anywhere;margin:.2rem 0;border-left:2px solid var(--rule);padding-left:.6rem}
 .live-ribbon{border:1px solid var(--fitted);border-left-width:5px;padding:.5rem .9rem;margin:-1.2rem 0 1.6rem;font:.9rem/1.45 var(--sans);background:var(--paper);position:sticky;top:0;z-index:3}
 .live-ribbon p{margin:0;max-width:none}`;
 
-const PANEL = `.live-panel{position:fixed;z-index:5;inset:auto 0 0;height:min(78vh,46rem);background:var(--paper);border-top:3px solid var(--ink);display:flex;flex-direction:column;box-shadow:0 -8px 24px -14px color-mix(in srgb,var(--ink) 50%,transparent)}
+const PANEL = `.live-panel{position:fixed;z-index:4;inset:auto 0 var(--bar,0);height:min(70vh,46rem);background:var(--paper);border-top:3px solid var(--ink);display:flex;flex-direction:column;box-shadow:0 -8px 24px -14px color-mix(in srgb,var(--ink) 50%,transparent)}
 .live-panel-head{display:flex;justify-content:space-between;align-items:center;padding:.4rem 1rem;border-bottom:1px solid var(--rule)}
 .live-panel h2{margin:0;font-family:var(--serif,inherit)}
 .live-panel-inside{overflow:auto;overscroll-behavior:contain;padding:.7rem 1rem 3rem;flex:1}
-.live-changes{border-left:3px solid var(--measured);padding:.1rem 0 .1rem .8rem;margin:.8rem 0 1rem}
+.live-changes{border:0;border-left:3px solid var(--rule);padding:.1rem 0 .1rem .8rem;margin:.8rem 0 1rem}
+.live-changes:has(li){border-left-color:var(--measured)}
 .live-changes h3{font:600 .9rem/1.4 var(--sans);margin:0}
 .live-changes ul{list-style:none;padding:0;margin:.3rem 0 0}
 .live-changes li{display:flex;justify-content:space-between;align-items:center;gap:.7rem;margin:.25rem 0}
@@ -82,8 +83,8 @@ const PANEL = `.live-panel{position:fixed;z-index:5;inset:auto 0 0;height:min(78
 .live-line{display:grid;grid-template-columns:minmax(6rem,2fr) 3fr;gap:.2rem .7rem;align-items:center;padding:.2rem 0}
 .live-line>label{overflow-wrap:anywhere}
 .live-line>:is(.live-told,.live-actions,.live-try){grid-column:1/-1;margin:.1rem 0 .3rem}
-.live-on-focus{display:none}
-.live-line:focus-within>.live-on-focus{display:flex}
+.live-furniture .live-on-focus{display:none}
+.live-furniture .live-line:focus-within>.live-on-focus{display:flex;margin-top:.1rem}
 .live-remove{margin-top:.5rem}
 .live-wide{overflow-x:auto;margin:.3rem 0}
 .live-rows table{font-size:.85rem}
@@ -99,10 +100,16 @@ const PANEL = `.live-panel{position:fixed;z-index:5;inset:auto 0 0;height:min(78
 .live-beside .live-bar{right:min(27rem,40vw);padding-inline:1.25rem}
 .live-beside .live-notices{right:min(27rem,40vw);padding-inline:1.25rem}
 .live-beside .scroll{max-width:100%}}
-@media (max-width:999px){.live-beside .live-panel{padding-bottom:0}}
 @media (max-width:480px){.live-line{grid-template-columns:1fr}
 .live-buttons{gap:.35rem}
+.live-state{order:5;flex-basis:100%;text-align:left}
+.live-buttons .live-main{margin-left:auto}
 .live-buttons button{padding:.3rem .55rem}}`;
+
+/** Where a mouse is at hand. */
+const DESK = `@media (hover:hover) and (pointer:fine){.live-furniture :is(button,input){min-height:2.1rem;padding:.15rem .6rem}
+.live-panel summary{min-height:2.2rem;padding:.4rem .2rem}
+.live-x{min-width:2.1rem}}`;
 
 const MOTION = `@media (prefers-reduced-motion:no-preference){.at{transition:text-decoration-color .15s}}`;
 
@@ -116,5 +123,5 @@ td:has(>.live-changed),th:has(>.live-changed){box-shadow:none}
 
 /** Comes after the page's own style sheet. */
 export function liveStyle(): string {
-  return [CELLS, FIELDS, INVITATION, EDITOR, BAR, PANEL, MOTION, PAPER].join("\n");
+  return [CELLS, FIELDS, INVITATION, EDITOR, BAR, PANEL, DESK, MOTION, PAPER].join("\n");
 }
