@@ -16,6 +16,7 @@ export type Call =
       readonly to?: string;
       readonly as?: Format;
       readonly for?: string;
+      readonly live?: true;
     };
 
 /** @param argv  What follows the program's name. */
@@ -27,6 +28,7 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
       to: { type: "string" },
       as: { type: "string" },
       for: { type: "string" },
+      live: { type: "boolean" },
       help: { type: "boolean", short: "h" },
       version: { type: "boolean" },
     },
@@ -49,10 +51,14 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
     if (!allowed.includes(option)) return unknownOption(command, rawName, allowed);
     if (options.filter((other) => other.name === option).length > 1)
       return { refused: `${rawName} is given twice.`, remedy: `Give it once: ${usage(command)}` };
+    if (option === "live") {
+      if (value === undefined) continue;
+      return { refused: `${rawName} takes no word after it.`, remedy: usage(command) };
+    }
     if (typeof value !== "string" || value === "" || value.startsWith("-"))
       return { refused: `${rawName} wants a word after it.`, remedy: usage(command) };
   }
-  const { to, as, for: what } = values;
+  const { to, as, for: what, live } = values;
   const format = FORMATS.find((known) => known === as);
   if (as !== undefined && format === undefined) return unknownFormat(String(as));
   return (
@@ -63,6 +69,7 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
       ...(typeof to === "string" ? { to } : {}),
       ...(format === undefined ? {} : { as: format }),
       ...(typeof what === "string" ? { for: what } : {}),
+      ...(live === true ? { live } : {}),
     }
   );
 }

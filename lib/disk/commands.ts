@@ -12,7 +12,7 @@ export interface Command {
   readonly words: readonly string[];
   /** A further word that may follow. */
   readonly also?: string;
-  readonly options: readonly ("to" | "as" | "for")[];
+  readonly options: readonly ("to" | "as" | "for" | "live")[];
   /** What it does, in one line. */
   readonly does: string;
   readonly examples: readonly (readonly [call: string, gives: string])[];
@@ -69,12 +69,16 @@ ${beginnings.map(({ name, says }) => `    --for ${name.padEnd(16)}${says}`).join
   {
     name: "write",
     words: ["notebook", "log"],
-    options: ["to", "as"],
+    options: ["to", "as", "live"],
     does: "a page: what the notebook makes of the log",
     examples: [
       ["mullbook write grain-fineness my-sands.yaml", "my-sands-grain-fineness.html, to read or print"],
       ["mullbook write grain-fineness my-sands.yaml --to pages", "in the folder pages, made if need be"],
       ["mullbook write grain-fineness my-sands.yaml --as csv", "a folder with every table as a CSV file"],
+      [
+        "mullbook write grain-fineness my-sands.yaml --live",
+        "my-sands-grain-fineness-live.html, to change figures in",
+      ],
       ["mullbook write my-notebook.ts my-sands.yaml", "a notebook of your own"],
     ],
     more: `--as html       one file, with its charts (the default)
@@ -82,6 +86,8 @@ ${beginnings.map(({ name, says }) => `    --for ${name.padEnd(16)}${says}`).join
 --as csv        a folder with the page's tables, those of the charts too
 --as json       one file with figures, tables, findings and issues
 --as vega-lite  a folder with every chart as a Vega-Lite spec, its data in it
+--live          one HTML file with the log in it: change a figure in the browser, without a network, and
+                everything is worked out again; a copy of the log is handed out by the page
 --to DIR        where to; the folder that you are in unless said otherwise
 
 A log with errors gives a page all the same, which shows what is missing; the exit code is 1 then.
@@ -112,6 +118,17 @@ was changed elsewhere meanwhile, nothing is written over: the page shows both. A
 open pages by itself. CSV files that the log names are saved first, the log last.
 
 Ctrl+C stops it, after a save that is under way.`,
+  },
+  {
+    name: "reference",
+    words: ["name"],
+    bare: true,
+    options: ["to"],
+    does: "every public function for a script, with its comment",
+    examples: [
+      ["mullbook reference", "reference.html, all of them on one page"],
+      ["mullbook reference grainFineness", "that one, on the terminal"],
+    ],
   },
   {
     name: "demo",

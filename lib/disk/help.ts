@@ -6,6 +6,7 @@ const OPTIONS: { readonly [option in Command["options"][number]]: string } = {
   to: "[--to DIR]",
   as: "[--as html|markdown|csv|json|vega-lite]",
   for: "[--for WHAT]",
+  live: "[--live]",
 };
 
 export function usage({ name, words, also, options, bare }: Command): string {

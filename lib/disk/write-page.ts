@@ -2,14 +2,16 @@
 
 import { basename, extname } from "node:path";
 import type { Issue } from "../issue.ts";
+import type { Log } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
 import { fileStem } from "../page/file-name.ts";
+import type { LiveScripts } from "../page/live-html.ts";
 import type { Notebook } from "../page/notebook.ts";
 import type { Format } from "./commands.ts";
 import { pageFiles } from "./page-files.ts";
 import type { ReadLogFile } from "./read-log-file.ts";
 import type { Refusal } from "./refusal.ts";
-import { writeFiles } from "./write-files.ts";
+import { type FileTexts, writeFiles } from "./write-files.ts";
 
 export interface PageToWrite {
   readonly notebook: Notebook;
@@ -18,6 +20,8 @@ export interface PageToWrite {
   readonly read: ReadLogFile & { readonly log: NonNullable<ReadLogFile["log"]> };
   readonly to: string;
   readonly as: Format;
+  /** Packed scripts make it a page in which figures can be changed. */
+  readonly live?: LiveScripts;
 }
 
 export interface WrittenPage {
@@ -34,15 +38,31 @@ export async function writePage({
   read,
   to,
   as,
+  live,
 }: PageToWrite): Promise<WrittenPage | Refusal> {
   const page = notebook.run(read.log);
   const whole: Page = { ...page, issues: [...read.issues, ...page.issues] };
   const stem = `${fileStem(basename(path, extname(path)))}-${notebook.name}`;
-  const files = await pageFiles(whole, as, stem);
+  const files = live
+    ? await livePageFile(whole, { stem, live, notebook, log: read.log })
+    : await pageFiles(whole, as, stem);
   if (Object.keys(files).length === 0) {
     const what = as === "csv" ? "tables, so there is no CSV file" : "charts, so there is no spec";
     return { refused: `The page has no ${what} to write.`, remedy: "Try --as html." };
   }
   const written = writeFiles(to, files, read.paths);
   return "paths" in written ? { paths: written.paths, issues: page.issues } : written;
+}
+
+interface LiveParts {
+  readonly stem: string;
+  readonly live: LiveScripts;
+  readonly notebook: Notebook;
+  readonly log: Log;
+}
+
+async function livePageFile(page: Page, { stem, live, notebook, log }: LiveParts): Promise<FileTexts> {
+  const { writeLiveHtml } = await import("../page/live-html.ts");
+  const setup = { texts: log.texts, notebook: notebook.name, keep: { kind: "copy" } } as const;
+  return { [`${stem}-live.html`]: await writeLiveHtml(page, { setup, scripts: live }) };
 }

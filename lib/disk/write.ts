@@ -2,6 +2,7 @@
 
 import { hasError, type Issue, issueText } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
+import type { LiveScripts } from "../page/live-html.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { shellWord } from "./called.ts";
 import { everyIssue, placedFrom, tally } from "./check.ts";
@@ -16,14 +17,21 @@ import { writePage } from "./write-page.ts";
 export interface WriteOptions {
   readonly to?: string;
   readonly as?: Format;
+  readonly live?: true;
 }
 
 export async function write(
   word: string,
   path: string,
-  { to = ".", as = "html" }: WriteOptions,
+  { to = ".", as = "html", live }: WriteOptions,
   console: Console,
 ): Promise<ExitCode> {
+  if (live && as !== "html") {
+    return refuse(console, {
+      refused: `--live makes an HTML page, and --as ${as} asks for something else.`,
+      remedy: "Leave one of them out.",
+    });
+  }
   const script = isScript(word);
   const notebook = await notebookFor(word, path, script);
   if (isRefusal(notebook)) return refuse(console, notebook);
@@ -35,8 +43,17 @@ export async function write(
     console.say(`No page is written: ${path} cannot be read as a log.`);
     return 1;
   }
+  const scripts = live ? await scriptsFor(word, script) : undefined;
+  if (scripts && isRefusal(scripts)) return refuse(console, scripts);
   console.progress(`Writing ${notebook.title} ...`);
-  const written = await writePage({ notebook, path, read: { ...read, log }, to, as }).catch(async (error) => {
+  const written = await writePage({
+    notebook,
+    path,
+    read: { ...read, log },
+    to,
+    as,
+    ...(scripts ? { live: scripts } : {}),
+  }).catch(async (error) => {
     if (!script) throw error;
     return (await import("./script-fault.ts")).scriptRefusal(error, word);
   });
@@ -45,6 +62,11 @@ export async function write(
   const issues = await sayIssues(console, path, read, written.issues);
   for (const file of written.paths) console.result(file);
   return hasError(issues) ? 1 : 0;
+}
+
+async function scriptsFor(word: string, script: boolean): Promise<LiveScripts | Refusal> {
+  const { liveScripts, ownLiveScripts } = await import("./live-bundle.ts");
+  return script ? ownLiveScripts(word) : liveScripts(word);
 }
 
 async function notebookFor(word: string, second: string, script: boolean): Promise<Notebook | Refusal> {
