@@ -4,11 +4,11 @@ import type { Log } from "../log/types.ts";
 import { htmlDocument } from "../page/html.ts";
 import { escapeHtml, flowHtml } from "../page/html-text.ts";
 import { pageStyle } from "../page/style.ts";
-import { CAUTION, INVENTED } from "../page/words.ts";
+import { english } from "../page/words.ts";
 import type { Surveyed } from "./open-survey.ts";
 
 const TITLE = "What the log tells";
-const QUESTION = "Which pages does this log fill, and what does each say?";
+export const LIST_QUESTION = "Which pages does this log fill, and what does each say?";
 
 /** @param hrefOf  Address of a notebook's page. */
 export function indexHtml(
@@ -23,8 +23,8 @@ export function indexHtml(
   const body = [
     "<header>",
     `<h1>${escapeHtml(log.title ?? log.file)}</h1>`,
-    log.invented ? `<p class="invented">${INVENTED}</p>` : "",
-    `<p class="question">${QUESTION}</p>`,
+    log.invented ? `<p class="invented">${english.invented()}</p>` : "",
+    `<p class="question">${LIST_QUESTION}</p>`,
     hazards(full),
     full.length === 0
       ? "<p>None yet. Begin with one of those below, and write into the log as you test.</p>"
@@ -52,7 +52,7 @@ ${empty.map((one) => `<li>${link(one)}: ${flowHtml(one.question)}</li>`).join("\
   return htmlDocument({
     lang: "en",
     title: `${TITLE}: ${log.title ?? log.file}`,
-    description: QUESTION,
+    description: LIST_QUESTION,
     style: pageStyle(),
     body: body.filter((line) => line !== "").join("\n"),
   });
@@ -63,5 +63,5 @@ function hazards(full: readonly Surveyed[]): string {
   const all = [...new Set(full.flatMap(({ hazards }) => hazards))];
   if (all.length === 0) return "";
   const first = all.slice(0, 2).join(" ");
-  return `<p class="hazards"><strong>${CAUTION}</strong> ${flowHtml(first)} Every page begins with its cautions.</p>`;
+  return `<p class="hazards"><strong>${english.caution()}</strong> ${flowHtml(first)} Every page begins with its cautions.</p>`;
 }

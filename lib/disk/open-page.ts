@@ -1,20 +1,29 @@
 // One notebook's page of an opened log.
 
 import type { Issue } from "../issue.ts";
-import type { Log } from "../log/types.ts";
+import type { Log, LogText } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
 import { writeHtml } from "../page/html.ts";
+import { type LiveScripts, writeLiveHtml } from "../page/live-html.ts";
+import type { LiveKeep } from "../page/live-setup.ts";
 import type { Notebook } from "../page/notebook.ts";
 
 export interface PageToOpen {
   readonly notebook: Notebook;
   readonly log: Log;
   readonly issues: readonly Issue[];
+  readonly texts: readonly LogText[];
+  readonly keep: LiveKeep;
+  readonly scripts: LiveScripts | undefined;
 }
 
-export async function openedPage({ notebook, log, issues }: PageToOpen): Promise<string> {
+/** Live; as written where there are no scripts to make it so. */
+export async function openedPage(opened: PageToOpen): Promise<string> {
+  const { notebook, log, issues, texts, keep, scripts } = opened;
   const page = notebook.run(log);
-  return writeHtml({ ...page, issues: [...issues, ...page.issues] });
+  const whole: Page = { ...page, issues: [...issues, ...page.issues] };
+  if (!scripts) return writeHtml(whole);
+  return writeLiveHtml(whole, { setup: { texts, notebook: notebook.name, keep }, scripts });
 }
 
 /** In place of a page that cannot be made: why, with the places in the files. */

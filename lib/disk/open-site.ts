@@ -3,14 +3,17 @@
 import { randomBytes } from "node:crypto";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { basename } from "node:path";
-import type { LogText } from "../log/types.ts";
+import type { Log, LogText } from "../log/types.ts";
+import type { LiveScripts } from "../page/live-html.ts";
+import type { OtherPage } from "../page/live-setup.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { type Files, filesAt, markOf } from "./open-files.ts";
-import { indexHtml } from "./open-index.ts";
+import { indexHtml, LIST_QUESTION } from "./open-index.ts";
 import { noPage, openedPage } from "./open-page.ts";
 import { type Surveyed, survey } from "./open-survey.ts";
 import { isRefusal, type Refusal } from "./refusal.ts";
 import { saveLog } from "./save.ts";
+import { tooMuch, unreadableRequest } from "./save-messages.ts";
 import { readSaveRequest } from "./save-request.ts";
 import type { Answer, Handle } from "./serve.ts";
 import { bodyOf } from "./serve-body.ts";
@@ -20,6 +23,8 @@ export interface Site {
   readonly handle: Handle;
   /** Paths of the log and of the CSV files that it names at the moment. */
   readonly paths: () => readonly string[];
+  /** Finds out which notebooks have something to say, so that the first list is there at once. */
+  prepare(): void;
   /** To be called when the files may have been changed by somebody else. */
   lookAgain(): void;
   close(): void;
@@ -32,17 +37,20 @@ export interface SiteOf {
   readonly notebooks: readonly Notebook[];
   /** "/<secret>/", known once the server listens. */
   readonly root: () => string;
+  /** What makes its page live; undefined where it is shown as written. */
+  readonly scriptsOf: (notebook: Notebook) => LiveScripts | undefined;
   /** In words, why a notebook threw. */
   readonly failed: (notebook: Notebook, error: unknown) => Refusal;
 }
 
-export function siteOf({ path, files, notebooks, root, failed }: SiteOf): Site {
+export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: SiteOf): Site {
   const open = streams();
   /** What each page that was handed out knows of the files: the mark of their texts. */
   const known = new Map<string, string>();
   let now: Pick<Files, "texts" | "mark"> = files;
   let paths = files.paths;
-  let list: { readonly mark: string; readonly surveyed: readonly Surveyed[] } | undefined;
+  let list: { readonly mark: string; readonly surveyed: Promise<readonly Surveyed[]> } | undefined;
+  let others: readonly Surveyed[] = [];
 
   const look = () => {
     const read = filesAt(path);
@@ -63,13 +71,19 @@ export function siteOf({ path, files, notebooks, root, failed }: SiteOf): Site {
     if (!isRefusal(read) && read.mark !== now.mark) isNow(read.texts);
   };
 
+  const hrefOf = (name: string) => `${root()}pages/${name}`;
+  const surveyed = async (mark: string, log: Log): Promise<readonly Surveyed[]> => {
+    if (list?.mark !== mark) list = { mark, surveyed: survey(log, notebooks) };
+    others = await list.surveyed;
+    return others;
+  };
+
   const index = async (): Promise<Answer> => {
     const read = filesAt(path);
     if (isRefusal(read))
       return html(await noPage(basename(path), [read.refused, read.remedy ?? ""], []), 404);
     if (!read.log) return html(await noPage(basename(path), [NO_LOG], read.issues));
-    if (list?.mark !== read.mark) list = { mark: read.mark, surveyed: await survey(read.log, notebooks) };
-    return html(await indexHtml(read.log, list.surveyed, (name) => `${root()}pages/${name}`));
+    return html(await indexHtml(read.log, await surveyed(read.mark, read.log), hrefOf));
   };
 
   const page = async (notebook: Notebook): Promise<Answer> => {
@@ -80,7 +94,14 @@ export function siteOf({ path, files, notebooks, root, failed }: SiteOf): Site {
     const id = randomBytes(8).toString("hex");
     known.set(id, read.mark);
     try {
-      return html(await openedPage({ notebook, log: read.log, issues: read.issues }));
+      const keep = {
+        kind: "server" as const,
+        save: `${root()}save/${id}`,
+        events: `${root()}events/${id}`,
+        others: otherPages(notebook, others, root(), hrefOf),
+      };
+      const { log, issues, texts } = read;
+      return html(await openedPage({ notebook, log, issues, texts, keep, scripts: scriptsOf(notebook) }));
     } catch (error) {
       const { refused, remedy = "" } = failed(notebook, error);
       return html(await noPage(notebook.title, [refused, remedy], read.issues), 500);
@@ -91,7 +112,8 @@ export function siteOf({ path, files, notebooks, root, failed }: SiteOf): Site {
     const type = request.headers["content-type"] ?? "";
     if (!/^application\/json\s*(;\s*charset=utf-8\s*)?$/i.test(type)) return { status: 415 };
     const body = await bodyOf(request);
-    if (typeof body !== "string") return { status: body.status };
+    if (typeof body !== "string")
+      return json(body.status, body.status === 413 ? tooMuch() : unreadableRequest());
     const asked = readSaveRequest(body);
     if ("kind" in asked) return json(400, asked);
     const saved = saveLog(path, asked);
@@ -118,7 +140,28 @@ export function siteOf({ path, files, notebooks, root, failed }: SiteOf): Site {
     if (kind === "save") return save(word, request);
     return kind === "events" ? events(word, response) : index();
   };
-  return { handle, paths: () => paths, lookAgain, close: () => open.close() };
+  const prepare = () => {
+    if (files.log) surveyed(files.mark, files.log);
+  };
+  return { handle, paths: () => paths, prepare, lookAgain, close: () => open.close() };
+}
+
+/** The list of all, and those that have something to say. */
+function otherPages(
+  { name }: Notebook,
+  surveyed: readonly Surveyed[],
+  root: string,
+  hrefOf: (name: string) => string,
+): OtherPage[] {
+  const full = surveyed.filter(({ notebook, says }) => says !== undefined && notebook.name !== name);
+  return [
+    { name: "All pages of this log", href: root, question: LIST_QUESTION },
+    ...full.map(({ notebook, question }) => ({
+      name: notebook.title,
+      href: hrefOf(notebook.name),
+      question,
+    })),
+  ];
 }
 
 const NO_LOG = "The file cannot be read as a log. Mend it in a text editor and load this page again.";

@@ -2,14 +2,12 @@
 
 import { basename } from "node:path";
 import { issueText } from "../issue.ts";
-import type { Notebook } from "../page/notebook.ts";
 import { placedFrom } from "./check.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
-import { isScript } from "./is-script.ts";
 import { filesAt, withLinked } from "./open-files.ts";
 import { notebooksToOpen } from "./open-notebooks.ts";
 import { siteOf } from "./open-site.ts";
-import { isRefusal, type Refusal } from "./refusal.ts";
+import { isRefusal } from "./refusal.ts";
 import { beforeName } from "./save-replace.ts";
 import { serve } from "./serve.ts";
 import { watchFiles } from "./watch.ts";
@@ -27,20 +25,17 @@ export async function open(path: string, word: string, console: Console): Promis
   }
   const stop = stopSignal();
   let root = "";
-  const scriptFault = isScript(word) ? (await import("./script-fault.ts")).scriptRefusal : undefined;
-  const failed = (notebook: Notebook, error: unknown): Refusal => {
-    if (scriptFault && notebook === opened.asked) return scriptFault(error, word);
-    const what = error instanceof Error ? error.message : String(error);
-    return {
-      refused: `This should not have happened (${what}).`,
-      remedy: "Please report it, with the log if you can.",
-    };
-  };
-  const site = siteOf({ path, files, notebooks: opened.notebooks, root: () => root, failed });
+  const { notebooks, asked, scriptsOf, failed, readOnly } = opened;
+  if (readOnly) {
+    console.say(`${readOnly.refused} So the page of ${word} can be read here and not be changed.`);
+    if (readOnly.remedy) console.say(`    ${readOnly.remedy}`);
+  }
+  const site = siteOf({ path, files, notebooks, root: () => root, failed, scriptsOf });
   const server = await serve(site.handle, { onFault: (error) => console.say(`A page failed: ${error}`) });
   root = server.root;
+  site.prepare();
   const watcher = watchFiles(() => withLinked(site.paths()), site.lookAgain);
-  console.result(`${server.address}${opened.asked ? `pages/${opened.asked.name}` : ""}`);
+  console.result(`${server.address}${asked ? `pages/${asked.name}` : ""}`);
   const name = basename(path);
   console.say(
     `Open this address in a browser on this machine; who has it can read and change ${name}, so keep it to yourself.`,

@@ -105,6 +105,13 @@ export function unreadableRequest(): Refused {
   return refused("Nothing is saved: what the page sent is not a log with its files.", "Load the page again.");
 }
 
+export function tooMuch(): Refused {
+  return refused(
+    "Nothing is saved: the log and its CSV files are too much for one save.",
+    `${COPY}, and keep older rows in a log of their own.`,
+  );
+}
+
 export function halfWay(saved: readonly string[], cause: Refused): Refused {
   return refused(
     `${cause.message} ${saved.join(", ")} ${saved.length === 1 ? "was" : "were"} saved before that.`,
