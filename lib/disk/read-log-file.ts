@@ -2,13 +2,12 @@
 
 import { isUtf8 } from "node:buffer";
 import { basename, dirname, join } from "node:path";
-import type { Issue, Place } from "../issue.ts";
+import type { Issue } from "../issue.ts";
 import { sizeLimit } from "../log/check-text.ts";
-import { tooLarge } from "../log/complaints-file.ts";
+import { notUtf8, tooLarge, unreadable } from "../log/complaints-file.ts";
 import { filesNamedIn } from "../log/files-named.ts";
 import { readLog } from "../log/read-log.ts";
 import type { Log } from "../log/types.ts";
-import { issueMessage } from "../message.ts";
 import { readBytes } from "./read-bytes.ts";
 import { isRefusal, type Refusal } from "./refusal.ts";
 
@@ -43,7 +42,7 @@ export function readLogFile(path: string): ReadLogFile | Refusal {
   const { value, issues } = readLog(text, { name, files });
 
   const ours = [
-    ...(isUtf8(bytes) || value === undefined ? [] : [notUtf8(name)]),
+    ...(isUtf8(bytes) || value === undefined ? [] : [{ ...notUtf8(), place: { file: name } }]),
     ...beside.flatMap(({ issue }) => issue ?? []),
   ];
   // A file that is there and cannot be read is not missing.
@@ -61,26 +60,17 @@ export function readLogFile(path: string): ReadLogFile | Refusal {
 function csvBeside(path: string, file: string): { readonly text?: string; readonly issue?: Issue } {
   const bytes = readBytes(path, sizeLimit, file);
   if (Buffer.isBuffer(bytes)) {
-    return { text: bytes.toString("utf8"), ...(isUtf8(bytes) ? {} : { issue: notUtf8(file) }) };
+    return {
+      text: bytes.toString("utf8"),
+      ...(isUtf8(bytes) ? {} : { issue: { ...notUtf8(), place: { file } } }),
+    };
   }
   if (!isRefusal(bytes)) return { issue: sizeIssue(bytes.bytes, file) };
   if (bytes.refused.startsWith("There is no file")) return {};
-  return { issue: unreadable(bytes, { file }) };
+  return { issue: { ...unreadable(bytes.refused, bytes.remedy), place: { file } } };
 }
 
 function sizeIssue(bytes: number, file: string): Issue {
   const megabytes = (size: number) => `${(size / 1e6).toFixed(1).replace(/\.0$/, "")} MB`;
   return { ...tooLarge(megabytes(bytes), megabytes(sizeLimit)), place: { file } };
 }
-
-const unreadable = issueMessage("disk/unreadable", "error", ({ refused, remedy }: Refusal, place: Place) => ({
-  message: refused,
-  ...(remedy ? { remedy } : {}),
-  place,
-}));
-
-const notUtf8 = issueMessage("disk/not-utf8", "warning", (file: string) => ({
-  message: "The file is not in UTF-8: letters and signs outside plain English, such as ± and µ, are lost.",
-  remedy: "Open it in a text editor and save it as UTF-8.",
-  place: { file },
-}));

@@ -1,8 +1,10 @@
 // The data of a chart as a table of the page.
 
+import { capital } from "../chart/axis-words.ts";
 import type { ChartTable } from "../chart/chart.ts";
 import type { TableCell, TableColumn } from "./blocks.ts";
 import type { TableParts } from "./table-parts.ts";
+import { english, type PageWords } from "./words.ts";
 
 /** A text longer than this would make its column a word wide; it is told under the table instead. */
 const LONGEST_TEXT = 30;
@@ -28,7 +30,10 @@ export function chartTableData(table: ChartTable): Pick<TableParts, "columns" | 
  * The same for the eye: the numbers of all columns of one unit to one number of decimals (four figures of the
  * largest), so that they can be compared down and across, and long texts numbered and told once under the table.
  */
-export function chartTableParts(table: ChartTable): Pick<TableParts, "columns" | "rows" | "notes"> {
+export function chartTableParts(
+  table: ChartTable,
+  words: PageWords = english,
+): Pick<TableParts, "columns" | "rows" | "notes"> {
   const { columns, rows } = kept(table);
   const alike = (a: number, b: number) =>
     a === b || ((columns[a]!.unit ?? "") !== "" && columns[a]!.unit === columns[b]!.unit);
@@ -50,12 +55,16 @@ export function chartTableParts(table: ChartTable): Pick<TableParts, "columns" |
     rows: rows.map((row) =>
       row.map((value, c): TableCell => {
         if (typeof value === "string")
-          return { text: noted[c] && value.length > LONGEST_TEXT ? `note ${numberOf(value)}` : value };
+          return {
+            text: noted[c] && value.length > LONGEST_TEXT ? words.note(String(numberOf(value))) : value,
+          };
         if (!isFigure(value)) return { text: "" };
         return { text: rounded(value, decimals[c]!, columns[c]!.unit ?? ""), number: value };
       }),
     ),
-    ...(notes.length === 0 ? {} : { notes: notes.map((text, i) => `Note ${i + 1}: ${text}`) }),
+    ...(notes.length === 0
+      ? {}
+      : { notes: notes.map((text, i) => `${capital(words.note(String(i + 1)))}: ${text}`) }),
   };
 }
 

@@ -8,7 +8,7 @@ import { htmlTable, htmlTables, withoutIdleEnds } from "./html-table.ts";
 import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
-import { WORKED_OUT } from "./words.ts";
+import { english, type PageWords } from "./words.ts";
 import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
 /** Blocks one after the other; drawings holds every chart among them. live: cells say where their readings stand in the log. */
@@ -16,11 +16,19 @@ export function htmlBlocks(
   blocks: readonly LaidBlock[],
   drawings: ReadonlyMap<LaidChart, Drawings>,
   live = false,
+  words: PageWords = english,
 ): string {
-  return blocks.map((block) => htmlBlock(block, drawings, live)).join("\n");
+  return blocks.map((block) => htmlBlock(block, { drawings, live, words })).join("\n");
 }
 
-function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>, live: boolean): string {
+interface Setting {
+  readonly drawings: ReadonlyMap<LaidChart, Drawings>;
+  readonly live: boolean;
+  readonly words: PageWords;
+}
+
+function htmlBlock(block: LaidBlock, setting: Setting): string {
+  const { drawings, live, words } = setting;
   switch (block.kind) {
     case "prose":
       return `<p>${htmlText(block.text)}</p>`;
@@ -29,37 +37,38 @@ function htmlBlock(block: LaidBlock, drawings: ReadonlyMap<LaidChart, Drawings>,
     case "lines":
       return `<pre>${escapeHtml(block.text)}</pre>`;
     case "figures":
-      return htmlFigures(block.figures);
+      return htmlFigures(block.figures, words);
     case "finding":
-      return htmlFinding(block.finding);
+      return htmlFinding(block.finding, words);
     case "caution":
-      return htmlCaution(block.caution, block.deferralSaid);
+      return htmlCaution(block.caution, block.deferralSaid, words);
     case "issues":
-      return htmlIssues(block.issues);
+      return htmlIssues(block.issues, words);
     case "table":
-      return htmlTableBlock(block, live);
+      return htmlTableBlock(block, setting);
     case "chart":
-      return htmlChart(block, drawings.get(block)!);
+      return htmlChart(block, drawings.get(block)!, words);
     case "fold":
-      if (block.ownSheet) return ownSheet(block.summary, htmlBlocks(block.blocks, drawings, live));
-      return fold(block.summary, htmlBlocks(block.blocks, drawings, live), block.screenOnly);
+      if (block.ownSheet) return ownSheet(block.summary, htmlBlocks(block.blocks, drawings, live, words));
+      return fold(block.summary, htmlBlocks(block.blocks, drawings, live, words), block.screenOnly);
   }
 }
 
 /** The table, its rows beyond the first screens and its formulas on demand. */
-function htmlTableBlock(block: LaidTable, live: boolean): string {
-  const { head, rest } = foldedRows(block);
-  const label = `Table ${block.number}`;
+function htmlTableBlock(block: LaidTable, { live, words }: Setting): string {
+  const { head, rest } = foldedRows(block, words);
+  const label = words.table(String(block.number));
   const more =
-    rest && htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}`, live });
+    rest &&
+    htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}`, live, words });
   const formulas = workedOut(block).map((one) => {
     const source = one.source === undefined ? "" : ` <small>(${flowHtml(one.source)})</small>`;
     return `${flowHtml(workedOutName(one))} = <code>${escapeHtml(one.formula)}</code>${source}`;
   });
   return [
-    htmlTables({ ...head, label, live }),
+    htmlTables({ ...head, label, live, words }),
     rest ? fold(capital(rest.says), more!) : "",
-    formulas.length > 0 ? fold(WORKED_OUT, htmlList(formulas), true) : "",
+    formulas.length > 0 ? fold(words.workedOut(), htmlList(formulas), true) : "",
   ]
     .filter((part) => part !== "")
     .join("\n");
@@ -72,9 +81,14 @@ const ownSheet = (title: string, inside: string): string =>
   `<div class="own-sheet"><h3>${escapeHtml(title)}</h3>\n${inside}\n</div>`;
 
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
-function htmlChart({ chart, number, screenOnly }: LaidChart, { wide, narrow, specs }: Drawings): string {
-  const label = `Figure ${number}`;
-  const data = { label: `Data of figure ${number}`, ...chartTableParts(chart.table) };
+function htmlChart(
+  { chart, number, screenOnly }: LaidChart,
+  { wide, narrow, specs }: Drawings,
+  words: PageWords,
+): string {
+  const label = escapeHtml(words.figure(String(number)));
+  const says = words.figureData(String(number));
+  const data = { label: says, ...chartTableParts(chart.table, words) };
   const table = withoutIdleEnds(htmlTable(data));
   return `<figure id="figure-${number}"${screenOnly ? ' class="screen"' : ""}>
 <div role="img" aria-label="${escapeHtml(chart.alt)}">
@@ -83,7 +97,7 @@ function htmlChart({ chart, number, screenOnly }: LaidChart, { wide, narrow, spe
 </div>
 <figcaption><b>${label}.</b> ${flowHtml(chart.caption)}</figcaption>
 </figure>
-<details class="chart-data"><summary>Data of figure ${number}</summary>
+<details class="chart-data"><summary>${escapeHtml(says)}</summary>
 ${table}
 </details>`;
 }

@@ -4,30 +4,38 @@ import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, placeText } from "../issue.ts";
 import type { KeyFigure } from "./blocks.ts";
 import { escapeHtml, flowHtml, htmlList, htmlWithCode } from "./html-text.ts";
-import { RESTS_ON, SEVERITIES, TONES, WEAK } from "./words.ts";
+import { english, MARKS, type PageWords } from "./words.ts";
 
-export function htmlFinding({ tone, text, because, formula, source }: Finding): string {
-  const { mark, word } = TONES[tone];
+export function htmlFinding(
+  { tone, text, because, formula, source }: Finding,
+  words: PageWords = english,
+): string {
   const rests = [
     because.length === 0 ? "" : htmlList(because.map(escapeHtml)),
     formula === undefined ? "" : `<p class="formula">${escapeHtml(formula)}</p>`,
-    source === undefined ? "" : `<p class="source">Source: ${escapeHtml(source)}</p>`,
+    source === undefined ? "" : `<p class="source">${escapeHtml(words.source(source))}</p>`,
   ].filter((part) => part !== "");
   const fold =
-    rests.length === 0 ? "" : `\n<details><summary>${RESTS_ON}</summary>\n${rests.join("\n")}\n</details>`;
+    rests.length === 0
+      ? ""
+      : `\n<details><summary>${escapeHtml(words.restsOn())}</summary>\n${rests.join("\n")}\n</details>`;
   return `<div class="finding tone-${tone}">
-<p class="tone"><span aria-hidden="true">${mark}</span> ${word}</p>
+<p class="tone"><span aria-hidden="true">${MARKS[tone]}</span> ${escapeHtml(words.tone(tone))}</p>
 <div><p>${flowHtml(text)}</p>${fold}</div>
 </div>`;
 }
 
-export function htmlCaution({ trigger, text, points, defers }: Caution, deferralSaid = false): string {
+export function htmlCaution(
+  { trigger, text, points, defers }: Caution,
+  deferralSaid = false,
+  words: PageWords = english,
+): string {
   const parts = [
     points.length === 0 ? "" : htmlList(points.map(flowHtml)),
     deferralSaid ? "" : `<p class="defers">${escapeHtml(defers)}</p>`,
   ].filter((part) => part !== "");
   return `<div class="caution" role="note">
-<p><strong class="word">Caution</strong> <span class="trigger">${escapeHtml(trigger)}</span></p>
+<p><strong class="word">${escapeHtml(words.caution())}</strong> <span class="trigger">${escapeHtml(trigger)}</span></p>
 <p>${flowHtml(text)}</p>${parts.map((part) => `\n${part}`).join("")}
 </div>`;
 }
@@ -35,22 +43,25 @@ export function htmlCaution({ trigger, text, points, defers }: Caution, deferral
 /** Errors shown at once; what comes after them is folded, so that the page is not buried. */
 const FIRST_ERRORS = 8;
 
-export function htmlErrors(errors: readonly Issue[]): string {
+export function htmlErrors(errors: readonly Issue[], words: PageWords): string {
   const more = errors.slice(FIRST_ERRORS);
-  if (more.length < 2) return htmlIssues(errors);
-  const folded = `<details class="fold"><summary>${more.length} more errors</summary>\n${htmlIssues(more)}\n</details>`;
-  return `${htmlIssues(errors.slice(0, FIRST_ERRORS))}\n${folded}`;
+  if (more.length < 2) return htmlIssues(errors, words);
+  const folded = `<details class="fold"><summary>${escapeHtml(words.moreErrors(String(more.length)))}</summary>\n${htmlIssues(more, words)}\n</details>`;
+  return `${htmlIssues(errors.slice(0, FIRST_ERRORS), words)}\n${folded}`;
 }
 
-export function htmlIssues(issues: readonly Issue[]): string {
-  return htmlList(issues.map(htmlIssue), ' class="issues"');
+export function htmlIssues(issues: readonly Issue[], words: PageWords): string {
+  return htmlList(
+    issues.map((issue) => htmlIssue(issue, words)),
+    ' class="issues"',
+  );
 }
 
-function htmlIssue(issue: Issue): string {
+function htmlIssue(issue: Issue, words: PageWords): string {
   const { severity, message, remedy, about } = issue;
   const place = placeText(issue.place);
   return [
-    `<p><strong>${SEVERITIES[severity]}</strong> ${about === undefined ? "" : `<span class="about">${escapeHtml(about)}:</span> `}${htmlWithCode(message)}</p>`,
+    `<p><strong>${escapeHtml(words.severity(severity))}</strong> ${about === undefined ? "" : `<span class="about">${escapeHtml(about)}:</span> `}${htmlWithCode(message)}</p>`,
     remedy === undefined ? "" : `<p>${htmlWithCode(remedy)}</p>`,
     place === "" ? "" : `<p class="place">${escapeHtml(place)}</p>`,
   ]
@@ -58,13 +69,16 @@ function htmlIssue(issue: Issue): string {
     .join("\n");
 }
 
-export function htmlFigures(figures: readonly KeyFigure[]): string {
-  return `<dl class="figures">\n${figures.map(htmlFigure).join("\n")}\n</dl>`;
+export function htmlFigures(figures: readonly KeyFigure[], words: PageWords): string {
+  return `<dl class="figures">\n${figures.map((one) => htmlFigure(one, words)).join("\n")}\n</dl>`;
 }
 
-function htmlFigure({ label, figure, unit, under, weak }: KeyFigure): string {
+function htmlFigure({ label, figure, unit, under, weak }: KeyFigure, words: PageWords): string {
   const unitAfter = unit === undefined ? "" : ` <span class="unit">${escapeHtml(unit)}</span>`;
-  const line = [weak ? `<em>${WEAK}</em>` : "", under === undefined ? "" : flowHtml(under)].filter(Boolean);
+  const line = [
+    weak ? `<em>${escapeHtml(words.weak())}</em>` : "",
+    under === undefined ? "" : flowHtml(under),
+  ].filter(Boolean);
   return [
     `<div${weak ? ' class="weak"' : ""}><dt>${escapeHtml(label)}</dt>`,
     `<dd class="figure">${escapeHtml(figure)}${unitAfter}</dd>`,

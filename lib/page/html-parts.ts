@@ -6,16 +6,7 @@ import { htmlBlocks } from "./html-blocks.ts";
 import { htmlErrors, htmlIssues } from "./html-notes.ts";
 import { escapeHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidChart, LaidPage } from "./lay-out.ts";
-import {
-  CAUTION,
-  errorNotice,
-  FILES,
-  hazardLine,
-  INVENTED,
-  othersTitle,
-  SOURCES,
-  WENT_WRONG,
-} from "./words.ts";
+import { english, hazardLine, othersTitle, type PageWords } from "./words.ts";
 
 export interface HtmlParts {
   readonly header: string;
@@ -33,24 +24,29 @@ export function htmlParts(
   laid: LaidPage,
   drawings: ReadonlyMap<LaidChart, Drawings>,
   live = false,
+  words: PageWords = english,
 ): HtmlParts {
   const { sources, others, errors, colophon, attachments } = laid;
   const told = (there: boolean, make: () => HtmlSection): HtmlSection[] => (there ? [make()] : []);
   return {
-    header: htmlHeader(laid),
+    header: htmlHeader(laid, words),
     sections: [
       ...told(errors.length > 0, () =>
-        section("what-went-wrong", "went-wrong", WENT_WRONG, htmlErrors(errors)),
+        section("what-went-wrong", "went-wrong", words.wentWrong(), htmlErrors(errors, words)),
       ),
       ...laid.sections.map(({ id, role, title, blocks }) =>
-        section(id, role, title, htmlBlocks(blocks, drawings, live)),
+        section(id, role, title, htmlBlocks(blocks, drawings, live, words)),
       ),
       ...told(sources.length > 0, () => {
         const list = htmlList(sources.map(escapeHtml), "", laid.numberedSources ? "ol" : "ul");
-        return section("sources", "sources", SOURCES, list);
+        return section("sources", "sources", words.sources(), list);
       }),
-      ...told(others.length > 0, () => section("notes", "notes", othersTitle(others), htmlIssues(others))),
-      ...told(attachments.length > 0, () => section("files", "files", FILES, htmlAttachments(attachments))),
+      ...told(others.length > 0, () =>
+        section("notes", "notes", othersTitle(others, words), htmlIssues(others, words)),
+      ),
+      ...told(attachments.length > 0, () =>
+        section("files", "files", words.files(), htmlAttachments(attachments)),
+      ),
     ],
     footer:
       colophon.length === 0
@@ -66,21 +62,20 @@ export function htmlBody({ header, sections, footer }: HtmlParts): string {
     .join("\n");
 }
 
-function htmlHeader(laid: LaidPage): string {
+function htmlHeader(laid: LaidPage, words: PageWords): string {
   const { title, invented, titleBlock, question, errors, hazards, answer } = laid;
-  const notice = errorNotice(errors.length);
   return [
     "<header>",
     `<h1>${escapeHtml(title)}</h1>`,
-    invented ? `<p class="invented">${INVENTED}</p>` : "",
+    invented ? `<p class="invented">${escapeHtml(words.invented())}</p>` : "",
     titleBlock.length === 0 ? "" : htmlTitleBlock(titleBlock),
     `<p class="question">${htmlText(question)}</p>`,
     errors.length === 0
       ? ""
-      : `<p class="notice"><strong>${notice.says}</strong> <a href="#what-went-wrong">${notice.link}</a>.</p>`,
+      : `<p class="notice"><strong>${escapeHtml(words.errorNotice(String(errors.length)))}</strong> <a href="#what-went-wrong">${escapeHtml(words.errorLink())}</a>.</p>`,
     hazards.length === 0
       ? ""
-      : `<p class="hazards"><strong>${CAUTION}</strong> ${escapeHtml(hazardLine(hazards))}</p>`,
+      : `<p class="hazards"><strong>${escapeHtml(words.caution())}</strong> ${escapeHtml(hazardLine(hazards, words))}</p>`,
     answer.length === 0
       ? ""
       : `<div class="answer">\n${answer.map((text) => `<p>${htmlText(text)}</p>`).join("\n")}\n</div>`,

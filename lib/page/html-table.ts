@@ -6,6 +6,7 @@ import { cutAtDecimalMark, widthsAfterMark } from "./decimal-mark.ts";
 import { escapeHtml, flowHtml } from "./html-text.ts";
 import { cellOf, type TableParts } from "./table-parts.ts";
 import { visible } from "./visible.ts";
+import { english } from "./words.ts";
 
 /** Widest part behind a decimal mark that the style sheet has a class for, in characters. */
 export const WIDEST_PART = 24;
@@ -41,7 +42,7 @@ export function htmlTables(parts: TableParts): string {
       const taken = (row: TableRow) => group.map((c) => row[c] ?? "");
       return oneTable({
         ...rest,
-        label: `${parts.label}, part ${i + 1} of ${groups.length}`,
+        label: `${parts.label}, ${(parts.words ?? english).tablePart(String(i + 1), String(groups.length))}`,
         columns: group.map((c) => parts.columns[c]!),
         rows: parts.rows.map(taken),
         // A figure of the foot stands with its column, its name nowhere else.

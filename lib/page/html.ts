@@ -4,15 +4,19 @@ import type { Page } from "./blocks.ts";
 import { type Draw, drawCharts } from "./drawing.ts";
 import { htmlBody, htmlParts } from "./html-parts.ts";
 import { escapeHtml } from "./html-text.ts";
+import type { Words } from "./in-words.ts";
 import { layOut } from "./lay-out.ts";
 import { HATCH, pageStyle } from "./style.ts";
 import { plainText } from "./visible.ts";
+import { pageWords } from "./words.ts";
 
 export interface HtmlOptions {
   /** Language of the page, a BCP 47 tag; "en" unless said otherwise. */
   readonly lang?: string;
   /** Draws a chart's spec as SVG; the library's own drawing unless said otherwise. */
   readonly draw?: Draw;
+  /** The page's own words, such as Sources and Caution, in another language; see inLanguage. */
+  readonly words?: Words;
 }
 
 /**
@@ -22,7 +26,12 @@ export interface HtmlOptions {
  */
 export async function writeHtml(page: Page, options: HtmlOptions = {}): Promise<string> {
   const laid = layOut(page);
-  const parts = htmlParts(laid, await drawCharts(laid, options.draw, "both"));
+  const parts = htmlParts(
+    laid,
+    await drawCharts(laid, options.draw, "both"),
+    false,
+    pageWords(options.words),
+  );
   return htmlDocument({
     lang: options.lang ?? "en",
     title: laid.title,

@@ -13,15 +13,15 @@ import {
   markdownText,
   markdownWithCode,
 } from "./markdown-text.ts";
-import { SEVERITIES, TONES, WEAK, WORKED_OUT } from "./words.ts";
+import { english, MARKS, type PageWords } from "./words.ts";
 import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
 /** Blocks one after the other with a blank line between. */
-export function markdownBlocks(blocks: readonly LaidBlock[]): string {
-  return blocks.map(markdownBlock).join("\n\n");
+export function markdownBlocks(blocks: readonly LaidBlock[], words: PageWords = english): string {
+  return blocks.map((block) => markdownBlock(block, words)).join("\n\n");
 }
 
-function markdownBlock(block: LaidBlock): string {
+function markdownBlock(block: LaidBlock, words: PageWords): string {
   switch (block.kind) {
     case "prose":
       return markdownText(block.text);
@@ -30,26 +30,26 @@ function markdownBlock(block: LaidBlock): string {
     case "lines":
       return markdownLines(block.text);
     case "figures":
-      return block.figures.map(keyFigure).join("\n");
+      return block.figures.map((one) => keyFigure(one, words)).join("\n");
     case "finding":
-      return finding(block.finding);
+      return finding(block.finding, words);
     case "caution":
-      return caution(block.caution, block.deferralSaid);
+      return caution(block.caution, words, block.deferralSaid);
     case "issues":
-      return markdownIssues(block.issues);
+      return markdownIssues(block.issues, words);
     case "table":
-      return tableBlock(block);
+      return tableBlock(block, words);
     case "chart":
-      return chartBlock(block);
+      return chartBlock(block, words);
     case "fold":
-      return `**${escapeMarkdown(block.summary)}**\n\n${markdownBlocks(block.blocks)}`;
+      return `**${escapeMarkdown(block.summary)}**\n\n${markdownBlocks(block.blocks, words)}`;
   }
 }
 
 /** The table; its rows beyond the first screens as a second one; its formulas in one line. */
-function tableBlock(block: LaidTable): string {
-  const { head, rest } = foldedRows(block);
-  const label = `Table ${block.number}`;
+function tableBlock(block: LaidTable, words: PageWords): string {
+  const { head, rest } = foldedRows(block, words);
+  const label = escapeMarkdown(words.table(String(block.number)));
   const formulas = workedOut(block).map((one) => {
     const source = one.source === undefined ? "" : ` (${escapeMarkdown(one.source)})`;
     return `${escapeMarkdown(workedOutName(one))} = ${markdownCode(one.formula)}${source}`;
@@ -57,9 +57,15 @@ function tableBlock(block: LaidTable): string {
   return [
     markdownTable({ ...head, label }),
     ...(rest
-      ? [markdownTable({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}` })]
+      ? [
+          markdownTable({
+            columns: block.columns,
+            rows: rest.rows,
+            label: `${label}, ${escapeMarkdown(rest.says)}`,
+          }),
+        ]
       : []),
-    ...(formulas.length > 0 ? [`${WORKED_OUT}: ${formulas.join("; ")}.`] : []),
+    ...(formulas.length > 0 ? [`${escapeMarkdown(words.workedOut())}: ${formulas.join("; ")}.`] : []),
   ].join("\n\n");
 }
 
@@ -67,13 +73,13 @@ export function markdownList(items: readonly Text[], bullet: (n: number) => stri
   return items.map((item, i) => `${bullet(i + 1)} ${markdownText(item)}`).join("\n");
 }
 
-export function markdownIssues(issues: readonly Issue[]): string {
+export function markdownIssues(issues: readonly Issue[], words: PageWords): string {
   return issues
     .map((issue) => {
       const { severity, message, remedy, about } = issue;
       const place = placeText(issue.place);
       return [
-        `- **${SEVERITIES[severity]}**`,
+        `- **${escapeMarkdown(words.severity(severity))}**`,
         place === "" ? "" : markdownCode(place),
         about === undefined ? "" : `${escapeMarkdown(about)}:`,
         markdownWithCode(message),
@@ -85,29 +91,28 @@ export function markdownIssues(issues: readonly Issue[]): string {
     .join("\n");
 }
 
-function keyFigure({ label, figure, unit, under, weak }: KeyFigure): string {
-  const words = escapeMarkdown(unit === undefined ? figure : `${figure} ${unit}`);
-  const line = [weak ? WEAK : "", under === undefined ? "" : escapeMarkdown(under)]
+function keyFigure({ label, figure, unit, under, weak }: KeyFigure, words: PageWords): string {
+  const shown = escapeMarkdown(unit === undefined ? figure : `${figure} ${unit}`);
+  const line = [weak ? escapeMarkdown(words.weak()) : "", under === undefined ? "" : escapeMarkdown(under)]
     .filter(Boolean)
     .join(": ");
-  return `- ${escapeMarkdown(label)}: ${weak ? words : `**${words}**`}${line === "" ? "" : ` (${line})`}`;
+  return `- ${escapeMarkdown(label)}: ${weak ? shown : `**${shown}**`}${line === "" ? "" : ` (${line})`}`;
 }
 
 /** The finding's sentence as a list item, what it rests on as items under it. */
-function finding({ tone, text, because, formula, source }: Finding): string {
-  const { mark, word } = TONES[tone];
+function finding({ tone, text, because, formula, source }: Finding, words: PageWords): string {
   return [
-    `- ${mark} *${word}.* ${escapeMarkdown(text)}`,
+    `- ${MARKS[tone]} *${escapeMarkdown(words.tone(tone))}.* ${escapeMarkdown(text)}`,
     ...because.map((reason) => `  - ${escapeMarkdown(reason)}`),
     ...(formula === undefined ? [] : [`  - ${markdownCode(formula)}`]),
-    ...(source === undefined ? [] : [`  - Source: ${escapeMarkdown(source)}`]),
+    ...(source === undefined ? [] : [`  - ${escapeMarkdown(words.source(source))}`]),
   ].join("\n");
 }
 
-function caution({ trigger, text, points, defers }: Caution, deferralSaid = false): string {
+function caution({ trigger, text, points, defers }: Caution, words: PageWords, deferralSaid = false): string {
   const list = points.map((point) => `> - ${escapeMarkdown(point)}`);
   return [
-    `> **Caution** *${escapeMarkdown(trigger)}*`,
+    `> **${escapeMarkdown(words.caution())}** *${escapeMarkdown(trigger)}*`,
     ">",
     `> ${escapeMarkdown(text)}`,
     ...(list.length === 0 ? [] : [">", ...list]),
@@ -115,10 +120,10 @@ function caution({ trigger, text, points, defers }: Caution, deferralSaid = fals
   ].join("\n");
 }
 
-function chartBlock({ chart, number, stem }: LaidChart): string {
+function chartBlock({ chart, number, stem }: LaidChart, words: PageWords): string {
   const table = markdownTable({
-    label: `Data of figure ${number}`,
-    ...chartTableParts(chart.table),
+    label: escapeMarkdown(words.figureData(String(number))),
+    ...chartTableParts(chart.table, words),
   });
-  return `![${escapeMarkdown(chart.alt)}](${stem}.svg)\n\n**Figure ${number}.** ${escapeMarkdown(chart.caption)}\n\n${table}`;
+  return `![${escapeMarkdown(chart.alt)}](${stem}.svg)\n\n**${escapeMarkdown(words.figure(String(number)))}.** ${escapeMarkdown(chart.caption)}\n\n${table}`;
 }

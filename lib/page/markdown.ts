@@ -3,25 +3,19 @@
 import { type AttachedFile, attachedFiles } from "./attachments.ts";
 import type { Page } from "./blocks.ts";
 import { type Draw, drawCharts } from "./drawing.ts";
+import type { Words } from "./in-words.ts";
 import { layOut } from "./lay-out.ts";
 import { markdownBlocks, markdownIssues, markdownList } from "./markdown-blocks.ts";
 import { escapeMarkdown, markdownText } from "./markdown-text.ts";
 import { standaloneSvg } from "./svg-text.ts";
 import { plainText } from "./visible.ts";
-import {
-  CAUTION,
-  errorNotice,
-  FILES,
-  hazardLine,
-  INVENTED,
-  othersTitle,
-  SOURCES,
-  WENT_WRONG,
-} from "./words.ts";
+import { hazardLine, othersTitle, pageWords } from "./words.ts";
 
 export interface MarkdownOptions {
   /** Draws a chart's spec as SVG; the library's own drawing unless said otherwise. */
   readonly draw?: Draw;
+  /** The page's own words, such as Sources and Caution, in another language; see inLanguage. */
+  readonly words?: Words;
 }
 
 /**
@@ -34,25 +28,36 @@ export async function writeMarkdown(
   options: MarkdownOptions = {},
 ): Promise<{ markdown: string; files: { [name: string]: string } }> {
   const laid = layOut(page);
+  const words = pageWords(options.words);
   const { sources, others, colophon, errors, invented } = laid;
   const attached = attachedFiles(laid.attachments);
   const parts = [
     `# ${escapeMarkdown(laid.title)}`,
-    invented ? INVENTED : "",
+    invented ? escapeMarkdown(words.invented()) : "",
     laid.titleBlock
       .map(({ label, text }) => `${escapeMarkdown(label)}: ${escapeMarkdown(text)}`)
       .join("  \n"),
     `*${escapeMarkdown(plainText(laid.question))}*`,
-    errors.length === 0 ? "" : `**${errorNotice(errors.length).says}** They stand below the answer.`,
-    laid.hazards.length === 0 ? "" : `**${CAUTION}** ${escapeMarkdown(hazardLine(laid.hazards))}`,
+    errors.length === 0
+      ? ""
+      : `**${escapeMarkdown(words.errorNotice(String(errors.length)))}** ${escapeMarkdown(words.errorsBelow())}`,
+    laid.hazards.length === 0
+      ? ""
+      : `**${escapeMarkdown(words.caution())}** ${escapeMarkdown(hazardLine(laid.hazards, words))}`,
     ...laid.answer.map(markdownText),
-    errors.length === 0 ? "" : `## ${WENT_WRONG}\n\n${markdownIssues(errors)}`,
-    ...laid.sections.map(({ title, blocks }) => `## ${escapeMarkdown(title)}\n\n${markdownBlocks(blocks)}`),
+    errors.length === 0 ? "" : `## ${escapeMarkdown(words.wentWrong())}\n\n${markdownIssues(errors, words)}`,
+    ...laid.sections.map(
+      ({ title, blocks }) => `## ${escapeMarkdown(title)}\n\n${markdownBlocks(blocks, words)}`,
+    ),
     sources.length === 0
       ? ""
-      : `## ${SOURCES}\n\n${markdownList(sources, laid.numberedSources ? (n) => `${n}.` : undefined)}`,
-    others.length === 0 ? "" : `## ${othersTitle(others)}\n\n${markdownIssues(others)}`,
-    attached.length === 0 ? "" : `## ${FILES}\n\n${attached.map(fileLine).join("\n")}`,
+      : `## ${escapeMarkdown(words.sources())}\n\n${markdownList(sources, laid.numberedSources ? (n) => `${n}.` : undefined)}`,
+    others.length === 0
+      ? ""
+      : `## ${escapeMarkdown(othersTitle(others, words))}\n\n${markdownIssues(others, words)}`,
+    attached.length === 0
+      ? ""
+      : `## ${escapeMarkdown(words.files())}\n\n${attached.map(fileLine).join("\n")}`,
     colophon.length === 0 ? "" : `---\n\n${colophon.map(escapeMarkdown).join("  \n")}`,
   ];
   const drawings = await drawCharts(laid, options.draw, "wide");

@@ -5,7 +5,7 @@ import type { Log } from "../log/types.ts";
 import type { Page, PageSpec } from "./blocks.ts";
 import { fileStem } from "./file-name.ts";
 import { plainText } from "./visible.ts";
-import { INVENTED } from "./words.ts";
+import { english } from "./words.ts";
 
 export interface Notebook {
   readonly title: string;
@@ -63,12 +63,12 @@ function completed(title: string, spec: PageSpec, log: Log): Page {
   );
   const invented = log.invented || page.invented === true;
   const colophon = [...nameOf(log, page.colophon), ...page.colophon];
-  if (invented && !colophon.includes(INVENTED)) colophon.push(INVENTED);
+  if (invented && !colophon.includes(english.invented())) colophon.push(english.invented());
   return { ...page, invented, colophon };
 }
 
 /** Which log the page was made from, so that page and data can be matched; nothing where the page says so itself. */
 function nameOf({ file, fingerprint, founder }: Log, colophon: readonly string[]): string[] {
   if (colophon.some((line) => line.includes(fingerprint))) return [];
-  return [`Log ${file}, fingerprint ${fingerprint}.`, ...(founder ? [`Kept by ${founder}.`] : [])];
+  return [english.log(file, fingerprint), ...(founder ? [english.keptBy(founder)] : [])];
 }

@@ -1,6 +1,7 @@
 // A table as the writers take it.
 
 import type { TableCell, TableColumn, TableRow } from "./blocks.ts";
+import type { PageWords } from "./words.ts";
 
 export interface TableParts {
   /** "Table 2": what the caption begins with. */
@@ -14,6 +15,8 @@ export interface TableParts {
   readonly notes?: readonly string[];
   /** For a page in which figures can be changed: a cell says where in the log its reading stands. */
   readonly live?: boolean;
+  /** The page's own words; English unless given. */
+  readonly words?: PageWords;
 }
 
 export function cellOf(cell: string | TableCell | undefined): TableCell {

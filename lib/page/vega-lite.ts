@@ -5,7 +5,7 @@ import { colours } from "../chart/theme.ts";
 import type { Page } from "./blocks.ts";
 import { everyBlock, layOut } from "./lay-out.ts";
 import { visible } from "./visible.ts";
-import { INVENTED } from "./words.ts";
+import { english } from "./words.ts";
 
 /** Wide enough for a desk. */
 const WIDTH_PX = 720;
@@ -35,7 +35,7 @@ export function writeVegaLite(
 
 function alone(chart: Chart, width: number, invented: boolean): VegaLiteSpec {
   const spec = chart.spec(width);
-  const description = invented ? `${chart.alt} ${INVENTED}` : chart.alt;
+  const description = invented ? `${chart.alt} ${english.invented()}` : chart.alt;
   return { ...spec, description, background: colours.paper };
 }
 

@@ -1,6 +1,7 @@
 // What a table tells on demand: how its columns come about, and its rows beyond the first screens.
 
 import type { TableBlock, TableRow, WorkedOut } from "./blocks.ts";
+import type { PageWords } from "./words.ts";
 
 /** The columns with a formula in their order, those of one formula together; then what is told of the foot. */
 export function workedOut({ columns, footFormulas = [] }: TableBlock): readonly WorkedOut[] {
@@ -30,12 +31,12 @@ export interface FoldedRows<Block extends TableBlock> {
   readonly rest?: { readonly rows: readonly TableRow[] /** "rows 41 to 200" */; readonly says: string };
 }
 
-export function foldedRows<Block extends TableBlock>(block: Block): FoldedRows<Block> {
+export function foldedRows<Block extends TableBlock>(block: Block, words: PageWords): FoldedRows<Block> {
   const { rows, foldAfter = Number.POSITIVE_INFINITY } = block;
   // A fold for a row or two costs more than the rows.
   if (rows.length <= foldAfter + 2) return { head: block };
   return {
     head: { ...block, rows: rows.slice(0, foldAfter) },
-    rest: { rows: rows.slice(foldAfter), says: `rows ${foldAfter + 1} to ${rows.length}` },
+    rest: { rows: rows.slice(foldAfter), says: words.tableRows(String(foldAfter + 1), String(rows.length)) },
   };
 }
