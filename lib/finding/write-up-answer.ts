@@ -42,7 +42,8 @@ export function writeUpAnswer(
     found.filter(({ code }) => codes.includes(code)).map(({ text }) => text);
   // Density follows the water of its own accord: worth a finding, and no doubt of the whole.
   const grave = report.confounded.findIndex(({ companion }) => companion !== "density");
-  const doubt = grave < 0 ? [] : has(together).slice(grave, grave + 1);
+  // Of blocks that were not held against each other along the axis, what went along with it says little.
+  const doubt = grave < 0 || compared[0]?.atLike === false ? [] : has(together).slice(grave, grave + 1);
   const aim = has(report.why === "too few batches" ? ["trial/too-few-batches"] : decides);
   const lines = [
     ...differences(compared, axisName(report)),

@@ -83,22 +83,21 @@ export const poorForm = (test: string): string =>
 export const oneSand = (sand: string): string => `All batches are of ${sand}; another sand was not tried.`;
 
 export const lackOf = {
-  question: "The question: `question:` under experiment.",
-  changed:
-    "What was changed from batch to batch, and what was held: `changed:` and `held:` under experiment.",
-  expected: "What was expected beforehand: `expected:` under experiment.",
-  measured: "How it was made and measured, in the founder's own words: `measured:` under experiment.",
-  version: "A version, so that a later one can be told from this: `version: 1` under experiment.",
-  open: "What the founder holds to be open: `open:` under experiment.",
+  question: "The question: question, under experiment.",
+  changed: "What was changed from batch to batch, and what was held: changed and held, under experiment.",
+  expected: "What was expected beforehand: expected, under experiment.",
+  measured: "How it was made and measured, step by step: measured, under experiment.",
+  version: "A version, so that a later one can be told from this: version, under experiment.",
+  open: "What the founder holds to be open: open, under experiment.",
   days: "The days: a date at every batch.",
-  recipe: (names: string): string => `What went into ${names}: \`made of:\` at the batch.`,
-  order: (names: string): string => `In which order ${names} came: \`order:\` at the batch.`,
-  mulled: (names: string): string => `How long ${names} was mulled: \`mulled:\` at the batch.`,
-  stood: (names: string): string => `How long ${names} stood before it was tested: \`stood:\` at the batch.`,
-  rig: (tests: string): string => `Which rig ${tests} was tested with: \`rig:\` at the reading.`,
+  recipe: (names: string): string => `What went into ${names}: made of, at the batch.`,
+  order: (names: string): string => `The order of ${names}: order, at the batch.`,
+  mulled: (names: string): string => `The minutes of mulling of ${names}: mulled, at the batch.`,
+  stood: (names: string): string => `The minutes that ${names} stood before the tests: stood, at the batch.`,
+  rig: (tests: string): string => `The rig for ${tests}: rig, at the reading.`,
   ramming: (names: string): string =>
     `Rammer, drop and blows of ${names}, for the energy that packs the specimen: under rigs.`,
-  sieving: "The fineness of the sand: a sieving under sands, and `sand:` at every batch.",
+  sieving: "The fineness of the sand: a sieving under sands, and sand at every batch.",
 } as const;
 
 export const nextAfter = {

@@ -6,7 +6,7 @@ export const PRINT_STYLE = `@page{margin:16mm 16mm 18mm}
 :root{--prose:none}
 body{max-width:none;padding:0}
 section{margin-top:1.5rem;padding-top:.8rem}
-h1,h2,summary,caption{break-after:avoid}
+h1,h2,summary,caption,p:has(+:is(ul,ol)){break-after:avoid}
 p,li{orphans:3;widows:3}
 figure,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
 .answer,.question{max-width:none}
@@ -15,7 +15,7 @@ footer{margin-top:.8rem;padding-top:.4rem}
 .figure{font-size:1.2rem}
 .fold:not(:has(.finding)){break-inside:avoid}
 .fold,.chart-data{margin-bottom:.8rem}
-.sources ul{columns:2;column-gap:2rem;max-width:none}
+.sources :is(ul,ol){columns:2;column-gap:2rem;max-width:none}
 .sources li{break-inside:avoid;font-size:.82rem;line-height:1.35;margin:.1rem 0}
 .cautions:has(.caution+.caution){columns:2;column-gap:.8rem}
 .cautions>:is(h2,p){column-span:all;max-width:none}

@@ -20,7 +20,7 @@ export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Secti
       blocks: writeUpCautions(writeUp).map((caution): Block => ({ kind: "caution", caution })),
     },
     writeUpQuestion(record, log.batches),
-    writeUpMethod(writeUp),
+    writeUpMethod(writeUp, units),
     ...(rows.length > 0 ? [trialData(rows, units), writeUpSheets(rows), writeUpLeftOut(writeUp)] : []),
   ];
 }

@@ -11,7 +11,6 @@ import type { Section } from "./blocks.ts";
 import type { ShownUnits } from "./shown-units.ts";
 import { findingBlocks } from "./trial-blocks.ts";
 import { printTestIn } from "./trial-print.ts";
-import { trialStanding } from "./trial-standing.ts";
 import { writeUpNext } from "./write-up-next.ts";
 import { writeUpOpen } from "./write-up-open.ts";
 import { numberedFindings } from "./write-up-references.ts";
@@ -29,20 +28,15 @@ export function writeUpFindings(
   compared: readonly BlockComparison[],
   units: ShownUnits,
 ): WriteUpFindings {
-  const { log, report, rows, sands } = writeUp;
+  const { report, sands } = writeUp;
   const found = trialFindings(report, printTestIn(units));
   const [first, second] = sands;
   const ofSands = first && second ? compareSands(first, second) : undefined;
-  const standing = trialStanding(rows, log, { units, varied: report.axis, gfn: report.gfn });
-  const { findings, sources } = numberedFindings(
-    [
-      ...compared.map(({ finding }) => finding),
-      ...(ofSands ? [ofSands.finding] : []),
-      ...found,
-      ...standing.findings,
-    ],
-    standing.sources,
-  );
+  const { findings, sources } = numberedFindings([
+    ...compared.map(({ finding }) => finding),
+    ...(ofSands ? [ofSands.finding] : []),
+    ...found,
+  ]);
   const open = openQuestions(writeUp);
   return {
     found,
@@ -52,7 +46,7 @@ export function writeUpFindings(
       {
         role: "findings",
         title: "What the figures say",
-        blocks: [...findingBlocks(findings), ...standing.blocks],
+        blocks: findingBlocks(findings),
       },
       writeUpOpen(writeUp, open, lacking(writeUp)),
       writeUpNext(writeUp, units),

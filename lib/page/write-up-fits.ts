@@ -34,9 +34,10 @@ export function writeUpFits(report: TrialReport, units: ShownUnits): Section {
 
 function equation(report: TrialReport, fitted: readonly TrialProperty[]): Text {
   const blocked = fitted.some(({ curve }) => curve.blocks.length > 0);
+  const bent = fitted.some(({ curve }) => curve.form === "curve");
   return [
     "Least squares through the batches: ",
-    { em: `y = b₀ + b₁u + b₂u²${blocked ? " + offsets of the blocks" : ""}` },
+    { em: `y = b₀ + b₁u${bent ? " + b₂u²" : ""}${blocked ? " + offsets of the blocks" : ""}` },
     `, u = (${axisName(report)} − middle) / half, with middle and half of what was tried; each coefficient with its 95 % interval by Student's t.`,
   ];
 }

@@ -7,11 +7,12 @@ import type { WriteUp } from "../finding/write-up-record.ts";
 import type { Batch, TestReading } from "../log/batch.ts";
 import { rigWordsFor } from "../sand/rig-words.ts";
 import type { Block, Section, Text } from "./blocks.ts";
+import type { ShownUnits } from "./shown-units.ts";
 import { lead, told } from "./write-up-question.ts";
 import { writeUpRigs } from "./write-up-rigs.ts";
 
 /** The founder's own words, the order of the batches, the sands, the rigs and scales, and each test as it is usually done. */
-export function writeUpMethod({ log, record, rows, sands }: WriteUp): Section {
+export function writeUpMethod({ log, record, rows, sands }: WriteUp, units: ShownUnits): Section {
   const batches = rows.map(({ batch }) => batch);
   const steps: readonly Block[] = told("Step by step, in the founder's words", record?.measured).map(
     (block) => (block.kind === "list" ? { ...block, ordered: true } : block),
@@ -24,7 +25,7 @@ export function writeUpMethod({ log, record, rows, sands }: WriteUp): Section {
       ...(log.note === undefined ? [] : [{ kind: "prose", text: log.note } as const]),
       ...steps,
       ...(facts.length > 0 ? [{ kind: "list", items: facts } as const] : []),
-      ...writeUpRigs(log.rigs, log.scales),
+      ...writeUpRigs(log.rigs, log.scales, units.recipe),
       ...testsAsDone(batches.flatMap(({ readings }) => readings)),
     ],
   };

@@ -9,7 +9,7 @@ type Reference = (name: string) => string;
 
 /** By the title of a section: the table or figure that it belongs to, and the sentence that says so. */
 const pointers: { readonly [title: string]: readonly [name: string, says: (see: string) => string] } = {
-  "Data sheets, as typed": ["tests", (see) => `The figures of ${see} were worked out from these readings.`],
+  "Data sheet, as typed": ["tests", (see) => `The figures of ${see} were worked out from these readings.`],
   "Curves, aim and window": ["tests", (see) => `Drawn from the figures of ${see}.`],
   "The curves as equations": ["response", (see) => `These are the curves of ${see}.`],
   "The next trial": [
@@ -46,12 +46,9 @@ export interface NumberedFindings {
   readonly sources: readonly string[];
 }
 
-/** Findings that name their source by its number in the list, "[2]"; more: sources of tables and the like, at the end. */
-export function numberedFindings(
-  findings: readonly Finding[],
-  more: readonly string[] = [],
-): NumberedFindings {
-  const sources = [...new Set([...findings.flatMap(({ source }) => source ?? []), ...more])];
+/** Findings that name their source by its number in the list, "[2]". */
+export function numberedFindings(findings: readonly Finding[]): NumberedFindings {
+  const sources = [...new Set(findings.flatMap(({ source }) => source ?? []))];
   return {
     findings: findings.map((finding) =>
       finding.source === undefined

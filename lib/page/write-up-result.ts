@@ -1,5 +1,6 @@
 // What came out: curves and aim, blocks and sands against each other, the fits, the state of the bond.
 
+import type { Chart } from "../chart/chart.ts";
 import type { WriteUp } from "../finding/write-up-record.ts";
 import type { BlockComparison } from "./block-comparisons.ts";
 import type { Block, Section } from "./blocks.ts";
@@ -17,15 +18,31 @@ export function writeUpResult(
   // What cannot be told from no difference is told in a sentence alone.
   const apart = compared.filter(({ figures: { low, high } }) => low > 0 || high < 0);
   const grain = grainCharts(sands, []).filter(({ name }) => name === "grain-curve");
-  const charts = [...apart.map(({ chart }) => chart), ...grain];
+  const charted = (charts: readonly Chart[]) => charts.map((chart): Block => ({ kind: "chart", chart }));
   return [
-    ...(report.rows.length > 0 ? [trialResult(report, units)] : []),
+    ...(report.rows.length > 0 ? [evidenceOf(trialResult(report, units))] : []),
     {
       role: "result",
-      title: compared.length > 0 ? "One against the other" : "The grain of the sand",
-      blocks: charts.map((chart): Block => ({ kind: "chart", chart })),
+      title: "One against the other",
+      blocks: charted(apart.map(({ chart }) => chart)),
+    },
+    {
+      role: "result",
+      title: sands.length === 1 ? "The grain of the sand" : "The grain of the sands",
+      blocks: charted(grain),
     },
     writeUpFits(report, units),
     trialBond(rows, log),
   ];
+}
+
+/** What a founder does with a trial at the heap, and the hand's own calibration, stand on the page of the trial. */
+function evidenceOf(section: Section): Section {
+  const aside = ["next-batch", "hand"];
+  return {
+    ...section,
+    blocks: section.blocks.filter(
+      (block) => block.kind !== "fold" && !(block.kind === "chart" && aside.includes(block.chart.name)),
+    ),
+  };
 }

@@ -5,6 +5,7 @@ import type { Measured, Scale } from "../log/figure-types.ts";
 import { printNumber } from "../quantity/print.ts";
 import { rammerEnergyJ, rammers } from "../sand/rammer.ts";
 import type { Block, TableBlock, TableCell, TableColumn } from "./blocks.ts";
+import { inShownUnit, type UnitSystem } from "./shown-units.ts";
 
 const fields: readonly (readonly [field: string, head: string, unit?: string])[] = [
   ["boreMm", "Bore", "mm"],
@@ -22,12 +23,16 @@ const fields: readonly (readonly [field: string, head: string, unit?: string])[]
 const standardJ = rammerEnergyJ(rammers.us);
 
 /** Both tables, as far as the log has rigs and scales, and the notes of the rigs. */
-export function writeUpRigs(rigs: readonly Rig[], scales: readonly Scale[]): readonly Block[] {
+export function writeUpRigs(
+  rigs: readonly Rig[],
+  scales: readonly Scale[],
+  system: UnitSystem,
+): readonly Block[] {
   const notes = rigs.flatMap(({ name, note }) => (note === undefined ? [] : [`${name}: ${note}`]));
   return [
     ...(rigs.length > 0 ? [rigTable(rigs)] : []),
     ...(notes.length > 0 ? [{ kind: "list", items: notes } as const] : []),
-    ...(scales.length > 0 ? [scaleTable(scales)] : []),
+    ...(scales.length > 0 ? [scaleTable(scales, system)] : []),
   ];
 }
 
@@ -76,16 +81,21 @@ function energyCell(rig: Rig): TableCell {
   return one === undefined ? { text: "" } : { text: printNumber(one, 2), number: one };
 }
 
-function scaleTable(scales: readonly Scale[]): TableBlock {
-  const grams = (value: number): TableCell => ({ text: String(Number(value.toPrecision(6))), number: value });
+function scaleTable(scales: readonly Scale[], system: UnitSystem): TableBlock {
+  const { unit } = inShownUnit(1, "g", system);
+  const grams = (value: number): TableCell => ({
+    text: String(Number(inShownUnit(value, "g", system).value.toPrecision(4))),
+    number: value,
+  });
+  const weighed = unit === "g" ? { unit } : { unit, dataUnit: "g" };
   return {
     kind: "table",
     name: "scales",
     caption: "The scales",
     columns: [
       { head: "Scale", align: "text" },
-      { head: "Reads to", unit: "g", align: "number" },
-      { head: "Within, by known weights", unit: "g", align: "text" },
+      { head: "Reads to", ...weighed, align: "number" },
+      { head: "Within, by known weights", ...weighed, align: "text" },
     ],
     rows: scales.map(({ name, stepG, withinG }) => [
       name,
