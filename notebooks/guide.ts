@@ -56,11 +56,11 @@ export default notebook(
 
 function answer({ standings, next }: GuideReport): Text[] {
   const count = standings.filter(({ state }) => state === "on record").length;
-  const stands = `${count} of ${standings.length} stages are on record.`;
+  const stands = `${count} of ${standings.length} stages ${count === 1 ? "is" : "are"} on record.`;
   if (!next) return [[{ strong: stands }, " The diary and the next question go on from here."]];
   return [
     [{ strong: `Next: ${next.stage.title.toLowerCase()}. ` }, next.stage.purpose],
-    `${stands}${next.state === "begun" ? ` This one is begun: ${next.lacks.map(String).join(" ")}` : ""}`,
+    `${stands}${next.state === "begun" ? ` This one is begun. ${next.lacks.map(String).join(" ")}` : ""}`,
   ];
 }
 

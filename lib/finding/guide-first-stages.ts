@@ -27,6 +27,7 @@ const sand: GuideStage = {
     "Ask for washed, dried, rounded silica sand of about 50 to 70 in fineness number for aluminium (common practice); the name of its pit and bag goes into the log.",
     "Wash a bucket of it under water until the water stays clear, and dry it spread thin: clay and silt that came with it would count as grain.",
     "Keep five kilograms aside, closed and named. It is what a later bag is compared with.",
+    "Name the sand in the log at once. Until it is sieved, check warns that it has no sieving.",
   ],
   cards: ["clay-by-wash"],
   lines: `sands:

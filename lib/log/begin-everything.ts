@@ -146,6 +146,14 @@ sands:
 ## A blend of two sands of this log or more, once there are two:
 ## blend: { of: [ first sand, second sand ], to: { gfn: 60 } }
 
+## A question of your own, so that somebody else can repeat the answer.
+# experiment:
+#   question: Does fifteen minutes of mulling give more green strength than eight?
+#   changed: minutes mulled
+#   held: [ sand and clay, water, tube and hand ]
+#   measured: [ three specimens of each batch, loaded within two minutes of ramming ]
+#   open: whether twenty-five minutes would give more
+
 # sheets:                         # your own: columns with units, formulas by the columns' names, a foot
 #   Clay bags (invented):
 #     columns:

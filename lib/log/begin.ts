@@ -6,6 +6,7 @@ import { castings, diary, heap } from "./begin-heap.ts";
 import { blend, sieving } from "./begin-sands.ts";
 import { ownSheets } from "./begin-sheets.ts";
 import { clayTrial, moistureTrial, mullingTrial } from "./begin-trials.ts";
+import { writeUp } from "./begin-write-up.ts";
 import { type Beginning, headLines } from "./beginning.ts";
 
 export type { Beginning };
@@ -21,6 +22,7 @@ export const beginnings: readonly Beginning[] = Object.freeze([
   castings,
   blend,
   ownSheets,
+  writeUp,
 ]);
 
 /** The way in of that name, or whose page is that notebook's; without a name the log that shows everything. */

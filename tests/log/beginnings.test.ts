@@ -39,7 +39,7 @@ const answers: { readonly [what: string]: RegExp } = {
   castings: /^4 castings of 4 pours/,
   blend: /^\d+ ± \d+ % Coarse bag \(invented\) and \d+ ± \d+ % Fine bag \(invented\)/,
   "own-sheets": /^mean moisture \d\.\d+ ± \d\.\d+ % of damp mass/,
-  "write-up": /./,
+  "write-up": /^8 batches at 8 levels from 2\.53 to 4\.00 % of damp mass, 4 of 8 min and 4 of 15 min/,
 };
 
 test.each(ways)("%s: its page answers", async (what) => {

@@ -88,6 +88,8 @@ const head: { readonly [section: string]: string } = {
   scales: "{ kitchen scale: { reads to: 0.1 g, within: 0.2 g }, bathroom scale: { reads to: 50 g } }",
   "sieve sets": "{ home stack: { frame: 200 mm } }",
   rigs: "{ home tube: { bore: 50 mm, tube: 120 mm, rammer: 2 kg, drop: 161 mm } }",
+  sands:
+    "{ Dune sand: { state: new, sievings: [ { scale: kitchen scale, washed: yes, start: 50 g, retained: { No. 40: 9.0, No. 70: 30.1, No. 100: 10.0, pan: 0.9 } } ] } }",
 };
 
 test.each(guideStages)(
@@ -96,7 +98,10 @@ test.each(guideStages)(
     const above = Object.entries(head).filter(([section]) => !stage.lines.includes(`${section}:`));
     const text = `format: 1\nmetal: aluminium\nbond: bentonite\n${above.map((pair) => `${pair.join(": ")}\n`).join("")}${stage.lines}\n`;
     const { value, issues } = readLog(text, { name: "log.yaml" });
-    expect(issues.filter(({ severity }) => severity !== "note")).toEqual([]);
+    // A sand that is only named has no sieving yet: its stage says that check will say so.
+    const named = stage.name === "sand" ? "log/no-sievings" : "";
+    const others = issues.filter(({ severity, code }) => severity !== "note" && code !== named);
+    expect(others).toEqual([]);
     const { state } = guideReport(value!).standings.find((one) => one.stage === stage)!;
     expect(state, stage.name).not.toBe("not yet");
     for (const card of stage.cards) expect(cardNamed(card), card).toBeDefined();
