@@ -64,7 +64,10 @@ export function logPanel(bench: Bench, opener: () => HTMLElement): Panel {
     element.hidden = false;
     document.documentElement.classList.add("live-beside");
     opener().setAttribute("aria-expanded", "true");
-    for (let k = 0; k <= (path?.length ?? 0); k++) folds.open.add(pathKey(path!.slice(0, k)));
+    path?.forEach((_, k) => {
+      folds.open.add(pathKey(path.slice(0, k + 1)));
+    });
+    if (path?.length === 1) folds.open.add(pathKey([]));
     draw();
     const to = path && fieldAt(path);
     if (to) {
