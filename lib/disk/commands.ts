@@ -103,19 +103,16 @@ ${EXAMPLE_NOTEBOOK.trimEnd().replace(/^(?=.)/gm, "    ")}`,
     options: [],
     does: "the pages of a log in your browser, saved into the log itself",
     examples: [
-      [
-        "mullbook open my-sands.yaml",
-        "an address for this machine only; a list of the pages that the log fills",
-      ],
+      ["mullbook open my-sands.yaml", "an address, for this machine only, of all pages of the log"],
       ["mullbook open my-sands.yaml moisture-trial", "straight to one page"],
       ["mullbook open my-sands.yaml my-notebook.ts", "straight to the page of a notebook of your own"],
     ],
     more: `It prints an address and opens no browser by itself. The address works on this machine alone and holds a
 secret: who has it can read and change the log.
 
-A save replaces my-sands.yaml in one step and keeps the version before it as my-sands.yaml.before. Where the file
-was changed elsewhere meanwhile, nothing is written over: the page shows both. An edit in a text editor reaches the
-open pages by itself. CSV files that the log names are saved first, the log last.
+A save replaces my-sands.yaml in one step and keeps the version before it as my-sands.yaml.before. Where the
+file was changed elsewhere meanwhile, nothing is written over: the page offers both. An edit in a text editor
+reaches the open pages by itself. CSV files that the log names are saved first, the log last.
 
 Ctrl+C stops it, after a save that is under way.`,
   },
