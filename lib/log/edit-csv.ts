@@ -1,22 +1,16 @@
 // An edit of a CSV file beside the log.
 
-import { type Issue, invariant } from "../issue.ts";
-import { changesMore, noValueHere, signInCsv, unreadableText } from "./complaints-edit.ts";
-import { csvCell, csvUnfit } from "./edit-csv-cell.ts";
-import { type CsvReading, csvReading, nowHolds, textsOf } from "./edit-csv-reading.ts";
-import { type Splice, spliced } from "./edit-splice.ts";
+import type { Issue } from "../issue.ts";
+import { changesMore, noNameWanted, noSuchPath, unreadableText } from "./complaints-edit.ts";
+import { type CsvReading, csvReading, nowHolds } from "./edit-csv-reading.ts";
+import { rowAdded, rowRemoved } from "./edit-csv-rows.ts";
+import type { CsvTry } from "./edit-csv-try.ts";
+import { cellWritten } from "./edit-csv-write.ts";
+import { pathText } from "./edit-find.ts";
+import { spliced } from "./edit-splice.ts";
 import type { EditedText, LogEdit } from "./edit-types.ts";
 import { placeIn } from "./source.ts";
 import type { LogText } from "./types.ts";
-
-/** A splice, and the cells that must be read from the file when it is made. */
-export interface CsvTry {
-  readonly splice: Splice;
-  readonly wanted: readonly (readonly string[])[];
-  /** Where in the splice the new text stands; not there where something was removed. */
-  readonly shown?: { readonly from: number; readonly length: number };
-  readonly what: string;
-}
 
 export function csvEdited({ name, text }: LogText, edit: LogEdit): EditedText {
   const refuse = (issue: Issue): EditedText => ({
@@ -38,37 +32,10 @@ function csvTry(reading: CsvReading, edit: LogEdit): CsvTry | { readonly refused
   switch (edit.kind) {
     case "write":
       return cellWritten(reading, edit.at.offset, edit.at.length, edit.text.trim());
-    default:
-      return invariant(false, "not yet") as never;
+    case "add":
+      if (edit.to.length > 1) return { refused: noSuchPath(pathText(edit.to)) };
+      return edit.name === undefined ? rowAdded(reading, edit) : { refused: noNameWanted(pathText(edit.to)) };
+    case "remove":
+      return rowRemoved(reading, edit.path);
   }
-}
-
-export function cellWritten(
-  { source, separator, rows, ...rest }: CsvReading,
-  offset: number | undefined,
-  length: number | undefined,
-  text: string,
-): CsvTry | { readonly refused: Issue } {
-  if (csvUnfit(text)) return { refused: signInCsv() };
-  const here = ({ place }: (typeof rows)[number][number]) =>
-    place.offset === offset && (length === undefined || place.length === length);
-  const row = rows.findIndex((cells) => cells.some(here));
-  const column = rows[row]?.findIndex(here) ?? -1;
-  const place = rows[row]?.[column]?.place;
-  if (!place) return { refused: noValueHere(source.file) };
-  const [start, end] = [place.offset!, place.offset! + place.length!];
-  const typed = source.text.slice(start, end);
-  const spelt = csvCell(text, separator, typed.startsWith('"'));
-  // Spaces that line the columns up stay.
-  const [, left = "", right = ""] = spelt.startsWith('"')
-    ? []
-    : (/^(\s*)\S(?:.*\S)?(\s*)$/s.exec(typed) ?? []);
-  const wanted = textsOf({ source, separator, rows, ...rest });
-  wanted[row]![column] = text;
-  return {
-    splice: { start, end, text: left + spelt + right },
-    wanted,
-    shown: { from: 0, length: left.length + spelt.length + right.length },
-    what: text,
-  };
 }

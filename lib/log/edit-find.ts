@@ -59,8 +59,14 @@ export interface Step {
   readonly node: LogNode;
 }
 
+/** flow: true where what the path ends at stands within brackets. */
+export interface Way {
+  readonly steps: readonly Step[];
+  readonly flow: boolean;
+}
+
 export type Walked =
-  | { readonly steps: readonly Step[]; readonly flow: boolean }
+  | Way
   | { readonly missing: LogPath }
   | { readonly twice: string }
   /** The step leads through a repeat (*): its name. */
@@ -70,7 +76,7 @@ export type Walked =
 export function walked(root: LogNode, text: string, path: LogPath, lastMayRepeat = false): Walked {
   const steps: Step[] = [];
   let node = root;
-  let flow = isFlow(root, text);
+  let flow = false;
   for (const [depth, name] of path.entries()) {
     const found = childAt(node, name);
     if (found === "twice") return { twice: String(name) };
@@ -78,8 +84,8 @@ export function walked(root: LogNode, text: string, path: LogPath, lastMayRepeat
     const last = depth === path.length - 1;
     if (isRepeat(node, found.index) && !(last && lastMayRepeat)) return { repeat: nameOf(name) };
     steps.push({ parent: node, ...found });
-    node = found.node;
     flow ||= isFlow(node, text);
+    node = found.node;
   }
   return { steps, flow };
 }

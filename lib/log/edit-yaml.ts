@@ -1,9 +1,11 @@
 // An edit of the log itself: what could be written, tried one after the other until the text reads back as it should.
 
-import { type Issue, invariant, type Place } from "../issue.ts";
+import type { Issue, Place } from "../issue.ts";
 import { changesMore, unreadableText } from "./complaints-edit.ts";
+import { addTries } from "./edit-add.ts";
 import { plainOf, samePlain } from "./edit-plain.ts";
 import { noWorse, type Reading, readingOf } from "./edit-reading.ts";
+import { removeTries } from "./edit-remove.ts";
 import { spliced } from "./edit-splice.ts";
 import type { Tries, Try } from "./edit-tries.ts";
 import type { EditedText, LogEdit } from "./edit-types.ts";
@@ -30,8 +32,10 @@ function triesOf(reading: Reading, edit: LogEdit): Tries {
   switch (edit.kind) {
     case "write":
       return writeTries(reading, edit.at, edit.text);
-    default:
-      return invariant(false, "not yet") as never;
+    case "add":
+      return addTries(reading, edit);
+    case "remove":
+      return removeTries(reading, edit.path);
   }
 }
 
