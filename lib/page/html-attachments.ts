@@ -11,7 +11,6 @@ export function htmlAttachments(attachments: readonly Attachment[]): string {
       const shown = escapeHtml(name);
       return `<a download="${shown}" href="data:text/plain;charset=utf-8;base64,${base64(bytes)}">${shown}</a>: ${flowHtml(says)}`;
     }),
-    ' class="files"',
   );
 }
 

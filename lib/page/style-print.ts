@@ -20,6 +20,7 @@ footer{margin-top:.8rem;padding-top:.4rem}
 .cautions:has(.caution+.caution){columns:2;column-gap:.8rem}
 .cautions>:is(h2,p){column-span:all;max-width:none}
 .caution{padding:.4rem .8rem;margin:0 0 .6rem;font-size:.92em;line-height:1.35}
+.title-block{grid-template-columns:repeat(3,1fr);padding:.4rem 0;margin-bottom:.7rem}
 .figures{gap:.5rem 1.6rem;margin:.6rem 0}
 .figures>div{flex:1 1 8rem;max-width:14rem}
 .caution :is(p,ul){margin-bottom:.25rem}

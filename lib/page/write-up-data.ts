@@ -3,6 +3,7 @@
 import { writeUpCautions } from "../finding/write-up-cautions.ts";
 import type { WriteUp } from "../finding/write-up-record.ts";
 import type { Block, Section } from "./blocks.ts";
+import { grainData } from "./grain-data.ts";
 import type { ShownUnits } from "./shown-units.ts";
 import { trialData } from "./trial-data.ts";
 import { writeUpLeftOut } from "./write-up-left-out.ts";
@@ -12,7 +13,7 @@ import { writeUpSheets } from "./write-up-sheets.ts";
 
 /** Cautions, question, method, batches and figures, the readings as typed, what was left out. */
 export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Section[] {
-  const { log, record, rows } = writeUp;
+  const { log, record, rows, sands } = writeUp;
   return [
     {
       role: "cautions",
@@ -21,6 +22,7 @@ export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Secti
     },
     writeUpQuestion(record, log.batches),
     writeUpMethod(writeUp, units),
+    ...(sands.length > 0 ? [grainData(sands)] : []),
     ...(rows.length > 0 ? [trialData(rows, units), writeUpSheets(rows), writeUpLeftOut(writeUp)] : []),
   ];
 }

@@ -142,7 +142,7 @@ function notes(report: TrialReport, fitted: readonly TrialProperty[]): Text[] {
   return [
     ...(blocked && first !== undefined
       ? [
-          `An offset is that of the block against ${first}; the curve as drawn stands at the mean of the batches.`,
+          `An offset is that of the block against ${first}; the curves as drawn, and the aim, stand at the mean of the batches.`,
         ]
       : []),
     ...partial,

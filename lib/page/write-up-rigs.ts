@@ -43,7 +43,7 @@ function rigTable(rigs: readonly Rig[]): TableBlock {
     head: "Energy of a blow",
     unit: "J",
     align: "number",
-    formula: "rammer * 9.80665 * drop / 1000",
+    formula: "rammerEnergyJ(Rammer, Drop)",
     source: `m g h; the usual rammer of 14 lb from 2 in has ${printNumber(standardJ, 2)} J (from memory)`,
   };
   return {

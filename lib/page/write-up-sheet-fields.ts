@@ -14,6 +14,8 @@ export interface SheetField {
   readonly name: string;
   /** What it belongs to: "green compression", "weighed in"; the empty string: the batch itself. */
   readonly of: string;
+  /** True for what follows a first reading, under whose head it is said what they belong to. */
+  readonly again?: boolean;
   /** Of the cells' plain numbers; the empty string where they have none. */
   readonly unit: string;
   /** Undefined where the batch has no such reading; empty where it has one and does not say this of it. */
@@ -71,6 +73,7 @@ function ofTest(test: TestName, batches: readonly Batch[]): readonly SheetField[
       name,
       of: test,
       unit,
+      ...(k > 0 || name === test ? { again: true } : {}),
       cell: (batch) => {
         const reading = readingsOf(batch)[k];
         return reading && of(reading);
@@ -80,7 +83,7 @@ function ofTest(test: TestName, batches: readonly Batch[]): readonly SheetField[
     each(name, "", (reading) => ({ text: of(reading) ?? "" }));
   return [
     ...once.flatMap(({ key, raw: field, unit }) => each(key, unit, ({ raw: own }) => typedCell(own[field]))),
-    ...each(test === "squeeze" ? "step" : "number", workedUnits[test].unit, workedCell),
+    ...each(test, workedUnits[test].unit, workedCell),
     ...told("method", ({ method }) => method),
     ...told("rig", ({ rig }) => rig?.name),
     ...told("scale", ({ scale }) => scale?.name),

@@ -34,10 +34,11 @@ export function writeUpSheets(rows: readonly BatchFigures[]): Section {
   return { role: "data", title: "Data sheet, as typed", blocks };
 }
 
-function columnOf({ head, of, unit }: SheetField): TableColumn {
+function columnOf({ head, of, unit, again }: SheetField): TableColumn {
   // What it belongs to stands under the head; the unit stands in the cells.
-  const under = of === "" ? {} : { unit: of, dataUnit: unit === "" ? of : unit };
-  return { head, ...under, align: "text" };
+  const under = of === "" || again ? {} : { unit: of };
+  const dataUnit = unit === "" ? of : unit;
+  return { head, ...under, ...(dataUnit === "" ? {} : { dataUnit }), align: "text" };
 }
 
 /** Alike to the letter in every reading that there is. */
