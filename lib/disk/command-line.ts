@@ -30,6 +30,8 @@ export async function commandLine(argv: readonly string[], console: Console): Pr
       return (await import("./write.ts")).write(first, second, call, console);
     case "open":
       return (await import("./open.ts")).open(first, second, console);
+    case "reference":
+      return (await import("./reference.ts")).reference(first, call, console);
     case "demo":
       return (await import("./demo.ts")).demo(call, console);
     default:
