@@ -37,7 +37,14 @@ export function guideStage(standing: StageStanding, file: string): Section {
       { kind: "prose", text: hazards(stage) },
       ...guideStageTold(standing),
       ...(state === "on record"
-        ? [{ kind: "fold", summary: "How it is done", blocks: guideStageDone(stage, file) } as const]
+        ? [
+            {
+              kind: "fold",
+              summary: "How it is done",
+              screenOnly: true,
+              blocks: guideStageDone(stage, file),
+            } as const,
+          ]
         : guideStageDone(stage, file)),
     ],
   };
