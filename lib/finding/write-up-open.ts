@@ -24,7 +24,10 @@ export function openQuestions({ report, rows, sands, log }: WriteUp): readonly s
   const ends = result?.aim.open;
   const usedSands = new Set(log.batches.flatMap(({ sand }) => sand ?? []));
   return [
-    ...confounded.map(({ companion }) => say.wentAlong(companion, name)),
+    // Density follows the water at like blows: no order of the batches parts them.
+    ...confounded
+      .filter(({ companion }) => companion !== "density")
+      .map(({ companion }) => say.wentAlong(companion, name)),
     ...(thin
       ? [say.fewBatches(counted(report.rows.length, "batch", "batches"), counted(levels, "level", "levels"))]
       : []),

@@ -6,7 +6,8 @@ export const PRINT_STYLE = `@page{margin:16mm 16mm 18mm}
 :root{--prose:none}
 body{max-width:none;padding:0}
 section{margin-top:1.5rem;padding-top:.8rem}
-h1,h2,summary,caption,p:has(+:is(ul,ol)){break-after:avoid}
+h1,h2,summary,caption,p:has(+:is(ul,ol)),p:has(>strong:only-child){break-after:avoid}
+li:nth-child(2),li:last-child{break-before:avoid}
 p,li{orphans:3;widows:3}
 figure,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
 .answer,.question{max-width:none}

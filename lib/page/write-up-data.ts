@@ -13,14 +13,14 @@ import { writeUpSheets } from "./write-up-sheets.ts";
 
 /** Cautions, question, method, batches and figures, the readings as typed, what was left out. */
 export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Section[] {
-  const { log, record, rows, sands } = writeUp;
+  const { rows, sands } = writeUp;
   return [
     {
       role: "cautions",
       title: "Before you repeat it",
       blocks: writeUpCautions(writeUp).map((caution): Block => ({ kind: "caution", caution })),
     },
-    writeUpQuestion(record, log.batches),
+    writeUpQuestion(writeUp, units),
     writeUpMethod(writeUp, units),
     ...(sands.length > 0 ? [grainData(sands)] : []),
     ...(rows.length > 0 ? [trialData(rows, units), writeUpSheets(rows), writeUpLeftOut(writeUp)] : []),

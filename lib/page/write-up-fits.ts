@@ -1,7 +1,7 @@
 // The curves of a trial as equations, with their coefficients' ±, and what a repeat should find by them.
 
 import { namesTogether } from "../finding/batch-names.ts";
-import { axisName, axisPlaces, axisUnit } from "../finding/trial-axis.ts";
+import { axisName } from "../finding/trial-axis.ts";
 import { studentTQuantile } from "../numbers/distributions.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { TrialProperty } from "../trial/trial-property.ts";
@@ -116,15 +116,6 @@ function plain(shown: number, digits: number, number = shown): TableCell {
 function notes(report: TrialReport, fitted: readonly TrialProperty[]): Text[] {
   const blocked = fitted.find(({ curve }) => curve.blocks.length > 0);
   const first = report.rows.find(({ batch }) => batch.block !== undefined)?.batch.block;
-  const tops = fitted.flatMap(({ test, optimum, curve }): Text[] => {
-    if (optimum?.kind !== "maximum" || optimum.x < curve.from || optimum.x > curve.to) return [];
-    const digits = axisPlaces(report);
-    const at = printNumber(optimum.x, digits);
-    const within = optimum.bounded
-      ? ` (95 %: ${printNumber(optimum.low, digits)} to ${printNumber(optimum.high, digits)})`
-      : " (its place is not bounded by these batches)";
-    return [`${test} is highest at ${at} ${axisUnit(report)}${within}.`];
-  });
   const misfits = report.lackOfFit.map(
     ({ test, p }) =>
       `Lack of fit of ${test}, held against batches of one level: p ${p < 0.001 ? "below 0.001" : printNumber(p, 3)}.`,
@@ -146,7 +137,6 @@ function notes(report: TrialReport, fitted: readonly TrialProperty[]): Text[] {
         ]
       : []),
     ...partial,
-    ...tops,
     ...misfits,
   ];
 }

@@ -5,6 +5,7 @@ import { figureText } from "../finding/sand-findings.ts";
 import type { SandReport } from "../finding/sand-report.ts";
 import type { WriteUp } from "../finding/write-up-record.ts";
 import type { Batch, TestReading } from "../log/batch.ts";
+import type { LoggedMuller } from "../log/heap-record.ts";
 import { rigWordsFor } from "../sand/rig-words.ts";
 import type { Block, Section, Text } from "./blocks.ts";
 import type { ShownUnits } from "./shown-units.ts";
@@ -17,7 +18,7 @@ export function writeUpMethod({ log, record, rows, sands }: WriteUp, units: Show
   const steps: readonly Block[] = told("Step by step, in the founder's words", record?.measured).map(
     (block) => (block.kind === "list" ? { ...block, ordered: true } : block),
   );
-  const facts = [...sandFacts(sands, log), ...orderFacts(batches)];
+  const facts = [...sandFacts(sands, log), ...mullerFacts(log.muller), ...orderFacts(batches)];
   return {
     role: "data",
     title: "How it was made and measured",
@@ -45,6 +46,25 @@ function sandFacts(sands: readonly SandReport[], { sands: logged, batches }: Wri
           : `sieved, but without a fineness number to rely on (${figureText(report)})`;
       return `Sand: ${name}, ${state}; ${fineness}.${note === undefined ? "" : ` ${note}`}`;
     });
+}
+
+const mullerParts = {
+  panDiameterMm: "pan",
+  wheels: "wheels",
+  wheelWidthMm: "width of a wheel",
+  ploughs: "ploughs",
+  motorRpm: "motor",
+  reduction: "reduction",
+  loadKg: "load",
+} as const;
+
+/** What the log says of the machine, as typed. */
+function mullerFacts(muller: LoggedMuller | undefined): Text[] {
+  const said = Object.entries(mullerParts).flatMap(([part, name]) => {
+    const one = muller?.[part as keyof typeof mullerParts];
+    return one ? [`${name} ${one.text}`] : [];
+  });
+  return said.length === 0 ? [] : [`Muller: ${said.join(", ")}.`];
 }
 
 /** Day by day in the order that the log says; nothing where it says none. */

@@ -1,24 +1,37 @@
 // What was asked, changed, held and expected: the founder's words, and what the figures say beside them.
 
 import { heldLines } from "../finding/write-up-held.ts";
-import type { Batch } from "../log/batch.ts";
-import type { ExperimentRecord, LoggedLine } from "../log/experiment-record.ts";
+import type { WriteUp } from "../finding/write-up-record.ts";
+import type { LoggedLine } from "../log/experiment-record.ts";
+import { workedUnits } from "../log/worked-units.ts";
 import type { Block, Section } from "./blocks.ts";
+import { type ShownUnits, shownUnit } from "./shown-units.ts";
+import { testNumber } from "./trial-print.ts";
 
 /** The founder's lists first; then what the log's own figures have alike and apart. */
-export function writeUpQuestion(record: ExperimentRecord | undefined, batches: readonly Batch[]): Section {
+export function writeUpQuestion({ record, report, log }: WriteUp, units: ShownUnits): Section {
   const lists = [
     told("Changed on purpose", record?.changed),
     told("Held", record?.held),
     told("Expected beforehand", record?.expected),
     told("Not as planned", record?.departures),
   ].flat();
-  const held = heldLines(batches).map(({ text }) => text);
+  const wanted = report.properties.flatMap(({ test, wanted: range }) => {
+    if (!range) return [];
+    const { unit } = workedUnits[test];
+    const shown = shownUnit(unit, units.of(test));
+    const [low, high] = [range.low, range.high].map((value) => testNumber(value, test, units));
+    return [
+      `${test}: ${low} to ${high}${shown === "" ? "" : ` ${shown}`}, ${range.own ? "the founder's own aim" : range.says}`,
+    ];
+  });
+  const held = heldLines(log.batches).map(({ text }) => text);
   return {
     role: "data",
     title: "What was asked, changed and held",
     blocks: [
       ...lists,
+      ...(wanted.length === 0 ? [] : [lead("Wanted of a batch"), { kind: "list", items: wanted } as const]),
       ...(held.length === 0
         ? []
         : [lead("By the figures that were written down"), { kind: "list", items: held } as const]),
