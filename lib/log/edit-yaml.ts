@@ -1,7 +1,8 @@
 // An edit of the log itself: what could be written, tried one after the other until the text reads back as it should.
 
 import type { Issue, Place } from "../issue.ts";
-import { changesMore, unreadableText } from "./complaints-edit.ts";
+import { changesMore, noSuchPath, noValueHere, oddWriting, unreadableText } from "./complaints-edit.ts";
+import { abridged } from "./edit-abridge.ts";
 import { addTries } from "./edit-add.ts";
 import { plainOf, samePlain } from "./edit-plain.ts";
 import { noWorse, type Reading, readingOf } from "./edit-reading.ts";
@@ -13,19 +14,57 @@ import { writeTries } from "./edit-write.ts";
 import { placeIn, sourceOf } from "./source.ts";
 import type { LogText } from "./types.ts";
 
+/**
+ * Of a long log only the entry is read that the edit is about, with what stands beside it: the entries around are whole
+ * lines of their own, so that what holds for it there holds in the log. Where that does not succeed the whole is read.
+ */
 export function yamlEdited({ name, text }: LogText, edit: LogEdit): EditedText {
-  const before = readingOf(name, text);
-  if (!before) return { issues: [{ ...unreadableText(name), place: { file: name } }] };
-  const ways = triesOf(before, edit);
-  if ("refused" in ways) return { issues: [placed(ways.refused, name, edit)] };
-  for (const one of ways.tries) {
-    const now = spliced(text, one.splices);
-    const after = readingOf(name, now);
-    if (!after || !noWorse(before, after)) continue;
-    if (!samePlain(plainOf(before.root, one.change), plainOf(after.root))) continue;
-    return { text: now, issues: ways.notes, ...shownIn(name, now, one) };
+  const short = abridged(name, text, edit);
+  const inShort = short && madeIn(name, short.text, short.edit, true);
+  if (short && inShort && "splices" in inShort) {
+    const whole = new Map(inShort.splices.map((splice) => [splice, short.inWhole(splice)]));
+    const { shown } = inShort;
+    const splices = [...whole.values()];
+    return edited(name, text, {
+      ...inShort,
+      splices,
+      ...(shown ? { shown: { ...shown, splice: whole.get(shown.splice)! } } : {}),
+    });
   }
-  return { issues: [placed(changesMore(ways.what), name, edit)] };
+  if (inShort && "code" in inShort && !readAgain.has(inShort.code)) return { issues: [placed(inShort, name, edit)] };
+
+  const made = madeIn(name, text, edit, false);
+  return "splices" in made ? edited(name, text, made) : { issues: [placed(made, name, edit)] };
+}
+
+/** Refusals that the whole log may lift. */
+const readAgain: ReadonlySet<string> = new Set(
+  [unreadableText(""), noValueHere(""), noSuchPath(""), oddWriting(""), changesMore("")].map(
+    ({ code }) => code,
+  ),
+);
+
+type Made = Pick<Try, "splices" | "shown"> & { readonly notes: readonly Issue[] };
+
+/** The first way to write the edit after which the text reads as it should; clean: only where nothing is wrong in it before. */
+function madeIn(name: string, text: string, edit: LogEdit, clean: boolean): Made | Issue {
+  const before = readingOf(name, text);
+  if (!before || (clean && before.codes.length > 0)) return unreadableText(name);
+  const ways = triesOf(before, edit);
+  if ("refused" in ways) return ways.refused;
+  for (const { splices, change, shown } of ways.tries) {
+    const after = readingOf(name, spliced(text, splices));
+    if (!after || !noWorse(before, after)) continue;
+    if (samePlain(plainOf(before.root, change), plainOf(after.root))) {
+      return { splices, notes: ways.notes, ...(shown ? { shown } : {}) };
+    }
+  }
+  return changesMore(ways.what);
+}
+
+function edited(name: string, text: string, made: Made): EditedText {
+  const now = spliced(text, made.splices);
+  return { text: now, issues: made.notes, ...shownIn(name, now, made) };
 }
 
 function triesOf(reading: Reading, edit: LogEdit): Tries {
@@ -43,7 +82,7 @@ function placed(issue: Issue, file: string, edit: LogEdit): Issue {
   return { ...issue, place: edit.kind === "write" ? edit.at : { file } };
 }
 
-function shownIn(name: string, text: string, { splices, shown }: Try): { readonly changed?: Place } {
+function shownIn(name: string, text: string, { splices, shown }: Made): { readonly changed?: Place } {
   if (!shown) return {};
   const shift = splices
     .filter(({ start }) => start < shown.splice.start)
