@@ -17,6 +17,7 @@ const order = [
   "trial",
   "finding",
   "chart",
+  "catalogue",
   "page",
   "index.ts",
   "live",

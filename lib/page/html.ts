@@ -1,10 +1,10 @@
 // A page as HTML in one file: no script, nothing from the network.
 
+import type { Words } from "../catalogue/in-words.ts";
 import type { Page } from "./blocks.ts";
 import { type Draw, drawCharts } from "./drawing.ts";
 import { htmlBody, htmlParts } from "./html-parts.ts";
 import { escapeHtml } from "./html-text.ts";
-import type { Words } from "./in-words.ts";
 import { layOut } from "./lay-out.ts";
 import { HATCH, pageStyle } from "./style.ts";
 import { plainText } from "./visible.ts";

@@ -1,10 +1,10 @@
 // A page in another language: every finding, issue and caution said anew by words that are given for its code.
 
+import { furniture } from "../catalogue/furniture.ts";
+import { inWords, type Words } from "../catalogue/in-words.ts";
 import type { Block, Page } from "./blocks.ts";
-import { inWords, type Words } from "./in-words.ts";
 import { repeatedIn, repeatedText } from "./repeated-text.ts";
 import { type Anew, cautionAnew, findingAnew, issueAnew } from "./said-anew.ts";
-import { furniture } from "./words.ts";
 
 export interface PageInLanguage {
   readonly page: Page;

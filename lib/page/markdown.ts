@@ -1,9 +1,9 @@
 // A page as Markdown, its drawings as SVG files beside it.
 
+import type { Words } from "../catalogue/in-words.ts";
 import { type AttachedFile, attachedFiles } from "./attachments.ts";
 import type { Page } from "./blocks.ts";
 import { type Draw, drawCharts } from "./drawing.ts";
-import type { Words } from "./in-words.ts";
 import { layOut } from "./lay-out.ts";
 import { markdownBlocks, markdownIssues, markdownList } from "./markdown-blocks.ts";
 import { escapeMarkdown, markdownText } from "./markdown-text.ts";
@@ -22,6 +22,7 @@ export interface MarkdownOptions {
  * The page as CommonMark with GFM tables, readable as it stands, and the files to put beside it: an SVG for each
  * chart, by name, and in the folder "data" those that travel with the page, as they are. Text of the page never becomes
  * markup or a link.
+ * @example const { markdown, files } = await writeMarkdown(fineness.run(log));
  */
 export async function writeMarkdown(
   page: Page,

@@ -1,9 +1,9 @@
 // One message in another language.
 
+import { inWords, saidIn, type Words } from "../catalogue/in-words.ts";
 import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, invariant } from "../issue.ts";
 import { mapped } from "../phrase.ts";
-import { inWords, saidIn, type Words } from "./in-words.ts";
 
 /** The words, and what is found out on the way. */
 export interface Anew {

@@ -37,6 +37,7 @@ export const tooFewSieves = issueMessage("sand/too-few-sieves", "warning", (figu
 
 export const curveExtended = issueMessage("sand/curve-extended", "warning", (figures: string) => ({
   message: `The curve was carried on past the end of the stack, as asked, for ${figures}: nothing was measured there.`,
+  remedy: "Take those figures as guesses; a coarser sieve on top or a finer one below measures them.",
 }));
 
 export const noPan = issueMessage("sand/no-pan", "warning", (what: string) => ({
@@ -50,6 +51,7 @@ export const panMidAssumed = issueMessage(
   (panPercent: string, panMidPhi: string, doubtful: boolean) => ({
     severity: doubtful ? "warning" : "note",
     message: `The moments take the pan (${panPercent} % of the sand) as grains of ${panMidPhi} phi, which was not measured${doubtful ? "; with so much in the pan they are in doubt" : ""}.`,
+    remedy: "Put a finer sieve above the pan, so that less lies in it.",
   }),
 );
 
@@ -78,6 +80,7 @@ export const panDrivesSurface = issueMessage(
   (massPercent: string, surfacePercent: string, severity: Severity) => ({
     severity,
     message: `${surfacePercent} % of the surface comes from the ${massPercent} % of the sand in the pan, whose size was not measured.`,
+    remedy: "Put a finer sieve above the pan; until then take the surface as a rough figure.",
   }),
 );
 

@@ -99,7 +99,7 @@ export const oddWire = issueMessage(
 );
 
 export const unknownNumber = issueMessage(
-  "sand/sieve-unknown",
+  "sand/sieve-number-unknown",
   "error",
   (label: string, series: string, readings: readonly string[]) => ({
     about: label,

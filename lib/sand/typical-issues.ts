@@ -54,6 +54,7 @@ export const strengthBeyond = issueMessage(
   "error",
   (kPa: string, low: string, high: string) => ({
     message: `The relation comes out at ${kPa} kPa; it is taken to hold from ${low} to ${high} kPa: no figure.`,
+    remedy: "Test the strength itself: a batch of your own tells more than a relation beyond its range.",
   }),
 );
 

@@ -22,7 +22,7 @@ export const formulaIssue = {
     message: `${shown(sign)} means nothing in a formula.`,
     remedy: "Use + - * / ^, brackets, comparisons, names, numbers, and the functions of the list.",
   })),
-  signToWrite: issueMessage("sheet/formula-sign", "error", (sign: string, write: string) => ({
+  signToWrite: issueMessage("sheet/formula-other-sign", "error", (sign: string, write: string) => ({
     message: `${shown(sign)} means nothing in a formula.`,
     remedy: `Write ${write}.`,
   })),

@@ -66,7 +66,7 @@ export const sheetIssue = {
     message: `${shown(text)} is in ${has}, and the column is in ${wants}.`,
     remedy: `Write it in ${wants}.`,
   })),
-  unitOfNumber: issueMessage("sheet/cell-unit", "error", (text: string, has: string) => ({
+  unitOfNumber: issueMessage("sheet/cell-unit-of-number", "error", (text: string, has: string) => ({
     message: `${shown(text)} is in ${has}, and the column holds plain numbers.`,
     remedy: "Write a number without a unit, or give the column one.",
   })),

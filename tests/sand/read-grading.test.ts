@@ -37,7 +37,7 @@ test.each<[string, Record<string, number>, string[]]>([
   ["nothing weighed", { "No. 40": 0, pan: 0 }, ["sand/nothing-retained"]],
   ["an empty record", {}, ["sand/nothing-retained"]],
   ["an opening twice", { "No. 40": 1, "0.425 mm": 2, pan: 1 }, ["sand/sieve-repeated"]],
-  ["an unknown sieve", { "No. 41": 1, pan: 1 }, ["sand/sieve-unknown"]],
+  ["an unknown sieve", { "No. 41": 1, pan: 1 }, ["sand/sieve-number-unknown"]],
 ])("%s is an issue and gives no grading", (_, retained, expected) => {
   expect(readGrading(retained).value).toBeUndefined();
   expect(codes(retained)).toEqual(expected);
