@@ -6,6 +6,7 @@ import { beforeAll, expect, test } from "vitest";
 import { guideStages } from "../lib/finding/guide-held.ts";
 import { guideCommands } from "../lib/page/guide-stages.ts";
 import { built, mullbook, mullbookProcess, root, temporaryFolder } from "./cli/mullbook.ts";
+import { openedAndStopped } from "./cli/opened.ts";
 
 beforeAll(built, 300_000);
 
@@ -31,9 +32,11 @@ test("from nothing: the README's commands run one after the other in an empty fo
   const cwd = temporaryFolder();
   symlinkSync(join(root, "data-demo"), join(cwd, "data-demo"));
   for (const command of commands) {
-    // A notebook of one's own is loaded in a process of its own.
+    const [name = "", ...words] = command.split(" ");
+    // A notebook of one's own is loaded in a process of its own; a log stays open until it is told to stop.
     const run = command.includes(".ts ") ? mullbookProcess : mullbook;
-    const { code, err } = await run(command.split(" "), { cwd });
+    const ran = name === "open" ? openedAndStopped(words, { cwd }) : run([name, ...words], { cwd });
+    const { code, err } = await ran;
     expect({ command, code }, err).toEqual({ command, code: 0 });
   }
 }, 180_000);

@@ -52,11 +52,6 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
   let list: { readonly mark: string; readonly surveyed: Promise<readonly Surveyed[]> } | undefined;
   let others: readonly Surveyed[] = [];
 
-  const look = () => {
-    const read = filesAt(path);
-    if (!isRefusal(read)) paths = read.paths;
-    return read;
-  };
   const tell = (page: string) => {
     if (known.get(page) !== now.mark && open.send(page, "changed", { texts: now.texts }))
       known.set(page, now.mark);
@@ -65,10 +60,13 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
     now = { texts, mark: markOf(texts) };
     for (const page of known.keys()) tell(page);
   };
-  const lookAgain = () => {
-    const read = look();
-    // What is away for a moment comes back; a save tells what stays away.
-    if (!isRefusal(read) && read.mark !== now.mark) isNow(read.texts);
+  /** Reads the files anew; the open pages hear of what is new. What is away for a moment comes back. */
+  const look = () => {
+    const read = filesAt(path);
+    if (isRefusal(read)) return read;
+    paths = read.paths;
+    if (read.mark !== now.mark) isNow(read.texts);
+    return read;
   };
 
   const hrefOf = (name: string) => `${root()}pages/${name}`;
@@ -79,7 +77,7 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
   };
 
   const index = async (): Promise<Answer> => {
-    const read = filesAt(path);
+    const read = look();
     if (isRefusal(read))
       return html(await noPage(basename(path), [read.refused, read.remedy ?? ""], []), 404);
     if (!read.log) return html(await noPage(basename(path), [NO_LOG], read.issues));
@@ -87,7 +85,7 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
   };
 
   const page = async (notebook: Notebook): Promise<Answer> => {
-    const read = filesAt(path);
+    const read = look();
     if (isRefusal(read))
       return html(await noPage(notebook.title, [read.refused, read.remedy ?? ""], []), 404);
     if (!read.log) return html(await noPage(notebook.title, [NO_LOG], read.issues));
@@ -139,6 +137,9 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
     if (notebook) return page(notebook);
     if (kind === "save") return save(word, request);
     return kind === "events" ? events(word, response) : index();
+  };
+  const lookAgain = () => {
+    look();
   };
   const prepare = () => {
     if (files.log) surveyed(files.mark, files.log);

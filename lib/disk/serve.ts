@@ -53,6 +53,7 @@ export async function serve(
 ): Promise<Server> {
   const secret = newSecret();
   let door: Door = { port: 0, secret };
+  let closing = false;
   const server = createServer(
     {
       requestTimeout: requestMs,
@@ -71,7 +72,7 @@ export async function serve(
           onFault(error);
           return { status: 500 };
         })
-        .then((answer) => answer && send(request, response, answer));
+        .then((answer) => answer && send(response, answer, closing || !request.complete));
     },
   );
   server.maxConnections = 200;
@@ -86,6 +87,7 @@ export async function serve(
     root: `/${secret}/`,
     close: () =>
       new Promise((resolve) => {
+        closing = true;
         const force = setTimeout(() => server.closeAllConnections(), LONGEST_CLOSE_MS);
         server.close(() => {
           clearTimeout(force);
@@ -111,17 +113,13 @@ function askedBy({ url = "", method = "", headers, rawHeaders }: IncomingMessage
   };
 }
 
-/** A connection whose request was not read to its end is closed: what would follow on it is not known to be a request. */
-function send(
-  request: IncomingMessage,
-  response: ServerResponse,
-  { status, type, body = "", allow }: Answer,
-): void {
+/** @param last  The connection is closed: its request was not read to its end, or the server stops. */
+function send(response: ServerResponse, { status, type, body = "", allow }: Answer, last: boolean): void {
   if (response.destroyed) return;
   response.writeHead(status, {
     ...(type === undefined ? {} : { "Content-Type": `${type}; charset=utf-8` }),
     ...(allow === undefined ? {} : { Allow: allow }),
-    ...(request.complete ? {} : { Connection: "close" }),
+    ...(last ? { Connection: "close" } : {}),
     "Content-Length": Buffer.byteLength(body),
   });
   response.end(body);

@@ -1,6 +1,6 @@
 // The server of an opened log, asked over the wire.
 
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { request as ask, type IncomingMessage } from "node:http";
 import { connect } from "node:net";
 import { join } from "node:path";
@@ -35,8 +35,8 @@ interface Opened {
   readonly site: Site;
 }
 
-async function opened(texts: readonly LogText[] = version(1), requestMs = 5000): Promise<Opened> {
-  const folder = folderWith(texts);
+async function opened(from: string | readonly LogText[] = version(1), requestMs = 5000): Promise<Opened> {
+  const folder = typeof from === "string" ? from : folderWith(from);
   const path = join(folder, "log.yaml");
   const files = filesAt(path);
   if (isRefusal(files)) throw new Error(files.refused);
@@ -379,6 +379,25 @@ test("an editor's save reaches the pages, written in place or renamed into place
   await pause(500);
   expect(heard.length).toBe(3);
   close();
+});
+
+test("a change behind a link is heard of as well, and a page that is loaded before it is noticed is told nothing older", async () => {
+  const there = folderWith(version(1));
+  const folder = folderWith([]);
+  for (const name of ["log.yaml", "bags.csv"]) symlinkSync(join(there, name), join(folder, name));
+  const { server } = await opened(folder);
+  const page = await OpenPage.load(server);
+  const { heard, close } = page.listen();
+  await pause(100);
+  writeFileSync(join(there, "log.yaml"), version(2)[0]!.text);
+  const fresh = await OpenPage.load(server);
+  expect(fresh.setup.texts[0]).toEqual(version(2)[0]);
+  const toFresh = fresh.listen();
+  await until(() => heard.length === 1);
+  await pause(400);
+  expect([heard.length, toFresh.heard.length]).toEqual([1, 0]);
+  close();
+  toFresh.close();
 });
 
 test("a page that was away hears on its return what it missed", async () => {
