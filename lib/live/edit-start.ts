@@ -35,7 +35,11 @@ export function startEditing({ session, setup, main, meant, redrawn }: EditingPa
   const bench: Bench = benchOf(session, { say: bar.say, openLog: (path) => panel.open(path) });
   const panel = logPanel(bench, () => bar.logButton);
   const marks = pageMarks(bench, main);
-  const layer = h("div", { class: "live-layer" });
+  const layer = h("div", {
+    class: "live-layer",
+    role: "region",
+    "aria-label": "The figure that is being changed",
+  });
   const ribbon = whatIfRibbon(bench);
   const cells = cellEditor(bench, {
     layer,

@@ -148,6 +148,8 @@ function entriesOf(part: Part): { [key: string]: string } {
 
 /** The first figures of what was put in or taken out. */
 function summary(part: Part): string {
-  const all = Object.entries(entriesOf(part)).map(([key, text]) => (key === "" ? text : `${key} ${text}`));
+  const all = Object.entries(entriesOf(part))
+    .filter(([, text]) => text !== "")
+    .map(([key, text]) => (key === "" ? text : `${key} ${text}`));
   return all.length > 4 ? `${all.slice(0, 4).join(", ")} …` : all.join(", ");
 }

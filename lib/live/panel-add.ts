@@ -45,6 +45,8 @@ export function entryForm(
     return name !== "" && !seen.has(name) && seen.add(name);
   });
   const told = h("p", { class: "live-told live-fault", role: "alert", hidden: true });
+  // Items of a list have no names.
+  const named = typeof last.path.at(-1) === "string";
   const name = field("name", "", `new name ${pathKey(path)}`, `after ${last.label}`);
   const fields = leaves.map(({ keys, text }) =>
     field(keys.join(", "), isTakenOver(text) ? text : "", `new ${entryName(keys)} ${pathKey(path)}`, text),
@@ -68,17 +70,21 @@ export function entryForm(
       );
     });
     const called = name.input.value.trim();
-    if (called === "") {
+    if (named && called === "") {
       wrong("Give it a name first.", name.input);
       return;
     }
+    const before = bench.session.texts;
     const typed = [name, ...fields].map(({ input }) => input);
     const values = typed.map(({ value }) => value);
     for (const input of typed) input.value = input.defaultValue;
-    const issues = bench.apply([{ kind: "add", to: path, name: called, entries: Object.fromEntries(kept) }]);
-    if (bench.places().get([...path, called])) {
-      bench.say(`${called} added to ${label}. ${issues.map(issueWords).join(" ")}`);
-      bench.openLog([...path, called]);
+    const issues = bench.apply([
+      { kind: "add", to: path, entries: Object.fromEntries(kept), ...(named ? { name: called } : {}) },
+    ]);
+    const key = named ? called : entries.length;
+    if (bench.session.texts !== before) {
+      bench.say(`${named ? called : "A row"} added to ${label}. ${issues.map(issueWords).join(" ")}`);
+      bench.openLog([...path, key]);
       return;
     }
     for (const [k, input] of typed.entries()) input.value = values[k]!;
@@ -93,7 +99,7 @@ export function entryForm(
     folds,
     `Add another to ${label}`,
     `entry ${pathKey(path)}`,
-    [name.line, ...fields.map(({ line }) => line), told],
+    [...(named ? [name.line] : []), ...fields.map(({ line }) => line), told],
     add,
   );
 }

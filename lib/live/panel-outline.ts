@@ -32,21 +32,16 @@ export function outlineParts(bench: Bench, folds: Folds, redraw: () => void): HT
 
 function partOf(bench: Bench, node: OutlineNode, folds: Folds, redraw: () => void): HTMLElement {
   if (node.kind === "value") return valueLine(bench, node);
+  if (node.kind === "rows" && node.rows.some((row) => row.some((cell) => cell && cell.kind !== "value")))
+    return partOf(bench, asGroups(node), folds, redraw);
   const inside = (): HTMLElement[] =>
-    node.kind === "rows"
-      ? [
-          rowsTable(bench, node, folds, redraw),
-          ...nestedIn(node).map((one) => partOf(bench, one, folds, redraw)),
-        ]
-      : groupParts(bench, node, folds, redraw);
+    node.kind === "rows" ? [rowsTable(bench, node, folds, redraw)] : groupParts(bench, node, folds, redraw);
   return folded(node, summaryOf(bench, node), folds, redraw, inside);
 }
 
 function groupParts(bench: Bench, node: Group, folds: Folds, redraw: () => void): HTMLElement[] {
   const { parts, path, label } = node;
-  const entries =
-    parts.length > 0 &&
-    parts.every(({ kind, path: own }) => kind === "group" && typeof own.at(-1) === "string");
+  const entries = parts.length > 0 && parts.every(({ kind }) => kind === "group");
   return [
     ...parts.map((part) => partOf(bench, part, folds, redraw)),
     entries
@@ -58,15 +53,25 @@ function groupParts(bench: Bench, node: Group, folds: Folds, redraw: () => void)
   ];
 }
 
-/** Cells of a table that hold more than a value. */
-function nestedIn({ rows, names }: Extract<OutlineNode, { kind: "rows" }>): OutlineNode[] {
-  return rows.flatMap((row, r) =>
-    row.flatMap((cell) =>
-      cell === undefined || cell.kind === "value"
-        ? []
-        : [{ ...cell, label: `${names?.[r] ?? `row ${r + 1}`}, ${cell.label}` }],
-    ),
-  );
+/** Entries that hold more than values are no lines of a table: each folds by itself. */
+function asGroups({ path, label, place, rows, names }: Extract<OutlineNode, { kind: "rows" }>): Group {
+  const parts = rows.map((row, r): Group => {
+    const cells = row.filter((cell) => cell !== undefined);
+    return {
+      kind: "group",
+      path: [...path, names?.[r] ?? r],
+      label: names?.[r] ?? rowWords(cells, r),
+      place: cells[0]?.place ?? place,
+      parts: cells,
+    };
+  });
+  return { kind: "group", path, label, place, parts };
+}
+
+/** "row 2, 2026-03-02": by its first value. */
+function rowWords(cells: readonly OutlineNode[], r: number): string {
+  const [first] = cells;
+  return `row ${r + 1}${first?.kind === "value" && first.text !== "" ? `, ${first.text}` : ""}`;
 }
 
 /** Its content is made when it is opened: a long log would be slow otherwise. */

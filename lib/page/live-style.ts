@@ -115,7 +115,7 @@ const MOTION = `@media (prefers-reduced-motion:no-preference){.at{transition:tex
 
 /** On paper the page as it is written; that a figure is tried is told there too. */
 const PAPER = `@media print{.live,.live-furniture,.live-notice{display:none!important}
-.live-ribbon{position:static;margin:0 0 1rem}
+.live-ribbon:not([hidden]){display:block!important;position:static;margin:0 0 1rem}
 .at,.at.live-changed{text-decoration:none;font-weight:inherit;padding:0;margin:0}
 td:has(>.live-changed),th:has(>.live-changed){box-shadow:none}
 .live-on body{padding-bottom:0}
