@@ -298,18 +298,23 @@ test("bytes that are no request are answered by an error and nothing else", asyn
 });
 
 test("a body that is too long, cut off, slow, or no JSON is refused, and nothing is saved", async () => {
-  const { server, folder } = await opened(version(1), 700);
+  const { server, folder } = await opened(version(1), 60_000);
+  const hasty = (await opened(version(1), 700)).server;
   const { keep } = await OpenPage.load(server);
-  const path = new URL(keep.save).pathname;
-  const { port } = new URL(server.address);
-  const head = (length: string) =>
-    `POST ${path} HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nOrigin: ${origin(server)}\r\nContent-Type: application/json\r\n${length}\r\n\r\n`;
-  expect(await raw(server, head("Content-Length: 99999999999"))).toMatch(/413/);
+  const slow = await OpenPage.load(hasty);
+  const head = (to: string, length: string) => {
+    const { host, origin, pathname } = new URL(to);
+    return `POST ${pathname} HTTP/1.1\r\nHost: ${host}\r\nOrigin: ${origin}\r\nContent-Type: application/json\r\n${length}\r\n\r\n`;
+  };
+  expect(await raw(server, head(keep.save, "Content-Length: 99999999999"))).toMatch(/413/);
   const chunk = `${(1_000_000).toString(16)}\r\n${"x".repeat(1_000_000)}\r\n`;
-  expect(await raw(server, head("Transfer-Encoding: chunked") + chunk.repeat(40))).toMatch(/413|^$/);
+  // Where the connection is closed while the rest is still being sent, the answer may be lost.
+  expect(await raw(server, head(keep.save, "Transfer-Encoding: chunked") + chunk.repeat(40))).toMatch(
+    /413|^$/,
+  );
   const started = Date.now();
-  expect(await raw(server, `${head("Content-Length: 100")}{"base"`)).toMatch(/400|408/);
-  expect(Date.now() - started).toBeLessThan(5000);
+  expect(await raw(hasty, `${head(slow.keep.save, "Content-Length: 100")}{"base"`)).toMatch(/400|408/);
+  expect(Date.now() - started).toBeLessThan(20_000);
   for (const body of ["", "{", "null", "[]", '{"base":[],"texts":[]}', '{"base":[{"name":1}],"texts":[]}']) {
     const { status, body: said } = await answered(keep.save, post(server, body));
     expect({ body, status, said: JSON.parse(said) }).toMatchObject({
