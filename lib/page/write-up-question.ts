@@ -22,7 +22,7 @@ export function writeUpQuestion({ record, report, log }: WriteUp, units: ShownUn
     const shown = shownUnit(unit, units.of(test));
     const [low, high] = [range.low, range.high].map((value) => testNumber(value, test, units));
     return [
-      `${test}: ${low} to ${high}${shown === "" ? "" : ` ${shown}`}, ${range.own ? "the founder's own aim" : range.says}`,
+      `${test}: ${low} to ${high}${shown === "" ? "" : ` ${shown}`}, ${range.own ? "the founder's own aim" : range.says.replace(/^.*?, (?=from )/, "")}`,
     ];
   });
   const held = heldLines(log.batches).map(({ text }) => text);
