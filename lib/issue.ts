@@ -36,7 +36,10 @@ export interface Checked<T> {
   readonly issues: readonly Issue[];
 }
 
-/** True when any issue is an error. */
+/**
+ * True when any issue is an error.
+ * @example hasError(readLog("format: 9\n", { name: "log.yaml" }).issues) // true
+ */
 export function hasError(issues: readonly Issue[]): boolean {
   return issues.some((issue) => issue.severity === "error");
 }
@@ -49,7 +52,10 @@ export function placeText(place: Place | undefined): string {
     .join(":");
 }
 
-/** One issue as the command line prints it: place, severity, message, then the remedy on a line of its own. */
+/**
+ * One issue as the command line prints it: place, severity, message, then the remedy on a line of its own.
+ * @example readLog("format: 9\n", { name: "log.yaml" }).issues.map(issueText)
+ */
 export function issueText(issue: Issue): string {
   const place = placeText(issue.place);
   const head = `${place === "" ? "" : `${place}: `}${issue.severity}: ${issue.message}`;

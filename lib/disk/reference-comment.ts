@@ -6,34 +6,50 @@ export interface CommentPart {
   readonly text: string;
 }
 
-const HEADS = /^(Source|Sources|Method|Example|Certified digits)\b[^:]{0,40}:/;
+interface Open {
+  readonly kind: CommentPart["kind"];
+  readonly code: boolean;
+  readonly lines: string[];
+}
 
-/** Lines are joined to paragraphs; a blank line, "name: …" of an argument, and "Source:" begin a new one. */
+const HEAD = /^(Sources?|Method|Example|Certified digits)\b[^:]{0,40}:/;
+const ARGUMENT = /^[a-z][A-Za-z0-9]*(, [a-z][A-Za-z0-9]*)*: /;
+const CODE = /^ {4}/;
+
+/**
+ * Lines are joined to paragraphs; a blank line, "name: …" of an argument, and "Source:" begin a new one. What stands
+ * after @example, and lines that are set in, are examples and keep their lines.
+ */
 export function commentParts(comment: string): readonly CommentPart[] {
   const [before, ...examples] = comment.split(/^@example\b[ \t]*/m);
-  const lines = before!
-    .split("\n")
-    .flatMap((line) => line.replace(/(?<=\.) (?=Example: )/, "\n").split("\n"));
-  const parts: { kind: CommentPart["kind"]; lines: string[] }[] = [];
-  for (const line of lines) {
+  const parts: Open[] = [];
+  // An example may follow on the line of the source.
+  for (const line of before!.replace(/(?<=\.) (?=Example: )/g, "\n").split("\n")) {
     const last = parts.at(-1);
-    const head = HEADS.exec(line)?.[1];
-    if (head !== undefined || /^[a-z][A-Za-z0-9]*(, [a-z][A-Za-z0-9]*)*: /.test(line) || !last || line === "")
-      parts.push({ kind: kindOf(head, parts.length === 0), lines: line === "" ? [] : [line] });
-    else last.lines.push(line);
+    const code = CODE.test(line);
+    const goesOn =
+      last && line !== "" && last.code === code && (code || !(HEAD.test(line) || ARGUMENT.test(line)));
+    if (goesOn) last.lines.push(line);
+    else parts.push({ kind: kindOf(line, code, parts.length === 0), code, lines: line === "" ? [] : [line] });
   }
   const told = parts
-    .filter((part) => part.lines.length > 0)
-    .map((part): CommentPart => ({ kind: part.kind, text: joined(part.lines) }));
+    .filter(({ lines }) => lines.length > 0)
+    .map(({ kind, code, lines }): CommentPart => ({ kind, text: code ? undented(lines) : joined(lines) }));
   return [...told, ...examples.map((text): CommentPart => ({ kind: "example", text: text.trim() }))];
 }
 
-function kindOf(head: string | undefined, first: boolean): CommentPart["kind"] {
-  if (head === undefined) return first ? "lead" : "prose";
-  return head === "Example" ? "example" : "source";
+function kindOf(line: string, code: boolean, first: boolean): CommentPart["kind"] {
+  const head = HEAD.exec(line)?.[1];
+  if (code || head === "Example") return "example";
+  if (head !== undefined) return "source";
+  return first ? "lead" : "prose";
 }
 
-/** Indented lines are code, and stay lines. */
+function undented(lines: readonly string[]): string {
+  return lines.map((line) => line.slice(4)).join("\n");
+}
+
+/** A line that is set in a little goes on with code, and stays a line. */
 function joined(lines: readonly string[]): string {
   return lines.reduce((all, line) => `${all}${/^\s{2,}/.test(line) ? "\n" : " "}${line}`);
 }

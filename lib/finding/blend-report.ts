@@ -55,6 +55,7 @@ export type NoBlend = "no blend" | "too few sands" | NoTarget;
  * The blend that a log asks for. To a number: of two sands the one blend that has it, of more the pair that is cheapest (where all
  * have a price) or lies closest; to a range: its middle, as far as the sands reach. To a curve: non-negative least squares on the
  * percents retained on the sieves that all have in common. Sands without a fineness that can be relied on are left out.
+ * @example blendReport(log)
  */
 export function blendReport(log: Log): BlendReport | NoBlend {
   const { blend } = log;

@@ -39,6 +39,7 @@ const notTested = (what: string): OrWhy => ({ why: `${what} was not tested` });
  * it, each with the ± of the readings and, but for the bare ratio, ± 15 % of its own for the relation.
  * Outside the range of a relation there is no figure, and why. bond: the relations are for bentonite; natural sands get
  * none. Ranges, equations and sources: bondState, equilibriumMoisturePercent, waterPerClay.
+ * @example bondFigures(batchFigures(log).figures[0]!, log.bond)
  */
 export function bondFigures(row: BatchFigures, bond: string | undefined): BondFigures {
   const { tests, batch } = row;

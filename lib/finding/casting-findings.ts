@@ -13,7 +13,10 @@ import { capital, shareWords } from "./casting-words.ts";
 import type { Finding } from "./finding.ts";
 import { outsideMeans } from "./outside-means.ts";
 
-/** The questions first, in the log's order; then each fault, those of most pours first; then what is missing. */
+/**
+ * The questions first, in the log's order; then each fault, those of most pours first; then what is missing.
+ * @example castingFindings(faultsAndSand(log), log).map(({ text }) => text)
+ */
 export function castingFindings(
   report: FaultsAndSand,
   log: Pick<Log, "aims" | "metal" | "bond">,

@@ -24,7 +24,12 @@ export interface SandComparison {
   readonly finding: Finding;
 }
 
-/** Undefined where either has no figure to compare. */
+/**
+ * Undefined where either has no figure to compare.
+ * @example
+ * const [first, second] = sandReports(log);
+ * compareSands(first!, second!)?.finding.text
+ */
 export function compareSands(first: SandReport, second: SandReport): SandComparison | undefined {
   if (!first.printed || !second.printed || !first.trusted || !second.trusted) return undefined;
   const difference = combine((v) => v[1]! - v[0]!, [first.fineness.figure, second.fineness.figure]);

@@ -11,6 +11,8 @@ import type { Finding } from "./finding.ts";
  * What can be said of two groups of figures of one test; first and second are the groups' names. Where the groups were
  * tested at unlike clay, moisture or compactability the difference is not called one of the change, and strengths and
  * permeabilities at unlike compactability are not compared at all.
+ * @example
+ * comparisonFinding("moisture", "% of damp mass", "old", "new", beforeAfter([3, 3.1, 3], [3.5, 3.6, 3.5])).tone
  */
 export function comparisonFinding(
   test: string,
@@ -95,6 +97,7 @@ function neighbours({ widened, effective, autocorrelation }: BeforeAfter): strin
 /**
  * What can be said of two blocks that were fitted with one curve, one above the other. told: what else differs between
  * them and by how much; a difference along the axis is what the curve is for.
+ * @example blockComparisons(trialReport(log), shownUnits(log))
  */
 export function blockFinding(
   test: string,

@@ -14,7 +14,10 @@ import {
   overWet,
 } from "./trial-cautions.ts";
 
-/** Tests that were made, and those that the log asks for: they are about to be. */
+/**
+ * Tests that were made, and those that the log asks for: they are about to be.
+ * @example diaryCautions(controlReport(log)).map(({ text }) => text)
+ */
 export function diaryCautions({ diary, due, inTime, events, pours }: ControlReport): readonly Caution[] {
   const named = new Set<DiaryProperty>([
     ...diary.series.map(({ property }) => property),

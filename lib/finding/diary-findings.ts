@@ -13,6 +13,10 @@ import type { Finding } from "./finding.ts";
 const worthAWord = 25;
 const leads = 50;
 
+/**
+ * What the control charts of a diary say, most urgent first.
+ * @example diaryFindings(controlReport(log)).map(({ text }) => text)
+ */
 export function diaryFindings(
   report: ControlReport,
   print: DiaryPrint = diaryInOwnUnits,

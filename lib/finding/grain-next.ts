@@ -4,7 +4,10 @@ import type { Finding } from "./finding.ts";
 import { worthBuying } from "./sand-findings.ts";
 import type { SandReport } from "./sand-report.ts";
 
-/** Steps as sentences. broken: errors of the log keep a sieving from being worked out. */
+/**
+ * Steps as sentences. broken: errors of the log keep a sieving from being worked out.
+ * @example grainNextSteps(sandReports(log), [])
+ */
 export function grainNextSteps(
   reports: readonly SandReport[],
   findings: readonly Finding[],

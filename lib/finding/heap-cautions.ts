@@ -17,7 +17,10 @@ export const dampFloor: Caution = {
   defers: localRules,
 };
 
-/** The gravest first; waterOnHotSand and frozenIsHot where the log pours. */
+/**
+ * The gravest first; waterOnHotSand and frozenIsHot where the log pours.
+ * @example heapCautions(log).map(({ text }) => text)
+ */
 export function heapCautions(log: Log): readonly Caution[] {
   const pours = log.events.some(({ kind }) => kind === "pour") || log.planned !== undefined;
   return [

@@ -20,6 +20,7 @@ const longer = 1.5;
  * Each batch against the longest mulled one of the same sand: that one mulled more than ten minutes (TJFS-108) and half
  * as long again as the batch, clay added within a tenth, both with strength, compactability and moisture. Without such
  * a pair, and for sand that has not been through a heap, there is no figure, and why.
+ * @example mulledAgainstReference(batchFigures(log).figures, log).why
  */
 export function mulledAgainstReference(
   rows: readonly BatchFigures[],

@@ -43,7 +43,10 @@ export const hotSandInMuller: Caution = {
   defers: localRules,
 };
 
-/** Those that a page on mulling shows, the gravest first. heat: of the sand, where the log says it. */
+/**
+ * Those that a page on mulling shows, the gravest first. heat: of the sand, where the log says it.
+ * @example mullingCautions({ machine: true, trials: true }).length > 1 // true
+ */
 export function mullingCautions(of: {
   readonly machine: boolean;
   readonly trials: boolean;

@@ -10,7 +10,10 @@ import type { MulledWay, MullingReport } from "./mulling-report.ts";
 /** A strength in the unit of the page. */
 export type StrengthPrinter = (of: MullingInterval) => string;
 
-/** Findings of a report, the gravest first. strength: prints kPa as the page does. */
+/**
+ * Findings of a report, the gravest first. strength: prints kPa as the page does.
+ * @example mullingFindings(mullingReport(log), (of) => strengthText(of, "metric")).map(({ text }) => text)
+ */
 export function mullingFindings(report: MullingReport, strength: StrengthPrinter): readonly Finding[] {
   const order = ["error", "doubt", "good", "note"];
   return [
@@ -24,7 +27,10 @@ export function mullingFindings(report: MullingReport, strength: StrengthPrinter
   ].sort((a, b) => order.indexOf(a.tone) - order.indexOf(b.tone));
 }
 
-/** "9 min (7 to 14)", "9.4 ± 1.2 min"; "7 min or more" where the end is open; "at once" where the mix is there from the start. */
+/**
+ * "9 min (7 to 14)", "9.4 ± 1.2 min"; "7 min or more" where the end is open; "at once" where the mix is there from the start.
+ * @example minutesText({ value: 8.1, low: 6.2, high: 11.4 })
+ */
 export function minutesText({ value, low, high }: MullingInterval): string {
   if (!Number.isFinite(high)) return low > 0 ? `${one(low)} min or more` : "not known";
   if (high <= 0) return "no mulling at all";

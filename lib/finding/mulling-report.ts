@@ -67,7 +67,10 @@ export interface MullingReport {
   readonly logged?: LoggedMuller;
 }
 
-/** Curves, comparisons and the muller's figures of a log; all of it empty where the log says nothing of mulling. */
+/**
+ * Curves, comparisons and the muller's figures of a log; all of it empty where the log says nothing of mulling.
+ * @example mullingReport(log).ways.length
+ */
 export function mullingReport(log: Log): MullingReport {
   const ways = log.mulling.map(wayOf);
   const curves = ways.flatMap(({ curve }) => (curve && !curve.straight ? [curve] : []));

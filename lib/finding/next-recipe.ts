@@ -33,6 +33,7 @@ const step = 0.3;
  * On the clay axis the clay is weighed for the share wanted and the water for the trial's own moisture there; on the
  * compactability axis there is no water to name. Undefined where nothing is wanted or no recipe is known.
  * Source: mass balance; the step beyond an open end our own.
+ * @example nextRecipe(trialReport(log))
  */
 export function nextRecipe(report: TrialReport): NextRecipe | undefined {
   const { axis, rows } = report;

@@ -29,7 +29,10 @@ export const additiveFume: Caution = {
   defers: localRules,
 };
 
-/** The gravest first. */
+/**
+ * The gravest first.
+ * @example recipeCautions({ muller: true, additives: false }).length > 0 // true
+ */
 export function recipeCautions({
   muller,
   additives,

@@ -27,6 +27,12 @@ const countedOn: { readonly [basis in ShareBasis]: string } = {
   "damp mass": "in % of the whole damp mass",
 };
 
+/**
+ * What a recipe comes to, and what to look at before it is weighed out.
+ * @example
+ * const plan = recipePlan(log);
+ * "why" in plan ? [] : recipeFindings(plan, massWords(recipeUnits(log)))
+ */
 export function recipeFindings(plan: RecipePlan, words: MassWords, heap?: HeapRecord): Finding[] {
   return [
     waterFinding(plan, words),

@@ -48,6 +48,7 @@ export type RecipeLack = "recipe" | "basis" | "clay" | "moisture" | "sand left o
  * The recipe of a log, worked out: recipeMassesKg for what to weigh, then the water and the shares again over the ± of
  * the waters that sand and clay hold (as written, else half a point, our own; where none is written they are taken as
  * dry, which `taken` says). The masses to weigh are wants and carry no ±. Gives what is missing where something is.
+ * @example recipePlan(log)
  */
 export function recipePlan({ recipe }: Pick<Log, "recipe">): RecipePlan | RecipeLack {
   if (!recipe) return "recipe";

@@ -9,7 +9,11 @@ import type { SandReport } from "./sand-report.ts";
 
 const one = (value: number): string => value.toFixed(1);
 
-/** Findings of one sand, the gravest first. bands: the usual ranges for its metal and bond. */
+/**
+ * Findings of one sand, the gravest first. bands: the usual ranges for its metal and bond.
+ * @example
+ * sandFindings(sandReports(log)[0]!, bands({ metal: "aluminium", bond: "bentonite" })).map(({ text }) => text)
+ */
 export function sandFindings(report: SandReport, bands: readonly Band[]): readonly Finding[] {
   const order = ["error", "doubt", "good", "note"];
   return [...foundation(report), ...standing(report, bands), ...doubts(report), ...grains(report)].sort(
@@ -17,7 +21,10 @@ export function sandFindings(report: SandReport, bands: readonly Band[]): readon
   );
 }
 
-/** The figure with its ±, or what is possible. */
+/**
+ * The figure with its ±, or what is possible.
+ * @example sandReports(log).map(figureText)
+ */
 export function figureText({ printed, possible }: SandReport): string {
   return printed?.text ?? `${one(possible.low)} to ${one(possible.high)}`;
 }
@@ -158,7 +165,10 @@ function halfWith({ nextSieves: [best], fineness: { figure } }: SandReport): num
   return Math.sqrt(Math.max(0, now ** 2 - (best!.widthNow / 2) ** 2 + (best!.width / 2) ** 2));
 }
 
-/** A missing sieve is worth naming where it would narrow the whole ± by a sixth. */
+/**
+ * A missing sieve is worth naming where it would narrow the whole ± by a sixth.
+ * @example sandReports(log).map(worthBuying)
+ */
 export function worthBuying(report: SandReport): boolean {
   const {
     nextSieves: [best],

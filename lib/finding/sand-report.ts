@@ -59,7 +59,10 @@ export interface SandReport {
 /** The smallest and the largest number that the classes allow. */
 export const finenessLimits = { min: 3, max: 300 } as const;
 
-/** A report for each sand of the log that has a usable sieving, in the log's order. */
+/**
+ * A report for each sand of the log that has a usable sieving, in the log's order.
+ * @example sandReports(log)[0]?.fineness.figure.value
+ */
 export function sandReports(log: Log): readonly SandReport[] {
   const sieved = log.sands.filter((sand) => usable(sand).length > 0);
   const pooled = [pooledScatter(sieved, "grab"), pooledScatter(sieved, "split")].find(

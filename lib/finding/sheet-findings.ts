@@ -17,7 +17,10 @@ import {
 } from "./sheet-messages.ts";
 import { axisOf, sheetPoints } from "./sheet-points.ts";
 
-/** The fits that its charts ask for, each told; and for each figure of the foot what its doubt comes from. */
+/**
+ * The fits that its charts ask for, each told; and for each figure of the foot what its doubt comes from.
+ * @example logSheets(log).flatMap(sheetFindings).map(({ text }) => text)
+ */
 export function sheetFindings(sheet: Sheet): readonly Finding[] {
   const lines = sheet.charts.flatMap((chart) =>
     fitsOf(sheet, chart).flatMap(({ y, fit }) => fitFindings(sheet, chart.x, y, fit)),

@@ -47,6 +47,9 @@ type Pair = { readonly x: SheetPoint; readonly y: SheetPoint };
  * drawn over them and added in quadrature. Doubt of x that rows don't share is taken to be small.
  * Rows without both figures are left out. Forms and counts our own.
  * Method: N. R. Draper and H. Smith, Applied Regression Analysis (from memory); Fieller's limits by parabolaOptimum.
+ * @example
+ * const at = (value: number) => ({ value, low: value, high: value });
+ * sheetFit([1, 2, 3, 4].map(at), [2, 4, 6, 8].map(at), "straight").slope?.value // 2
  */
 export function sheetFit(
   xs: readonly (SheetPoint | undefined)[],

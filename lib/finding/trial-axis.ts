@@ -3,12 +3,19 @@
 import { printNumber } from "../quantity/print.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 
-/** "% of damp mass", as it stands after a figure of the axis. */
+/**
+ * "% of damp mass", as it stands after a figure of the axis.
+ * @example axisUnit({ axis: "moisture" }) // "% of damp mass"
+ */
 export function axisUnit({ axis }: Pick<TrialReport, "axis">): string {
   return { moisture: "% of damp mass", clay: "% clay of the dry mix", compactability: "% compactability" }[
     axis
   ];
 }
+/**
+ * What the axis of a trial is called in a sentence.
+ * @example axisName({ axis: "moisture" }) // "moisture"
+ */
 export function axisName({ axis }: Pick<TrialReport, "axis">): string {
   return { moisture: "moisture", clay: "clay", compactability: "compactability" }[axis];
 }
@@ -24,7 +31,10 @@ export function axisPlaces({ result, x }: Pick<TrialReport, "result" | "x">): nu
   return Math.min(aim ? 3 : 2, Math.max(0, 1 - Math.floor(Math.log10(size))));
 }
 
-/** "3.33 (95 %: 3.24 to 3.54)"; "or wider" where a part of the doubt is not known. */
+/**
+ * "3.33 (95 %: 3.24 to 3.54)"; "or wider" where a part of the doubt is not known.
+ * @example placeText({ file: "log.yaml", line: 3, column: 7 }) // "log.yaml:3:7"
+ */
 export function placeText(
   { x, low, high }: { readonly x: number; readonly low: number; readonly high: number },
   report: Pick<TrialReport, "result" | "x">,

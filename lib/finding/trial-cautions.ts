@@ -83,7 +83,10 @@ export const dryingSand: Caution = {
   defers,
 };
 
-/** Those that the batches of a log bring up, the gravest first. */
+/**
+ * Those that the batches of a log bring up, the gravest first.
+ * @example trialCautions(batchFigures(log).figures).map(({ text }) => text)
+ */
 export function trialCautions(rows: readonly BatchFigures[]): readonly Caution[] {
   const tested = (test: TestName): boolean => rows.some(({ tests }) => tests[test] !== undefined);
   const pressed = (["green compression", "green shear", "splitting"] as const).some(tested);

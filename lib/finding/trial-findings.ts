@@ -20,6 +20,7 @@ const tones = ["error", "doubt", "good", "note"];
 /**
  * What a trial says, the weightiest first: what cannot be told apart, the aim, aims out of reach, then curves, batches
  * and rigs by tone. print: a test's number with its unit as the page prints it.
+ * @example trialFindings(trialReport(log)).map(({ text }) => text)
  */
 export function trialFindings(report: TrialReport, print: PrintTest = inOwnUnits): readonly Finding[] {
   if (report.rows.length === 0) return [];

@@ -13,7 +13,10 @@ import type { Finding } from "./finding.ts";
 import * as say from "./trial-messages.ts";
 import * as rig from "./trial-rig-messages.ts";
 
-/** Unlike methods, and the leak that no ± of permeability holds; usable without a trial. */
+/**
+ * Unlike methods, and the leak that no ± of permeability holds; usable without a trial.
+ * @example rigFindings(batchFigures(log).figures).map(({ text }) => text)
+ */
 export function rigFindings(rows: readonly BatchFigures[]): readonly Finding[] {
   return [...unlikeMethods(rows), ...(rows.some(({ tests }) => tests.permeability) ? [rig.wallLeak()] : [])];
 }

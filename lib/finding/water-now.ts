@@ -47,6 +47,7 @@ export interface WaterNow {
  * moisture for 10 of compactability), else, for bentonite sand, through what others have found (publishedSensitivity):
  * so in a trial of clay, where the water only follows. Empty where there is nothing to aim for.
  * Doses: firstDoseKg, firstDoseByCompactabilityKg.
+ * @example waterNow(trialReport(log), log)
  */
 export function waterNow(report: TrialReport, log: Log): readonly WaterNow[] {
   // One batch stands on no axis of a trial, and is enough for a dose.

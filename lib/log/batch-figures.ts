@@ -59,6 +59,7 @@ interface Group {
  * same method and rig, else by the same test, if that has three or more; so does a test that was done once. Where too
  * little was repeated, a single reading's own errors stand, and "repeats" is missing. Steps of the squeeze have no mean: their middle is taken.
  * Pooling: s = √(ΣΣ(x − own mean)² / Σ(n − 1)), GUM 4.2.4; it takes scatter to be about alike in all batches.
+ * @example batchFigures(log).figures[0]?.tests.compactability?.value
  */
 export function batchFigures(log: Pick<Log, "batches">): LogFigures {
   const issues: Issue[] = [];

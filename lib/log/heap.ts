@@ -31,7 +31,9 @@ export interface HeapFigure {
  * ±: as written beside the mass; of one bucket with a ± of its own, buckets times that, since it stands for them all;
  * else the steps and the bias of the scale that is named, and the scatter between the buckets that were weighed.
  * Undefined where the log says nothing of a heap.
- * Example: heap { buckets: 11, bucket: 10.8 kg ± 0.3 kg }: 118.8 kg, low 115.7, high 121.9 (95 % of ± 3.3 surely).
+ * @example
+ * heapFigure(readLog("heap: { buckets: 11, bucket: 10.8 kg ± 0.3 kg }", { name: "log.yaml" }).value!)?.figure
+ * // { value: 118.8, low: 115.7, high: 121.9 }, 95 % of ± 3.3 surely
  */
 export function heapFigure({ heapKg }: { readonly heapKg?: HeapKg }): HeapFigure | undefined {
   if (!heapKg) return undefined;

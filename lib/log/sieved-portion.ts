@@ -13,6 +13,7 @@ import type { RetainedEntry, Sieving } from "./types.ts";
  * rig: its bias within what the founder's check found, the same in every weighing of something.
  * Neither: a bare number, and the figure will be "at least".
  * A loss counts when it is more than 0.3 % of the start mass and more than the steps of the scale explain.
+ * @example sievedPortion(log.sands[0]!.sievings[0]!).held[0]?.label
  */
 export function sievedPortion(sieving: Sieving): SievedPortion {
   const balance = sievingBalance(sieving);
@@ -31,7 +32,10 @@ export function sievedPortion(sieving: Sieving): SievedPortion {
   };
 }
 
-/** Start mass against the sum retained, held against the scale's steps and bias; undefined where either is not in grams. */
+/**
+ * Start mass against the sum retained, held against the scale's steps and bias; undefined where either is not in grams.
+ * @example sievingBalance(log.sands[0]!.sievings[0]!)?.verdict // "good"
+ */
 export function sievingBalance({ startG, retained, unit, scale }: Sieving): MassBalance | undefined {
   if (!startG || unit !== "g" || !(startG.value > 0)) return undefined;
   const retainedG = retained.map(({ mass }) => mass.value);

@@ -50,6 +50,7 @@ const outTo = 200;
  * throws; so does a prior without an sd above 0, and columns that neither points nor priors tell apart.
  * Source: A. Gelman et al., Bayesian Data Analysis, chapter on regression (from memory); against a plain numerical
  * integration in tests/numbers.
+ * @example informedFit([[1, 0], [1, 1], [1, 2]], [1, 2, 4], []).coefficients
  */
 export function informedFit(
   design: readonly (readonly number[])[],

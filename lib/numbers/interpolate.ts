@@ -29,6 +29,7 @@ export function segmentAt(xs: ArrayLike<number>, x: number): number {
 /**
  * y at x on the straight lines through the points (xs, ys); xs strictly upward, else it throws.
  * Outside the points: NaN, for nothing is known there.
+ * Source: algebra.
  * @example linearAt([0, 10], [5, 7], 5) // 6
  */
 export function linearAt(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number {
@@ -43,6 +44,7 @@ export function linearAt(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number
 /**
  * y at x on lines that are straight in ln x: y = y₀ + (y₁ − y₀)·ln(x/x₀)/ln(x₁/x₀), the usual way to read a
  * grading curve (common practice). xs positive and strictly upward, else it throws; outside the points: NaN.
+ * Source: algebra; for grading curves common practice.
  * @example logLinearAt([0.1, 10], [0, 100], 1) // 50
  */
 export function logLinearAt(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number {

@@ -31,6 +31,7 @@ export function quantileSorted(sorted: ArrayLike<number>, p: number): number {
 /**
  * Quantile of values in any order; the values are left as they are. Definition as for quantileSorted.
  * Any NaN among the values gives NaN.
+ * Source: that of quantileSorted.
  * @example quantile([4, 1, 2], 0.5) // 2
  */
 export function quantile(values: ArrayLike<number>, p: number): number {

@@ -24,6 +24,7 @@ export function sum(values: ArrayLike<number>): number {
 /**
  * Weighted mean Σ wᵢxᵢ / Σ wᵢ. Weights ≥ 0, in any unit; values in any unit, which the result keeps.
  * Lists of different lengths, a negative or a not finite weight: throws. No weight at all: NaN.
+ * Source: its definition.
  * @example weightedMean([40, 70], [1, 3]) // 62.5
  */
 export function weightedMean(values: ArrayLike<number>, weights: ArrayLike<number>): number {

@@ -5,6 +5,7 @@ import { sum } from "./sum.ts";
 
 /**
  * Arithmetic mean Σx / n. Empty: NaN.
+ * Source: its definition.
  * @example mean([1, 2, 6]) // 3
  */
 export function mean(values: ArrayLike<number>): number {
@@ -21,7 +22,7 @@ function squaresAboutMean(values: ArrayLike<number>): number {
 
 /**
  * Standard deviation of a sample: √(Σ(x − mean)² / (n − 1)). Fewer than two values: NaN.
- * Two passes with a correction: T. F. Chan, G. H. Golub and R. J. LeVeque, The American Statistician 37 (1983) 242–247.
+ * Method: two passes with a correction, T. F. Chan, G. H. Golub and R. J. LeVeque, The American Statistician 37 (1983) 242–247.
  * @example sampleStandardDeviation([3.0, 3.4, 3.0]) // 0.2309...
  */
 export function sampleStandardDeviation(values: ArrayLike<number>): number {
@@ -47,6 +48,7 @@ export function pooledStandardDeviation(groups: readonly ArrayLike<number>[]): {
 
 /**
  * The middle value, or the mean of the middle two. Empty: NaN.
+ * Source: its definition.
  * @example median([7, 1, 3, 2]) // 2.5
  */
 export function median(values: ArrayLike<number>): number {

@@ -36,6 +36,7 @@ export interface GroupSummary {
 /**
  * The same from means, standard deviations and counts. count: above 1, fractions allowed: fewer than there are values
  * where neighbours go together (effectiveCount).
+ * Source: that of welch.
  * @example welchOf({ mean: 5, sd: 1, count: 3 }, { mean: 2, sd: 1, count: 3 }).t // 3.674...
  */
 export function welchOf(a: GroupSummary, b: GroupSummary, level = 0.95): WelchResult {

@@ -18,7 +18,12 @@ import { inShownUnit, shownUnit, type UnitSystem } from "./shown-units.ts";
 /** That the table is made out for: a mixing tub, in kg. */
 const tubKg = 10;
 
-/** Key figures, the shares to weigh, the strip of numbers and the curve. */
+/**
+ * Key figures, the shares to weigh, the strip of numbers and the curve.
+ * @example
+ * const report = blendReport(log);
+ * "why" in report ? undefined : blendResult(report).title
+ */
 export function blendResult(report: BlendReport, system: UnitSystem = "metric"): Section {
   const { sands } = report;
   const inIt = sands.filter(({ share, high }) => share > 0.0005 || high > 0.01);
@@ -190,7 +195,12 @@ function sievesTable({ curve: blend, target }: BlendReport): Block {
   };
 }
 
-/** What to do next. */
+/**
+ * What to do next.
+ * @example
+ * const report = blendReport(log);
+ * "why" in report ? [] : blendNext(report)
+ */
 export function blendNext({ outside, sands, target, atLeast, leftOut }: BlendReport): Text[] {
   return [
     ...leftOut.map((name) => `Sieve ${name}, washed, on enough sieves for a number.`),

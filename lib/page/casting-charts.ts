@@ -7,7 +7,10 @@ import { systemBeside } from "./casting-print.ts";
 import { fileStem } from "./file-name.ts";
 import { inShownUnit, metric, type ShownUnits, shownUnit } from "./shown-units.ts";
 
-/** One for each question with values, but for those of yes or no, which their counts tell. */
+/**
+ * One for each question with values, but for those of yes or no, which their counts tell.
+ * @example castingCharts(faultsAndSand(log).answers, shownUnits(log)).map(({ name }) => name)
+ */
 export function castingCharts(answers: readonly FaultAnswer[], units: ShownUnits): Chart[] {
   return answers
     .filter(({ question, values }) => question.against !== "degassed" && values.length > 1)

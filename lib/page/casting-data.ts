@@ -13,6 +13,10 @@ import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { systemBeside } from "./casting-print.ts";
 import { figureInShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
 
+/**
+ * Every pour with its castings and what was found on them, beside the pour itself and the sand of its day.
+ * @example castingData(faultsAndSand(log), shownUnits(log)).title
+ */
 export function castingData(report: FaultsAndSand, units: ShownUnits): Section {
   const blocks: Block[] =
     report.pours.length === 0 ? [] : [castingsTable(report), poursTable(report, units), countedFor];

@@ -16,6 +16,10 @@ export function systemBeside({ unit, test }: CastingOf, units: ShownUnits): Unit
   return unit === "°C" || unit === "mm" ? units.recipe : "metric";
 }
 
+/**
+ * How figures of the castings page are printed: in the founder's own units.
+ * @example castingFindings(faultsAndSand(log), log, castingPrintIn(shownUnits(log)))
+ */
 export function castingPrintIn(units: ShownUnits): CastingPrint {
   return {
     number: (value, of) => {

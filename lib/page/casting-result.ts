@@ -11,7 +11,10 @@ import { castingCharts } from "./casting-charts.ts";
 import { castingPrintIn } from "./casting-print.ts";
 import type { ShownUnits } from "./shown-units.ts";
 
-/** The pairs that were named beforehand, a row each. */
+/**
+ * The pairs that were named beforehand, a row each.
+ * @example castingQuestions(faultsAndSand(log), shownUnits(log)).title
+ */
 export function castingQuestions(report: FaultsAndSand, units: ShownUnits): Section {
   const rows = report.answers.map((answer, i) => questionRow(answer, report.adjusted[i], units));
   const blocks: Block[] =
@@ -69,7 +72,10 @@ function questionRow(
   return [question.fault, limit, count(true), count(false), told, p(asked?.p), p(adjusted), p(asked?.least)];
 }
 
-/** Faults that were found: what comes first outside the sand, then the sand, with where it stood. */
+/**
+ * Faults that were found: what comes first outside the sand, then the sand, with where it stood.
+ * @example castingCauses(faultsAndSand(log), log, shownUnits(log)).title
+ */
 export function castingCauses(
   report: FaultsAndSand,
   log: Pick<Log, "aims" | "metal" | "bond">,

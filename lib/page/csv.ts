@@ -14,6 +14,7 @@ import { visible } from "./visible.ts";
  * own. Where the ± of a figure is a lower bound, a column after it says "at least". A table's foot is a file of its own,
  * "<table>-foot.csv". Beside a column of ranges stand their ends as plain numbers, "from" and "to". A cell that a spreadsheet could take for a formula is led by an apostrophe; a plain number such as -3.2 is not. Faults
  * stand in a last column of their own; so does it that the data are invented.
+ * @example Object.keys(writeCsv(fineness.run(log))) // file names
  */
 export function writeCsv(page: Page): { [fileName: string]: string } {
   const files: { [fileName: string]: string } = {};

@@ -14,7 +14,10 @@ import { systemOf } from "./diary-print.ts";
 import { fileStem } from "./file-name.ts";
 import { inShownUnit, metric, type ShownUnits, shownUnit } from "./shown-units.ts";
 
-/** One for each test and method: with limits where there are enough values, points alone where there are two at least. */
+/**
+ * One for each test and method: with limits where there are enough values, points alone where there are two at least.
+ * @example diaryCharts(controlReport(log), shownUnits(log)).map(({ name }) => name)
+ */
 export function diaryCharts(report: ControlReport, units: ShownUnits): readonly Chart[] {
   const drawn = (system: ShownUnits): Chart[] => [
     ...report.controlled.map((one) => limited(one, report, system)),

@@ -11,7 +11,10 @@ import { systemOf } from "./diary-print.ts";
 import { figureInShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
 import { testFormula } from "./test-formulas.ts";
 
-/** Events first, then the values. */
+/**
+ * Events first, then the values.
+ * @example diaryData(controlReport(log), shownUnits(log)).title
+ */
 export function diaryData(report: ControlReport, units: ShownUnits): Section {
   const events = eventsTable(report, units);
   return {

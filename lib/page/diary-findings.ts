@@ -15,6 +15,10 @@ const small: readonly string[] = [
   "diary/rig-share",
 ];
 
+/**
+ * The findings of a diary as blocks, smaller notes folded.
+ * @example diaryFindingBlocks(diaryFindings(controlReport(log))).length
+ */
 export function diaryFindingBlocks(findings: readonly Finding[]): Block[] {
   const isSmall = ({ code, tone }: Finding): boolean => tone === "note" && small.includes(code);
   const block = (finding: Finding): Block => ({ kind: "finding", finding });
@@ -24,7 +28,12 @@ export function diaryFindingBlocks(findings: readonly Finding[]): Block[] {
   ];
 }
 
-/** Which figures are in hand, which have moved, which cannot be told; then the first finding that asks for something. */
+/**
+ * Which figures are in hand, which have moved, which cannot be told; then the first finding that asks for something.
+ * @example
+ * const report = controlReport(log);
+ * diaryAnswer(report, diaryFindings(report))
+ */
 export function diaryAnswer(report: ControlReport, findings: readonly Finding[]): Text[] {
   const { controlled, few, lastDate } = { ...report, ...report.diary };
   if (controlled.length === 0) {

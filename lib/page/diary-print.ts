@@ -9,7 +9,10 @@ export function systemOf({ test }: Pick<DiarySeries, "test">, units: ShownUnits)
   return test === undefined ? "metric" : units.of(test);
 }
 
-/** No unit of a diary has a zero of its own, so a difference is converted as a number is. */
+/**
+ * No unit of a diary has a zero of its own, so a difference is converted as a number is.
+ * @example diaryFindings(controlReport(log), diaryPrintIn(shownUnits(log)))
+ */
 export function diaryPrintIn(units: ShownUnits): DiaryPrint {
   const to = (value: number, of: Pick<DiarySeries, "unit" | "test">): number =>
     inShownUnit(value, of.unit, systemOf(of, units)).value;

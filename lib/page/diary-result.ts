@@ -9,6 +9,10 @@ import { diaryCharts } from "./diary-charts.ts";
 import { systemOf } from "./diary-print.ts";
 import { inShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
 
+/**
+ * The control charts of a diary with their tables.
+ * @example diaryResult(controlReport(log), shownUnits(log)).title
+ */
 export function diaryResult(report: ControlReport, units: ShownUnits): Section {
   const { controlled } = report;
   const charts = diaryCharts(report, units).map((chart): Block => ({ kind: "chart", chart }));

@@ -9,7 +9,10 @@ import { figureText } from "../finding/sand-findings.ts";
 import type { SandReport } from "../finding/sand-report.ts";
 import type { Band } from "../sand/band.ts";
 
-/** Strip against usual ranges, grain curves, bars by sieve, and for each sand with a figure what its doubt comes from. */
+/**
+ * Strip against usual ranges, grain curves, bars by sieve, and for each sand with a figure what its doubt comes from.
+ * @example grainCharts(sandReports(log), []).map(({ name }) => name)
+ */
 export function grainCharts(reports: readonly SandReport[], ranges: readonly Band[]): readonly Chart[] {
   const drawn: Chart[] = [];
   const marked = reports.filter(({ printed, trusted }) => printed && trusted);

@@ -6,7 +6,10 @@ import { printNumber } from "../quantity/print.ts";
 import { sheet } from "../sheet/sheet.ts";
 import type { Block, Section, TableCell } from "./blocks.ts";
 
-/** The sieve sets and scales, the sievings with their losses, and what each sieve held. */
+/**
+ * The sieve sets and scales, the sievings with their losses, and what each sieve held.
+ * @example grainData(sandReports(log)).title
+ */
 export function grainData(reports: readonly SandReport[]): Section {
   const rows = reports.flatMap(({ sand, sievings, balances }) =>
     sievings.map((sieving): (string | TableCell)[] => {

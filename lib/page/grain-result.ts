@@ -9,7 +9,10 @@ import { kurtosisClass, skewnessClass, sortingClass } from "../sand/folk-ward.ts
 import type { Block, KeyFigure, Section } from "./blocks.ts";
 import { grainCharts } from "./grain-charts.ts";
 
-/** Key figures, charts, and the grain measures as sentences; further ones on demand. */
+/**
+ * Key figures, charts, and the grain measures as sentences; further ones on demand.
+ * @example grainResult(sandReports(log), []).title
+ */
 export function grainResult(reports: readonly SandReport[], ranges: readonly Band[]): Section {
   const blocks: Block[] = [{ kind: "figures", figures: reports.map(keyFigure) }];
   blocks.push(...grainCharts(reports, ranges).map((chart): Block => ({ kind: "chart", chart })));

@@ -8,6 +8,10 @@ import type { Block, Section, TableBlock, TableCell } from "./blocks.ts";
 import { bandText } from "./heap-text.ts";
 import { inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 
+/**
+ * The heap's record: what it was, what went in and what came out.
+ * @example heapData(heapReport(log), log).title
+ */
 export function heapData(report: HeapReport, log: Log, units: ShownUnits = shownUnits(log)): Section {
   const system = units.recipe;
   const have = report.mending?.have ?? [];

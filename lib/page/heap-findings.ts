@@ -13,6 +13,10 @@ import { bandText, poursText } from "./heap-text.ts";
 import { inShownUnit, shownUnit } from "./shown-units.ts";
 import { massFigureText, massText } from "./trial-print.ts";
 
+/**
+ * What mends the heap, and what its record says of burnt sand.
+ * @example heapFindings(heapReport(log), "metric").map(({ text }) => text)
+ */
 export function heapFindings(report: HeapReport, system: UnitSystem): readonly Finding[] {
   const { burnOut, mending, season, missing } = report;
   return [

@@ -15,7 +15,10 @@ import { inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-uni
 
 type Part = "liveClayOfDryMixPercent" | "deadClayOfDryMixPercent" | "finesOfGrainPercent" | "dryKg";
 
-/** The section "The season"; without a record of pours it has no blocks. */
+/**
+ * The section "The season"; without a record of pours it has no blocks.
+ * @example heapSeasonSection(heapReport(log), log).title
+ */
 export function heapSeasonSection(
   report: HeapReport,
   log: Log,

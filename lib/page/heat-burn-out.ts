@@ -14,7 +14,10 @@ import { inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-uni
 
 type System = ShownUnits["recipe"];
 
-/** The hazards of a log that pours: before its figures. None where nothing is poured or planned. */
+/**
+ * The hazards of a log that pours: before its figures. None where nothing is poured or planned.
+ * @example heatCautions(log).map(({ text }) => text)
+ */
 export function heatCautions(log: Log): readonly Caution[] {
   const pours = log.events.some(({ kind }) => kind === "pour") || log.planned !== undefined;
   return [...(pours ? [frozenIsHot] : []), ...(pours || log.weather ? [waterOnHotSand] : [])];
@@ -23,6 +26,7 @@ export function heatCautions(log: Log): readonly Caution[] {
 /**
  * The section "Heat and burn-out" of a log with pours or a plan: clay burnt for each kilogram of metal as a range, depths
  * by section with their chart, freezing for comparison. Without pours it has no blocks.
+ * @example heatAndBurnOut(log).title
  */
 export function heatAndBurnOut(log: Log, units: ShownUnits = shownUnits(log)): Section {
   const section = { role: "result", title: "Heat and burn-out" } as const;

@@ -11,7 +11,10 @@ import { inShownUnit, type ShownUnits, shownUnit, shownUnits } from "./shown-uni
 type System = ShownUnits["recipe"];
 const KG_PER_LB = 0.45359237;
 
-/** The findings of heat and burn-out, the answer first; none where nothing is poured or planned. */
+/**
+ * The findings of heat and burn-out, the answer first; none where nothing is poured or planned.
+ * @example heatFindings(log).map(({ text }) => text)
+ */
 export function heatFindings(
   log: Log,
   units: ShownUnits = shownUnits(log),

@@ -8,7 +8,10 @@ import { type MulledState, mullingEfficiencyPercent } from "../sand/mulling-effi
 import type { Block, Section, TableCell, TableColumn } from "./blocks.ts";
 import { inShownUnit, shownUnit, type UnitSystem } from "./shown-units.ts";
 
-/** Readings in the order of the log, those of one way together. */
+/**
+ * Readings in the order of the log, those of one way together.
+ * @example mullingData(mullingReport(log)).title
+ */
 export function mullingData(report: MullingReport, system: UnitSystem = "metric"): Section {
   const blocks: Block[] = [];
   const readings = report.ways.flatMap(({ trial }) => trial.readings.map((reading) => ({ trial, reading })));

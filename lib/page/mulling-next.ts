@@ -5,7 +5,10 @@ import type { MulledWay, MullingReport } from "../finding/mulling-report.ts";
 import { printNumber } from "../quantity/print.ts";
 import type { Text } from "./blocks.ts";
 
-/** Steps for each way of mulling, then for the muller. */
+/**
+ * Steps for each way of mulling, then for the muller.
+ * @example mullingNext(mullingReport(log))
+ */
 export function mullingNext({ ways, logged }: MullingReport): Text[] {
   if (ways.length === 0)
     return [

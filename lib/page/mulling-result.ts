@@ -13,7 +13,10 @@ import { figureInShownUnit, inShownUnit, shownUnit, type UnitSystem } from "./sh
 /** How many places of the minutes a curve is drawn at. */
 const places = 16;
 
-/** Key figures, the chart, a table of full bond and times; the muller's arithmetic. */
+/**
+ * Key figures, the chart, a table of full bond and times; the muller's arithmetic.
+ * @example mullingResult(mullingReport(log)).title
+ */
 export function mullingResult(report: MullingReport, system: UnitSystem = "metric"): Section {
   const { ways } = report;
   const curved = ways.filter(({ curve }) => curve);
@@ -28,7 +31,10 @@ export function mullingResult(report: MullingReport, system: UnitSystem = "metri
   return { role: "result", title: "How long is enough", blocks };
 }
 
-/** A strength with its ±, in the page's unit; open above where the readings do not close it. */
+/**
+ * A strength with its ±, in the page's unit; open above where the readings do not close it.
+ * @example strengthText({ value: 78, low: 74, high: 82 }, "metric")
+ */
 export function strengthText(of: MullingInterval, system: UnitSystem): string {
   const { value, low, high, unit } = figureInShownUnit(of, "kPa", system);
   if (low === high) return `${Number(value.toPrecision(3))} ${unit}`;

@@ -8,7 +8,12 @@ import { recipeParts, weightText } from "./recipe-parts.ts";
 /** More loads than this have their lines on paper of their own: the card stays one sheet. */
 const mostLines = 14;
 
-/** Of a recipe that wants water; one that is too wet already has no card to mix by. */
+/**
+ * Of a recipe that wants water; one that is too wet already has no card to mix by.
+ * @example
+ * const plan = recipePlan(log);
+ * "why" in plan ? undefined : recipeCard(plan, recipeUnits(log), "Spring heap").summary
+ */
 export function recipeCard(plan: RecipePlan, system: UnitSystem, title: string): FoldBlock {
   const { loads, loadKg } = plan;
   const kg = (whole: number) => weightText(whole / loads, system);

@@ -12,6 +12,12 @@ const rows: { readonly [share in ComesTo]: readonly [what: string, unit: string]
   waterPerClay: ["all water", "to one of dry clay, by mass"],
 };
 
+/**
+ * What a recipe comes to as shares, on each basis.
+ * @example
+ * const plan = recipePlan(log);
+ * "why" in plan ? undefined : recipeComesTo(plan).caption
+ */
 export function recipeComesTo({ comesTo, taken }: RecipePlan): TableBlock {
   return {
     kind: "table",

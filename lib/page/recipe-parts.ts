@@ -16,7 +16,10 @@ export interface RecipePart {
   readonly note: string;
 }
 
-/** As the log asks for; else as the recipe's own amounts were typed; else as its batches were. */
+/**
+ * As the log asks for; else as the recipe's own amounts were typed; else as its batches were.
+ * @example recipeUnits(log)
+ */
 export function recipeUnits(log: Log): UnitSystem {
   const { units, recipe } = log;
   if (units) return units;

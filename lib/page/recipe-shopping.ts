@@ -31,6 +31,12 @@ export function shoppingLines({ masses, additives }: RecipePlan, prices?: Logged
   });
 }
 
+/**
+ * What to buy for a recipe, in bags, and what it costs.
+ * @example
+ * const plan = recipePlan(log);
+ * "why" in plan ? [] : recipeShopping(plan, log, recipeUnits(log))
+ */
 export function recipeShopping(plan: RecipePlan, { prices }: Log, system: UnitSystem): readonly Block[] {
   const lines = shoppingLines(plan, prices);
   const priced = lines.filter((line) => line.purchase);

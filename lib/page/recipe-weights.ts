@@ -7,7 +7,12 @@ import { inBuckets } from "../sand/recipe-loads.ts";
 import type { Block, TableBlock, TableCell } from "./blocks.ts";
 import { recipeParts, weightText } from "./recipe-parts.ts";
 
-/** The table of weights, and the buckets where the log weighs some. */
+/**
+ * The table of weights, and the buckets where the log weighs some.
+ * @example
+ * const plan = recipePlan(log);
+ * "why" in plan ? [] : recipeWeights(plan, recipeUnits(log))
+ */
 export function recipeWeights(plan: RecipePlan, system: UnitSystem): readonly Block[] {
   const { loads, masses, waterKg } = plan;
   const cell = (kg: number): TableCell => ({ text: weightText(kg, system), number: kg });

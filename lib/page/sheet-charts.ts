@@ -10,7 +10,10 @@ import { axisOf, rowName, type SheetPoint, sheetPoints } from "../finding/sheet-
 import type { Sheet, SheetChart } from "../sheet/sheet.ts";
 import { fileStem } from "./file-name.ts";
 
-/** Names on x make a chart for each y, with a row for each name; figures and dates make panels over one axis. */
+/**
+ * Names on x make a chart for each y, with a row for each name; figures and dates make panels over one axis.
+ * @example logSheets(log).flatMap(sheetCharts).map(({ name }) => name)
+ */
 export function sheetCharts(sheet: Sheet): readonly Chart[] {
   return sheet.charts.flatMap((chart) =>
     sheet.column(chart.x).kind === "text" ? byNames(sheet, chart) : [against(sheet, chart)],

@@ -11,7 +11,10 @@ import type { Block, Text } from "./blocks.ts";
 const written = ({ name, takes }: FormulaFunction): string => `${name}(${takes})`;
 const told = (one: FormulaFunction): string => `${written(one)}, ${one.gives}`;
 
-/** Signs, functions of a row, figures over the rows, and the models of the sand; folded on a screen. */
+/**
+ * Signs, functions of a row, figures over the rows, and the models of the sand; folded on a screen.
+ * @example sheetFunctions().kind
+ */
 export function sheetFunctions(): Block {
   const general = new Set<FormulaFunction>([...plainFunctions, ...aggregateFunctions]);
   const models = formulaFunctions.filter((one) => !general.has(one));

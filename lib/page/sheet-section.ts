@@ -14,7 +14,10 @@ export interface SheetSectionOptions {
   readonly scales?: readonly SheetScale[];
 }
 
-/** Its note, named values, table with foot and formulas, what is said of its ±, and its charts. */
+/**
+ * Its note, named values, table with foot and formulas, what is said of its ±, and its charts.
+ * @example logSheets(log).map((sheet) => sheetSection(sheet).title)
+ */
 export function sheetSection(sheet: Sheet, options: SheetSectionOptions = {}): Section {
   const { logged, scales = [] } = options;
   const named = new Set(sheet.columns.length === 0 ? [] : scaleNames(logged));

@@ -14,6 +14,7 @@ const SHOWN_ROWS = 40;
  * The sheet's table; figures of the foot stand under the column that they are about, where they are in its unit, and the
  * others in a second table. logged: the sheet as it stands in the log, for the ± that was typed with a reading; it goes
  * into the CSV file, so that the file can be read again as the sheet's rows.
+ * @example logSheets(log).flatMap((sheet) => sheetTable(sheet))
  */
 export function sheetTable(sheet: Sheet, logged?: LoggedSheet): readonly Block[] {
   const { columns, rowCount, foot } = sheet;
@@ -118,7 +119,10 @@ function footTable(sheet: Sheet, apart: readonly FootFigure[]): TableBlock {
   };
 }
 
-/** "3.05 ± 0.10 % of damp mass": a figure of the foot in a sentence. */
+/**
+ * "3.05 ± 0.10 % of damp mass": a figure of the foot in a sentence.
+ * @example logSheets(log).flatMap(({ foot }) => foot.map(footText))
+ */
 export function footText({ cell }: FootFigure): string | undefined {
   if (cell.kind !== "figure") return undefined;
   const unit = cell.unit?.text;

@@ -33,7 +33,10 @@ const typedInUs = /^(psi|lbf?|oz|in|ft|inH2O|°F( difference)?|US .*|lb\/(ft|in)
 /** Counted alike everywhere: they tell nothing of a founder's system. */
 const neutral = /^(s|min|h|d)$/;
 
-/** The unit that stands for a metric one in a system. */
+/**
+ * The unit that stands for a metric one in a system.
+ * @example shownUnit("kPa", "US") // "psi"
+ */
 export function shownUnit(unit: string, system: UnitSystem): string {
   return system === "US" ? (pairs[unit] ?? unit) : unit;
 }
@@ -60,7 +63,12 @@ export function differenceInShownUnit(value: number, unit: string, system: UnitS
   return shown === unit ? value : convertDifference(value, unitNamed(unit)!, unitNamed(shown)!);
 }
 
-/** A figure's number and the ends of its interval, all in the unit that is printed. */
+/**
+ * A figure's number and the ends of its interval, all in the unit that is printed.
+ * @example
+ * figureInShownUnit({ value: 68.9476, low: 62.0528, high: 75.8423 }, "kPa", "US")
+ * // { value: 10.0, low: 9.0, high: 11.0, unit: "psi" }
+ */
 export function figureInShownUnit<
   F extends { readonly value: number; readonly low: number; readonly high: number },
 >(
@@ -76,6 +84,7 @@ export function figureInShownUnit<
  * What a log is printed in: its `units` if it says them; else each test, and the recipes, in the system that most
  * readings were typed in (a reading counts once, by most of its figures). Bare numbers, seconds, percentages and ties
  * count as metric. A test that nobody typed in units of its own, such as a permeability read as a number, has none to show.
+ * @example shownUnits(log).of("green compression")
  */
 export function shownUnits({ units, batches }: Pick<Log, "units" | "batches">): ShownUnits {
   if (units !== undefined) return { of: () => units, recipe: units };

@@ -16,7 +16,10 @@ const small: readonly string[] = [
   "rig/wall-leak",
 ];
 
-/** Every finding as a block, those that are notes on the side in a fold at the end. */
+/**
+ * Every finding as a block, those that are notes on the side in a fold at the end.
+ * @example findingBlocks(trialFindings(trialReport(log)))
+ */
 export function findingBlocks(findings: readonly Finding[]): Block[] {
   const isSmall = ({ code, tone }: Finding): boolean => tone === "note" && small.includes(code);
   const block = (finding: Finding): Block => ({ kind: "finding", finding });

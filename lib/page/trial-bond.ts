@@ -31,6 +31,7 @@ const parts: readonly (readonly [Part, TableColumn, string])[] = [
  * Water per clay, available and working bond, and equilibrium moisture of each batch, with the ± of readings and
  * relations, which clay is meant, and why a figure is missing; mulling efficiency where a reference was mulled. The
  * section is empty where no batch has a figure and none could have one (no clay known and nothing tested).
+ * @example trialBond(batchFigures(log).figures, log).title
  */
 export function trialBond(rows: readonly BatchFigures[], log: Log): Section {
   const found = rows.map((row) => bondFigures(row, log.bond));

@@ -22,6 +22,7 @@ import { surfaceCharts } from "./trial-surfaces.ts";
  * Response curves with the aim, the chance of meeting the aims, where the next batch would help, and the surfaces of a
  * trial in which two things were varied.
  * units: as the readings were typed unless given.
+ * @example trialCharts(trialReport(log))[0]?.spec(720) // plain JSON for any Vega-Lite tool
  */
 export function trialCharts(
   report: TrialReport,
@@ -162,7 +163,10 @@ function wantedOf(
     : { band: { low, high, label: "usual range", tag: says.includes("our own") ? "our own" : "read" } };
 }
 
-/** The squeeze against compactability; undefined with fewer than two batches that have both. */
+/**
+ * The squeeze against compactability; undefined with fewer than two batches that have both.
+ * @example handChart(batchFigures(log).figures)?.name // "hand"
+ */
 export function handChart(
   rows: readonly BatchFigures[],
   aim?: { low: number; high: number },

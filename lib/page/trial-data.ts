@@ -33,6 +33,7 @@ const tests: readonly TestName[] = [
 /**
  * The batches with what went in, the rigs in a sentence each, and every figure with its ±.
  * units: as the readings of these batches were typed unless given (shownUnits of a log heeds what the log asks for).
+ * @example trialData(batchFigures(log).figures).title
  */
 export function trialData(
   rows: readonly BatchFigures[],

@@ -54,7 +54,10 @@ export function testNumber(value: number, test: string, units: ShownUnits): stri
   return String(Number(shown.toPrecision(3)));
 }
 
-/** A test's number with its unit in the page's own units, for the findings. */
+/**
+ * A test's number with its unit in the page's own units, for the findings.
+ * @example trialFindings(trialReport(log), printTestIn(shownUnits(log)))
+ */
 export function printTestIn(units: ShownUnits): PrintTest {
   return (value, test) => {
     const { unit } = workedUnits[test];

@@ -12,7 +12,10 @@ import type { Block, KeyFigure, Section, TableRow } from "./blocks.ts";
 import { type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 import { handChart, trialCharts } from "./trial-charts.ts";
 
-/** Key figures, curves, chances; what to add to a heap; the hand against compactability. */
+/**
+ * Key figures, curves, chances; what to add to a heap; the hand against compactability.
+ * @example trialResult(trialReport(log)).title
+ */
 export function trialResult(
   report: TrialReport,
   units: ShownUnits = shownUnits({ batches: report.rows.map(({ batch }) => batch) }),

@@ -17,7 +17,10 @@ const parts: readonly (readonly [Exclude<keyof RecipeFigures, "missing" | "assum
   ["waterPerClay", { head: "Water per clay", unit: "by mass", align: "number" }],
 ];
 
-/** A fold with the shares of every batch that was weighed, with their ±; nothing where none was. */
+/**
+ * A fold with the shares of every batch that was weighed, with their ±; nothing where none was.
+ * @example recipeShares(batchFigures(log).figures).length
+ */
 export function recipeShares(rows: readonly BatchFigures[]): readonly Block[] {
   const weighed = rows.filter(({ recipe }) => recipe);
   if (weighed.length === 0) return [];

@@ -21,6 +21,7 @@ export interface TrialStanding {
 /**
  * The batches of a log against the usual ranges of its metal and bond and the typical curves (batchStandings), in the
  * units that the page is printed in. varied: what the trial varies on purpose. gfn: the sand's grain fineness number.
+ * @example trialStanding(batchFigures(log).figures, log).findings.map(({ text }) => text)
  */
 export function trialStanding(
   rows: readonly BatchFigures[],

@@ -16,6 +16,7 @@ import { massFigureText, massText } from "./trial-print.ts";
 /**
  * The first dose for sand like the last batch, by the surest of the founder's instruments; none where nothing is aimed
  * at or nothing was tested. For 10 kg of heap (or 10 lb), and for the log's heap where its mass is known.
+ * @example waterFindings(trialReport(log), log).map(({ text }) => text)
  */
 export function waterFindings(
   report: TrialReport,
@@ -117,7 +118,10 @@ const range = ({ value, low, high }: Figure, unit?: string): string =>
     ...(unit === undefined ? {} : { unit }),
   }).text;
 
-/** The next batch in what to weigh, a sentence; undefined where nothing is wanted or no recipe is known. */
+/**
+ * The next batch in what to weigh, a sentence; undefined where nothing is wanted or no recipe is known.
+ * @example nextBatchWords(trialReport(log))
+ */
 export function nextBatchWords(
   report: TrialReport,
   units: ShownUnits = shownUnits({ batches: report.rows.map(({ batch }) => batch) }),

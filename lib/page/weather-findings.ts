@@ -17,7 +17,10 @@ type System = ShownUnits["recipe"];
 
 export const coverWords = { none: "uncovered", sheet: "a sheet", lid: "a lid" } as const;
 
-/** The findings of water for tomorrow, the answer first; one that says what is missing, or none without `weather:`. */
+/**
+ * The findings of water for tomorrow, the answer first; one that says what is missing, or none without `weather:`.
+ * @example weatherFindings(log).map(({ text }) => text)
+ */
 export function weatherFindings(
   log: Log,
   units: ShownUnits = shownUnits(log),

@@ -16,6 +16,7 @@ import { coverWords, weatherFindings } from "./weather-findings.ts";
 /**
  * The section "Water for tomorrow" of a log with `weather:`: the loss uncovered and covered as ranges, what to temper
  * to, the chart over the hours. Without `weather:` it has no blocks; where something is missing it says what.
+ * @example waterForTomorrow(log).title
  */
 export function waterForTomorrow(log: Log, units: ShownUnits = shownUnits(log)): Section {
   const section = { role: "result", title: "Water for tomorrow" } as const;

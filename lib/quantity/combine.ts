@@ -34,7 +34,10 @@ export function combine<const Given extends Inputs>(
   return figure(lift(fn, inputs), options);
 }
 
-/** combine without the figure: a spread to be used inside another. */
+/**
+ * combine without the figure: a spread to be used inside another.
+ * @example figure(lift(([a, b]) => a! - b!, [spread("5 ± 1 g"), 2])).value // 3
+ */
 export function lift<const Given extends Inputs>(
   fn: (values: Values<Given>) => number,
   inputs: Given,

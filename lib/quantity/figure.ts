@@ -33,6 +33,7 @@ export interface Figure extends Spread {
 /**
  * The figure of a spread. draws: a power of two, 4,096 unless asked for.
  * A spread without sources is exact: sd 0, low and high its value.
+ * @example figure(spread("12.4 ± 0.1 g")).high // 12.495
  */
 export function figure(spread: Spread, options: { readonly draws?: number } = {}): Figure {
   const { value, sources } = spread;

@@ -14,7 +14,9 @@ import { requireAboveZero, requireFromZero } from "./require.ts";
  * DRY mass, from above to above balance, balance 0 or more; else RangeError. A critical moisture above from counts as
  * from: all of it falls.
  * Source: standard texts of drying (from memory). Turned often, a layer dries faster than one that lies.
- * Example: 20 kg/m², 0.15 kg/(m² h), 6 to 3.5 %, critical 5 %, balance 0.2 %: 3.73 h.
+ * @example
+ * dryingHours({ dryKgM2: 20, rateKgM2H: 0.15, fromOfDryPercent: 6, toOfDryPercent: 3.5,
+ *   criticalOfDryPercent: 5, balanceOfDryPercent: 0.2 }) // 3.73
  */
 export function dryingHours({
   dryKgM2,
@@ -59,7 +61,10 @@ const CRITICAL_OF_DRY_PERCENT = 5;
  * above to, to above 0. airC: 0 to 60 °C; relativeHumidityPercent: 0 to 100; airMS: 0 to 10. Else RangeError. ∞ where
  * the air takes nothing up. Without turning the skin dries and the inside does not: test before it is used, never pour
  * on it before that.
- * Source: openWaterKgM2H and dryingHours. Example: 50 mm from 5 to 4 % at 20 °C, 50 % and 0.5 m/s: 2.6 to 15.9 h.
+ * Source: openWaterKgM2H and dryingHours.
+ * @example
+ * airingHours({ layerMm: 50, fromOfDampPercent: 5, toOfDampPercent: 4,
+ *   airC: 20, relativeHumidityPercent: 50, airMS: 0.5 }) // { low: 2.6, high: 15.9 }
  */
 export function airingHours({
   layerMm,

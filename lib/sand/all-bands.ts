@@ -4,7 +4,10 @@ import type { Band } from "./band.ts";
 import { bands } from "./bands.ts";
 import { bondNames, metalNames } from "./metals.ts";
 
-/** All bands, bond by bond and metal by metal; with anyMetal only the first metal's copy is kept. */
+/**
+ * All bands, bond by bond and metal by metal; with anyMetal only the first metal's copy is kept.
+ * @example everyBand().filter(decides).length > 10 // true
+ */
 export function everyBand(): readonly Band[] {
   return bondNames.flatMap((bond) =>
     metalNames.flatMap((metal, place) =>

@@ -15,7 +15,7 @@ const heavy = 1e4;
  * A blend is linear in dry mass, and so is the fineness number, which is a mean over mass. What no blend reaches ends at the nearest one.
  * Where several blends come as near (three sands to one number), one of them is given: see blendPairs.
  * Method: non-negative least squares with a heavy row of ones, C. L. Lawson and R. J. Hanson, Solving Least Squares Problems (1974), chapter 23.
- * Example: { of: [[45], [70]], to: [60] }: [0.4, 0.6].
+ * @example blendShares({ of: [[45], [70]], to: [60] }) // [0.4, 0.6]
  */
 export function blendShares({
   of,
@@ -40,7 +40,11 @@ export function blendShares({
   return total > 0 ? x.map((share) => share / total) : of.map((_, j) => (j === 0 ? 1 : 0));
 }
 
-/** The figure of a blend: Σ share × figure. Shares and figures of one length, else throws. Example: ([0.4, 0.6], [45, 70]): 60. */
+/**
+ * The figure of a blend: Σ share × figure. Shares and figures of one length, else throws.
+ * Source: a mean over mass.
+ * @example blended([0.4, 0.6], [45, 70]) // 60
+ */
 export function blended(shares: ArrayLike<number>, figures: ArrayLike<number>): number {
   invariant(shares.length === figures.length, "a blend has a share for each figure");
   let all = 0;
@@ -61,7 +65,9 @@ export interface BlendPair {
  * first where every sand has a cost, else those nearest each other in number first, which leave the least of a gap.
  * numbers: of each sand, finite; wanted: the number; costs: of a kilogram of each, in any currency. Empty: no pair reaches it.
  * Source: two linear conditions leave at most two shares above 0 in a basic solution (from memory).
- * Example: { numbers: [45, 70, 58], wanted: 60 }: places 2 and 1 (0.833, 0.167), then 0 and 1 (0.4, 0.6).
+ * @example
+ * blendPairs({ numbers: [45, 70, 58], wanted: 60 })
+ * // [{ of: [2, 1], shares: [0, 0.167, 0.833] }, { of: [0, 1], shares: [0.4, 0.6, 0] }]
  */
 export function blendPairs({
   numbers,

@@ -14,7 +14,9 @@ const BOILING = 2257;
  * sandKg: > 0, or a rate (kg a minute), then so is the answer. fromC above toC, toC 100 °C unless given; waterC: 0 to 100.
  * sandKJKgK, latentKJKg: > 0. Else RangeError. Takes all water to leave as steam; it scalds.
  * Source: heat balance; the trade article "Effectively cooling molding sands" works it so.
- * Example: 907.2 kg/min from 150 to 100 °C, water 21.1 °C, 0.837 and 2265 kJ: 14.6 kg/min (32.2 lb).
+ * @example
+ * waterBoiledOffKg({ sandKg: 907.2, fromC: 150, toC: 100, waterC: 21.1, sandKJKgK: 0.837, latentKJKg: 2265 })
+ * // 14.6, which is 32.2 lb
  */
 export function waterBoiledOffKg({
   sandKg,
@@ -42,7 +44,9 @@ export function waterBoiledOffKg({
  *
  * pouredC above freezing; moistureOfDampPercent: above 0, below 100; sandC: 0 to below 100. Else RangeError.
  * An upper bound: most of the heat leaves by other ways, and steam condenses again in the cold sand behind.
- * Source: heat balance on properties from memory. Example: aluminium from 720 °C into 3.5 %: 0.23 kg.
+ * Source: heat balance on properties from memory.
+ * @example
+ * mostWaterPerKgMetal({ metal: metalHeats.aluminium[0], pouredC: 720, moistureOfDampPercent: 3.5 }) // 0.23
  */
 export function mostWaterPerKgMetal({
   metal,

@@ -63,7 +63,9 @@ export function bondRelations({ strengthKPa, moistureOfDampPercent, compactabili
  * The curves behind it are for new clay and silica sand; natural-bonded sands have no bond state by this.
  * Source: ICRI Report 610 (2003), Heine–Green parameters; S. Honeyman, Modern Casting, Dec 2014. Both print the same
  * constants. A form 3.65 s / (120 − c) that goes round was found in neither, and is a quarter of it.
- * Example: 20 psi (137.9 kPa), 3.5 %, 45 %: 6.706, 3.511, 52.4.
+ * @example
+ * bondState({ strengthKPa: 137.9, moistureOfDampPercent: 3.5, compactabilityPercent: 45 })
+ * // { availableBondPercent: 6.706, workingBondPercent: 3.511, mullerEfficiencyPercent: 52.4 }
  */
 export function bondState(state: State): BondState {
   const { strengthKPa, moistureOfDampPercent, compactabilityPercent } = state;

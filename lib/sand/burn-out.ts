@@ -83,7 +83,9 @@ interface Question {
  * if its limit is taken literally. The other metals: our own, from the same model.
  * clayKind left out: from the lower end of sodium to the upper of calcium bentonite.
  * A gap at the face, water in the sand and early shake-out burn less; cores, corners and thick sections in thin sand more.
- * Example: burntSandPerKgMetal({ metal: "grey iron", clayKind: "sodium bentonite" }): 0.25 to 0.40, middle 0.316.
+ * Source: iron by Giesserei Lexikon, "Wear factor"; the others by plateHeatedDepths, our own.
+ * @example
+ * burntSandPerKgMetal({ metal: "grey iron", clayKind: "sodium bentonite" }) // { low: 0.25, high: 0.40 }
  */
 export function burntSandPerKgMetal({ metal, clayKind }: Question): BurntPerKg {
   const of = RANGES[metal];
@@ -112,7 +114,11 @@ export function burntSandPerKgMetal({ metal, clayKind }: Question): BurntPerKg {
 
 /**
  * Live clay burnt, kg for each kg of metal: burntSandPerKgMetal × clay/100. liveClayPercent: of the dry mix, 0 to 100, else
- * RangeError. Example: 8 % live sodium bentonite under aluminium: 0.0016 to 0.020 kg/kg.
+ * RangeError.
+ * Source: that of burntSandPerKgMetal.
+ * @example
+ * clayBurntPerKgMetal({ metal: "aluminium", clayKind: "sodium bentonite", liveClayPercent: 8 })
+ * // { low: 0.0016, high: 0.020 }
  */
 export function clayBurntPerKgMetal({
   liveClayPercent,
@@ -131,7 +137,10 @@ export function clayBurntPerKgMetal({
 
 /**
  * Share of the live clay that one pour burns, 0 to 1: f/R, with f the burnt sand and R the sand of the mould, both for
- * each kg of metal. Example: 0.4 at 3 kg/kg: 0.133. Both > 0, else RangeError; never more than 1.
+ * each kg of metal.
+ * Both > 0, else RangeError; never more than 1.
+ * Source: mass balance.
+ * @example burntShare({ burntSandPerKg: 0.4, sandToMetal: 3 }) // 0.133
  */
 export function burntShare({
   burntSandPerKg,
@@ -147,7 +156,8 @@ export function burntShare({
 /**
  * Sand in the mould for each kg of casting: ρ (flask − casting)/mass. flaskL above castingL; metalKg > 0;
  * sandGCm3: rammed damp sand, 1.6 unless given. Else RangeError. Runner and riser belong to casting and mass.
- * Example: flask 14 L, casting 0.9 L, 2.4 kg: 8.73.
+ * Source: mass balance.
+ * @example sandToMetal({ flaskL: 14, castingL: 0.9, metalKg: 2.4 }) // 8.73
  */
 export function sandToMetal({
   flaskL,
@@ -168,7 +178,10 @@ export function sandToMetal({
  * Clay that a batch needs again after one cycle, kg: f c (batch/R)/100, f the wear factor (kg of clay destroyed per 100
  * kg of metal for each 1 % of it in the sand), c the clay that is wanted, % of the dry mix, R sand to metal by mass.
  * All > 0, else RangeError. The dose is of dry clay.
- * Source: Giesserei Lexikon, "Wear factor". Example: 8 %, 0.4, 1000 kg, 3: 10.67; the source says "approx. 11 kg".
+ * Source: Giesserei Lexikon, "Wear factor".
+ * @example
+ * wearFactorDoseKg({ wearFactor: 0.4, clayPercent: 8, batchKg: 1000, sandToMetal: 3 })
+ * // 10.67, and the source says "approx. 11 kg"
  */
 export function wearFactorDoseKg({
   wearFactor: factor,

@@ -18,7 +18,10 @@ export interface Concentration {
  * sieves: whole, ≥ 1, else RangeError; three and four are quoted.
  * Source: ABIFA 2019, Fundição & Matérias-Primas, on recommendation CEMP-081 (three sieves); "bulk on four
  * consecutive sieves", abstract of a thesis on Osara and Jamata sands.
- * Example: 0.1, 0.3, 1.3, 33.1, 50.1, 11.5, 1.7, 0.4 on No. 30 to No. 270, pan 0.5: three sieves hold 95.7 %.
+ * @example
+ * concentration(readGrading({ "No. 30": 0.1, "No. 40": 0.3, "No. 50": 1.3, "No. 70": 33.1,
+ *  "No. 100": 50.1, "No. 140": 11.5, "No. 200": 1.7, "No. 270": 0.4, pan: 0.5 }).value!, 3).sharePercent
+ * // 95.7
  */
 export function concentration(grading: Grading, sieves = 3): Concentration | undefined {
   if (!(Number.isInteger(sieves) && sieves >= 1))

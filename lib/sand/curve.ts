@@ -44,7 +44,9 @@ const SAME = 1e-9;
  *
  * grading: from readGrading; a total of 0 throws Misuse.
  * Source: definition, ISO 9276-1 (cumulative undersize Q3, here in %).
- * Example: 1 g on No. 50, 2 g on No. 70, 1 g in the pan: 75 % passes No. 50, 25 % passes No. 70.
+ * @example
+ * gradingCurve(readGrading({ "No. 50": 1, "No. 70": 2, pan: 1 }).value!).points.map((one) => one.passingPercent)
+ * // [75, 25]
  */
 export function gradingCurve(grading: Grading): Curve {
   invariant(grading.total > 0, "a grading without sand has no curve");
@@ -77,7 +79,9 @@ export function gradingCurve(grading: Grading): Curve {
  * except above a coarsest sieve that holds nothing (100) and below a finest one that passes nothing (0)
  * while a pan was weighed.
  * Source: common practice for a home stack; a smooth curve would promise more than four points hold.
- * Example: 75 % passes 0.300 mm and 25 % passes 0.212 mm: 0.2522 mm (the middle in ln d) gives 50.
+ * @example
+ * passingAtPercent(gradingCurve(readGrading({ "No. 50": 1, "No. 70": 2, pan: 1 }).value!), 0.2522).value
+ * // 50.0
  */
 export function passingAtPercent(curve: Curve, openingMm: number): Checked<number> {
   if (!(openingMm > 0)) throw new RangeError(`passingAtPercent: openingMm must be above 0, got ${openingMm}`);
@@ -107,7 +111,9 @@ export function passingAtPercent(curve: Curve, openingMm: number): Checked<numbe
  * there is no value and an issue says why; extendEnds carries the end pieces on instead, with an issue.
  * Where the curve is level (empty sieves) every size between fits: the middle in ln d is given; at 100 the finest
  * opening that passes all, at 0 the coarsest that passes none.
- * Example: 75 % passes 0.300 mm and 25 % passes 0.212 mm: size at 50 is 0.2522 mm.
+ * Source: reading a grading curve, straight in ln d (common practice).
+ * @example
+ * sizeAtPassing(gradingCurve(readGrading({ "No. 50": 1, "No. 70": 2, pan: 1 }).value!), 50).value // 0.2522
  */
 export function sizeAtPassing(curve: Curve, percent: number, options: CurveOptions = {}): Checked<number> {
   if (!(percent >= 0 && percent <= 100))

@@ -32,7 +32,9 @@ export function vapourDiffusivityM2S(porosity: number, celsius: number): number 
  * Source: a receding front, as Navarri & Andrieu 1993 (Chem. Eng. Process. 32) fitted to wet sand; De by Millington &
  * Quirk. Sand of 50 to 150 mesh leaves the steady rate of open water below about 5 % (Perry, from memory), where
  * green sand begins.
- * Example: 20 °C, 50 %, 24 h, 4 %, 1100 kg/m³, 0.45: 16.8 mm and 0.74 kg/m².
+ * @example
+ * dryingFront({ airC: 20, relativeHumidityPercent: 50, hours: 24, moistureOfDampPercent: 4,
+ *   looseKgM3: 1100, porosity: 0.45 }) // { frontMm: 16.8, lossKgM2: 0.74 }
  */
 export function dryingFront(
   skin: Air & {

@@ -34,7 +34,8 @@ export function equilibriumRelation({ liveClayPercent, compactabilityPercent }: 
  * liveClayPercent: 7 to 11 %; compactabilityPercent: 30 to 55 % (our judgement). Outside: null, and
  * equilibriumMoistureIssues says why. Zero, negative or not a number: RangeError.
  * For system sands of iron foundries, with fines and coal; a clean home sand may need less water.
- * Source: ICRI Report 610 (2003), Heine–Green. Example: 8 % live clay at 45 %: 3.903.
+ * Source: ICRI Report 610 (2003), Heine–Green.
+ * @example equilibriumMoisturePercent({ liveClayPercent: 8, compactabilityPercent: 45 }) // 3.903
  */
 export function equilibriumMoisturePercent(question: Question): number | null {
   return equilibriumMoistureIssues(question).length > 0 ? null : equilibriumRelation(question);
@@ -60,7 +61,8 @@ export function equilibriumMoistureIssues({
  *
  * liveClayPercent: 7 to 11; moistureOfDampPercent: > 0. Null outside, and where the result leaves 30 to 55 %. In the
  * narrow gap between the branches it is 47.5. Zero, negative or not a number: RangeError.
- * Source: ICRI Report 610 (upper branch); the lower by algebra. Example: 8 % and 3.903 %: 45.0.
+ * Source: ICRI Report 610 (upper branch); the lower by algebra.
+ * @example equilibriumCompactabilityPercent({ liveClayPercent: 8, moistureOfDampPercent: 3.903 }) // 45.0
  */
 export function equilibriumCompactabilityPercent({
   liveClayPercent,

@@ -18,7 +18,7 @@ export interface OpenWater extends Air {
  * coefficients do not carry well from site to site (Singh & Xu 1997): take it as right within a factor of two.
  * Source: W. H. Carrier 1918, in the SI form of ASHRAE HVAC Applications (from memory); the printed form
  * (95 + 0.425 v)(pw − pa)/Y in lb, ft, min, inHg, Btu agrees.
- * Example: water and air 20 °C, 50 %, still: 0.153.
+ * @example openWaterKgM2H({ waterC: 20, airC: 20, relativeHumidityPercent: 50, airMS: 0 }) // 0.153
  */
 export function openWaterKgM2H(water: OpenWater & { readonly airMS: number }): number {
   const { waterC, airMS } = water;
@@ -41,7 +41,7 @@ export function openWaterRelation(missingPa: number, waterC: number, airMS: numb
  *
  * waterC, airC: 0 to 60 °C; relativeHumidityPercent: 0 to 100. Else RangeError; 0 where vapour would condense.
  * Source: M. M. Shah 2012, formula from memory; his table at 50 % humidity is met within 0.6 %.
- * Example: water 28, air 28 °C, 50 %: 0.136.
+ * @example stillWaterKgM2H({ waterC: 28, airC: 28, relativeHumidityPercent: 50 }) // 0.136
  */
 export function stillWaterKgM2H(water: OpenWater): number {
   const { waterC, airC } = water;
@@ -59,7 +59,7 @@ export function stillWaterKgM2H(water: OpenWater): number {
  * es in mbar.
  * airC: 0 to 60 °C; relativeHumidityPercent: 0 to 100; windKmDay: 0 or more. Else RangeError.
  * Source: Dunne's wind function as worked in San Diego State University's CIVE 445. 1 cm a day is 0.417 kg/(m² h).
- * Example: 15 °C, 70 %, 150 km/day: 0.189.
+ * @example outdoorWaterCmDay({ airC: 15, relativeHumidityPercent: 70, windKmDay: 150 }) // 0.189
  */
 export function outdoorWaterCmDay(air: Air & { readonly windKmDay: number }): number {
   requireAir("outdoorWaterCmDay", air);

@@ -65,6 +65,8 @@ export interface FinenessFigure {
  * freedom of its own.
  * No portion throws. A portion whose stack is too poor to estimate has the middle of what is possible and no
  * model source: ask stacks[i].canEstimate before printing.
+ * Source: propagation of distributions, JCGM 101:2008; multipliers as grainFineness.
+ * @example finenessFigure({ portions: [sievedPortion(log.sands[0]!.sievings[0]!)] }).figure.value
  */
 export function finenessFigure(
   question: FinenessQuestion,
@@ -130,7 +132,10 @@ function missingDoubts(
 
 const massOf = (mass: Spread | number): number => (isSpread(mass) ? mass.value : mass);
 
-/** The grading of a portion at the middle of its weighings. */
+/**
+ * The grading of a portion at the middle of its weighings.
+ * @example gradingOfPortion(sievedPortion(log.sands[0]!.sievings[0]!)).fractions.length
+ */
 export function gradingOfPortion({ held }: SievedPortion): Grading {
   return gradingOf(
     held.map(({ label, sieve, mass }) => ({ label, mass: massOf(mass), ...(sieve ? { sieve } : {}) })),

@@ -26,7 +26,9 @@ const FINES_MM = 0.106;
  * without a sieve on either side there are bounds only.
  * With no pan weighed the figure is % of what the sieves held, and low, an issue says so.
  * Source: ABIFA 2019, Fundição & Matérias-Primas, on recommendation CEMP-081.
- * Example: 1.7, 0.4, 0.5 of 99.0 on No. 200, No. 270 and pan: 2.63.
+ * @example
+ * fines(gradingCurve(readGrading({ "No. 30": 0.1, "No. 40": 0.3, "No. 50": 1.3, "No. 70": 33.1,
+ *  "No. 100": 50.1, "No. 140": 11.5, "No. 200": 1.7, "No. 270": 0.4, pan: 0.5 }).value!)).percent // 2.63
  */
 export function fines(curve: Curve): Fines {
   const unpanned = curve.panPercent === undefined ? [noPan("the figure for fines")] : [];

@@ -42,8 +42,9 @@ const dryingWays = Object.freeze([
  * numbers; a number has no doubt. Else RangeError.
  * Source: mass balance; the 10 % quantile is our own. A kitchen scale's moisture is often worse than the hand:
  * firstDoseByCompactabilityKg steers better.
- * Example: firstDoseKg({ heapKg: 50, fromOfDampPercent: spread("2.6 ± 0.3 %"), toOfDampPercent: 3.5 }): add 0.34 kg
- * now, 0.47 ± 0.15 in all.
+ * @example
+ * firstDoseKg({ heapKg: 50, fromOfDampPercent: spread("2.6 ± 0.3 %"), toOfDampPercent: 3.5 })
+ * // { verdict: "add", nowKg: 0.34, inAllKg: { value: 0.47, low: 0.32, high: 0.61 } }
  */
 export function firstDoseKg(
   wetting: {
@@ -73,7 +74,9 @@ export function firstDoseKg(
  * more water, so a sodden heap reads dry. From a moisture of 5 % on the answer is to hold; below zero in a draw counts as zero. moistureOfDampPercent: about what the heap
  * holds, 3.5 unless given; a point of it moves the water by a hundredth. Spreads, figures or numbers. Else RangeError.
  * Source: TJFS-109 for the sensitivity; mass balance. ± 2 points of compactability are about ± 0.04 % water.
- * Example: 50 kg, 35 to 45 %, 0.21 points for 10: 0.109 kg.
+ * @example
+ * firstDoseByCompactabilityKg({ heapKg: 50, fromCompactabilityPercent: 35, toCompactabilityPercent: 45,
+ *   sensitivityPercent: 0.21 }) // { verdict: "add", nowKg: 0.109 }
  */
 export function firstDoseByCompactabilityKg(
   wetting: {

@@ -81,6 +81,7 @@ export function sortingClass(sortingPhi: number, moderatelyFrom: 0.71 | 0.7 = 0.
 
 /**
  * Folk's word for a graphic skewness. Limits ±0.10 and ±0.30; graphic skewness lies within −1 to 1, beyond: RangeError.
+ * Source: Folk & Ward 1957.
  * Example: skewnessClass(-0.046) is "near-symmetrical".
  */
 export function skewnessClass(skewness: number): string {
@@ -97,7 +98,8 @@ export function skewnessClass(skewness: number): string {
 
 /**
  * Folk's word for a graphic kurtosis. Limits 0.67, 0.90, 1.11, 1.50, 3.00.
- * kurtosis: ≥ 0, else RangeError. Example: kurtosisClass(1) is "mesokurtic".
+ * kurtosis: ≥ 0, else RangeError.
+ * Source: Folk & Ward 1957. Example: kurtosisClass(1) is "mesokurtic".
  */
 export function kurtosisClass(kurtosis: number): string {
   if (!(kurtosis >= 0)) throw new RangeError(`kurtosisClass: kurtosis must not be negative, got ${kurtosis}`);

@@ -9,7 +9,8 @@ import { requireAboveZero } from "./require.ts";
  * modulusMm: > 0, mm. constantSMm2: > 0, s/mm². Else RangeError.
  * For comparing sections: the constant holds for one metal, pouring temperature and sand, and was never yours. What has
  * frozen is still near its freezing point, and thick parts are liquid inside: no time to open a mould follows.
- * Source: Chvorinov's rule. Example: modulus 8.333 mm, 2.232 s/mm²: 155.
+ * Source: Chvorinov's rule.
+ * @example freezingSeconds({ modulusMm: 8.333, constantSMm2: 2.232 }) // 155
  */
 export function freezingSeconds({
   modulusMm,
@@ -22,7 +23,13 @@ export function freezingSeconds({
   return constantSMm2 * modulusMm ** 2;
 }
 
-/** Casting modulus, mm: volume ÷ cooled surface. Both > 0, else RangeError. Example: disc Ø 500 × 20: 9.26. */
+/**
+ * Casting modulus, mm: volume ÷ cooled surface. Both > 0, else RangeError.
+ * Source: its definition.
+ * @example
+ * castingModulusMm({ volumeMm3: Math.PI * 250 ** 2 * 20, surfaceMm2: 2 * Math.PI * 250 ** 2 + Math.PI * 500 * 20 })
+ * // 9.26, a disc of 500 by 20 mm
+ */
 export function castingModulusMm({
   volumeMm3,
   surfaceMm2,
@@ -67,7 +74,8 @@ export function freezingConstantSMm2({
  * The range of the constant for a metal, s/mm²: the lowest without superheat and the highest from pouredC, over three
  * published sands. For aluminium a textbook's 2.0 and the 2.23 of its exercise lie inside (the attribution from memory).
  * pouredC: the metal's usual one unless given; one at or below freezing counts as freezing.
- * Example: aluminium: 1.07 to 2.51 (a pure metal of 660 °C, poured at 720).
+ * Source: freezingByShape over the published sands.
+ * @example freezingConstants("aluminium") // { low: 1.07, high: 2.51 }
  */
 export function freezingConstants(
   metal: Metal,

@@ -23,7 +23,10 @@ const NEARLY_EMPTY = 0.25;
  * width in ln d, less than a quarter of what the lower of two full classes on either side holds for its own width;
  * the width keeps a sieve that covers a narrow step from looking empty. The pan can be a full class but not a gap.
  * The thresholds are our own; that a gap is to be avoided is common practice.
- * Example: 20 % on No. 6, nothing on 12 to 40, 26.7 % each on 50, 70, 100: the gap is No. 12, 20, 30, 40.
+ * @example
+ * gapGraded(readGrading({ "No. 6": 20, "No. 12": 0, "No. 20": 0, "No. 30": 0, "No. 40": 0,
+ *   "No. 50": 26.7, "No. 70": 26.7, "No. 100": 26.6 }).value!).gaps[0].labels
+ * // ["No. 12", "No. 20", "No. 30", "No. 40"]
  */
 export function gapGraded(grading: Grading): {
   readonly gaps: readonly Gap[];

@@ -33,6 +33,9 @@ export interface Held {
 /**
  * Builds a grading from sieves that are read already, in any order. Masses: finite, 0 or above, not all 0, in
  * one unit; openings all different. Anything else throws: what a founder typed is checked by readGrading.
+ * @example
+ * gradingOf([{ label: "a", mass: 3, sieve: readSieveLabel("No. 50").value as Sieve }, { label: "pan", mass: 1 }]).total
+ * // 4
  */
 export function gradingOf(held: readonly Held[]): Grading {
   const fractions = held

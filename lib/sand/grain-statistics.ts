@@ -48,8 +48,10 @@ const NO_MEASURES: GrainMeasures = {
  * Faulty labels or masses: every figure undefined and the issues say why. Without a pan the figures hold for what
  * stayed on the sieves.
  * Sources: curve straight over ln d, common practice; Cu, Cc as in ASTM D2487 (from memory); Folk & Ward 1957.
- * Example: No. 30 0.05, 40 0.15, 50 0.65, 70 16.55, 100 25.05, 140 5.75, 200 0.85, 270 0.20, pan 0.25 g:
- * D50 0.192 mm, Cu 1.55.
+ * @example
+ * grainStatistics({ retained: { "No. 30": 0.05, "No. 40": 0.15, "No. 50": 0.65, "No. 70": 16.55,
+ *  "No. 100": 25.05, "No. 140": 5.75, "No. 200": 0.85, "No. 270": 0.2, pan: 0.25 } })
+ * // { d50Mm: 0.192, uniformity: 1.55 }
  */
 export function grainStatistics(
   input: { readonly retained: Readonly<Record<string, number>> } & GrainStatisticsOptions,
@@ -73,7 +75,11 @@ const statisticsOfNothing = {
   panMidPhi: undefined,
 };
 
-/** The same for a grading that was read already. */
+/**
+ * The same for a grading that was read already.
+ * Source: that of grainStatistics.
+ * @example gradingStatistics(readGrading({ "No. 50": 1, "No. 70": 2, pan: 1 }).value!).d50Mm // 0.252
+ */
 export function gradingStatistics(grading: Grading, options: GrainStatisticsOptions = {}): GrainStatistics {
   const curve = gradingCurve(grading);
   const size = (percent: number): number | undefined => sizeAtPassing(curve, percent, options).value;

@@ -11,7 +11,9 @@ import { requireAboveZero } from "./require.ts";
  * liveClayPercent: by methylene blue, of the dried sand: 7 to 11, else null; it decides only whether the figure is
  * given. strengthKPa, moistureOfDampPercent: > 0, else RangeError. No range of theirs was printed; a result below 0
  * or above 30 gives null.
- * Source: ICRI Report 610 (2003). Example: 20 psi, 3.5 %, live clay 8: 5.71.
+ * Source: ICRI Report 610 (2003).
+ * @example
+ * moistureGreenStrengthPercent({ strengthKPa: 137.9, moistureOfDampPercent: 3.5, liveClayPercent: 8 }) // 5.71
  */
 export function moistureGreenStrengthPercent(sand: {
   readonly strengthKPa: number;
@@ -33,7 +35,9 @@ export function moistureGreenStrengthPercent(sand: {
  *
  * liveClayPercent: by methylene blue, 7 to 11, else null. strengthKPa, compactabilityPercent: > 0, compactability
  * below 112.5, else RangeError.
- * Source: ICRI Report 610 (2003), corrected. Example: 20 psi, 45 %, live clay 8: 3.73.
+ * Source: ICRI Report 610 (2003), corrected.
+ * @example
+ * compactedGreenStrengthPercent({ strengthKPa: 137.9, compactabilityPercent: 45, liveClayPercent: 8 }) // 3.73
  */
 export function compactedGreenStrengthPercent(sand: {
   readonly strengthKPa: number;

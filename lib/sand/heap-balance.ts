@@ -61,7 +61,9 @@ export function dryHeapKg(heap: HeapContents): number {
 /**
  * Shares of a heap, %: clay 100 A/(dry mix), fines 100 F/(sand + fines), moisture 100 W/(dry mix + W). Masses: kg, 0 or
  * more; a heap without anything dry has NaN. Source: mass balance.
- * Example: 92 kg sand, 8 kg live clay, 3.627 kg water: 8 % of dry mix, 3.5 % moisture.
+ * @example
+ * heapShares({ sandKg: 92, finesKg: 0, liveClayKg: 8, deadClayKg: 0, otherKg: 0, waterKg: 3.627 })
+ * // { liveClayOfDryMixPercent: 8, moistureOfDampPercent: 3.5 }
  */
 export function heapShares(heap: HeapContents): HeapShares {
   const dryKg = dryHeapKg(heap);
@@ -83,7 +85,9 @@ export function heapShares(heap: HeapContents): HeapShares {
  * heap: masses 0 or more, kg. step: masses 0 or more, kg (water may dry, below zero); percentages 0 to 100. Else
  * RangeError. More burnt, lost or dried than there is: all of it, no more.
  * Source: mass balance; burnt sand as the trade's wear factor counts it (kg of sand whose clay is destroyed).
- * Example: 92 kg sand, 8 kg live clay, pour with burntKg 2: 7.84 live, 0.16 dead.
+ * @example
+ * heapAfter({ sandKg: 92, finesKg: 0, liveClayKg: 8, deadClayKg: 0, otherKg: 0, waterKg: 0 },
+ *   { kind: "pour", burntKg: 2 }) // { liveClayKg: 7.84, deadClayKg: 0.16 }
  */
 export function heapAfter(heap: HeapContents, step: HeapStep): HeapContents {
   const { kind: _, ...numbers } = step;

@@ -18,7 +18,11 @@ export interface HeapCycle {
 /**
  * The heap after one cycle: A′ = (1 − β)(1 − λ) A + π a, D′ = (1 − λ)(D + β A) + (1 − π) a, S′ = (1 − λ) S + s.
  * Percentages 0 to 100, masses 0 or more, kg, dry; else RangeError.
- * Source: mass balance, in this order. Example: 92 kg sand, 8 live, β 2, λ 5, 0.552 kg clay, 4.448 kg sand: dead 0.152.
+ * Source: mass balance, in this order.
+ * @example
+ * heapCycle({ sandKg: 92, finesKg: 0, liveClayKg: 8, deadClayKg: 0, otherKg: 0, waterKg: 0 },
+ *   { burntPercent: 2, lostPercent: 5, clayKg: 0.552, clayLivePercent: 100, newSandKg: 4.448 }).deadClayKg
+ * // 0.152
  */
 export function heapCycle(heap: HeapContents, cycle: HeapCycle): HeapContents {
   const { burntPercent, lostPercent, clayKg, clayLivePercent, newSandKg, newSandFinesPercent = 0 } = cycle;

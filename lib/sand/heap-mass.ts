@@ -24,7 +24,8 @@ export interface HeapMass {
  * step for each reading, that of the empty bucket counting N times; the bias of the scale, in proportion to the load.
  * Volume is no measure: damp sand bulks by a fifth or more with its water (Neville, from memory).
  * Source: finite population (Cochran, Sampling Techniques, from memory); mass balance.
- * Example: three of eight buckets at 14.2, 14.6, 14.4 kg gross, 0.9 empty: 108 kg.
+ * @example
+ * heapMassKg({ name: "heap", bucketsKg: [14.2, 14.6, 14.4], count: 8, emptyKg: 0.9 }).figure.value // 108
  */
 export function heapMassKg(
   heap: {

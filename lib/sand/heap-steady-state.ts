@@ -24,7 +24,9 @@ export interface HeapSteadyState {
  * above 0 to 100. Else RangeError. newSandKg is below zero where the clay alone is more than what is lost: the heap
  * then grows by so much, and as much must be thrown out.
  * Source: mass balance; settled at the order burn, lose, put in. Grains are not broken in it.
- * Example: 100 kg, 8 kg live, β 2, λ 5, π 100: clay 0.552, new sand 4.448, dead clay 3.04, half way in 13.5.
+ * @example
+ * heapSteadyState({ dryKg: 100, liveClayKg: 8, burntPercent: 2, lostPercent: 5, clayLivePercent: 100 })
+ * // { clayKg: 0.552, newSandKg: 4.448, deadClayKg: 3.04, halfWayCycles: 13.5 }
  */
 export function heapSteadyState(heap: {
   readonly dryKg: number;
@@ -58,7 +60,10 @@ export function heapSteadyState(heap: {
  * nought); dead is C − A.
  *
  * liveClayKg, deadClayKg: at the start, 0 or more. cycle as for heapCycle. cycles: 0 or more. Else RangeError.
- * Source: the geometric series of heapCycle. Example: 8 kg live, β 2, nothing else, 10 cycles: 6.537.
+ * Source: the geometric series of heapCycle.
+ * @example
+ * clayAfterCyclesKg({ liveClayKg: 8, deadClayKg: 0 },
+ *   { burntPercent: 2, lostPercent: 0, clayKg: 0, clayLivePercent: 100 }, 10).liveClayKg // 6.537
  */
 export function clayAfterCyclesKg(
   start: { readonly liveClayKg: number; readonly deadClayKg: number },

@@ -31,7 +31,8 @@ function requireHeld(name: string, { faceC, startC, seconds, diffusivityM2S }: H
  * it says nothing of when a mould may be opened.
  * Source: semi-infinite conduction (Carslaw & Jaeger; Flemings, Solidification Processing; from memory); the water-main
  * example of Incropera & DeWitt is met.
- * Example: face 660, start 20, target 600 °C, 171.5 s, 3.6e-7 m²/s: 1.31 mm.
+ * @example
+ * heatedDepthMm({ faceC: 660, startC: 20, targetC: 600, seconds: 171.5, diffusivityM2S: 3.6e-7 }) // 1.31
  */
 export function heatedDepthMm(heat: HeldFace & { readonly targetC: number }): number {
   const { faceC, startC, targetC, seconds, diffusivityM2S } = heat;
@@ -45,7 +46,10 @@ export function heatedDepthMm(heat: HeldFace & { readonly targetC: number }): nu
 
 /**
  * Temperature at a depth, °C: Tf + (T₀ − Tf) erf(x/(2 √(α t))). depthMm: 0 or more; the rest as heatedDepthMm, seconds > 0.
- * Example: face −15, start 20, 60 days, 1.38e-7 m²/s, 677 mm: 0.0.
+ * Source: that of heatedDepthMm.
+ * @example
+ * sandTemperatureC({ faceC: -15, startC: 20, seconds: 60 * 86400, diffusivityM2S: 1.38e-7, depthMm: 677 })
+ * // 0.0
  */
 export function sandTemperatureC(heat: HeldFace & { readonly depthMm: number }): number {
   const { faceC, startC, seconds, diffusivityM2S, depthMm } = heat;
@@ -64,7 +68,9 @@ export function sandTemperatureC(heat: HeldFace & { readonly depthMm: number }):
  * of the sand, > 0. depthMm: 0 (the face itself) or more. seconds: > 0. Else RangeError.
  * Aluminium 6061 in green sand: 74 to 132 W/(m² K) was published, so the face of a thin section lags far behind.
  * Source: Carslaw & Jaeger (from memory); the freezing-ground example of Geankoplis 5.3-1 is met.
- * Example: air −17.8 on ground of 15.6 °C, 11.36, k 0.865, 4.65e-7, 5 h, at the face: −5.2.
+ * @example
+ * behindGapC({ bodyC: -17.8, startC: 15.6, seconds: 5 * 3600, diffusivityM2S: 4.65e-7,
+ *   gapWM2K: 11.36, conductivityWMK: 0.865, depthMm: 0 }) // -5.2
  */
 export function behindGapC({
   bodyC,
@@ -103,7 +109,7 @@ function scaledErfc(power: number, z: number): number {
 /**
  * Heat that has gone into a square metre of face, kJ/m²: (2/√π) √(kρc) (Tf − T₀) √t, less than zero where it came out.
  * effusivity: √(kρc), J/(m² K √s), > 0; the rest as heatedDepthMm. Source: as there.
- * Example: face 660, start 20, effusivity 1017, 100 s: 7344.
+ * @example heatIntoSandKJM2({ faceC: 660, startC: 20, effusivity: 1017, seconds: 100 }) // 7344
  */
 export function heatIntoSandKJM2({
   faceC,
@@ -124,7 +130,8 @@ export function heatIntoSandKJM2({
 
 /**
  * Temperature at which two deep bodies touch, °C: (e₁T₁ + e₂T₂)/(e₁ + e₂), e = √(kρc). Effusivities > 0, else RangeError.
- * Example: liquid aluminium of 720 °C (15 660) on sand of 20 °C (1017): 677.
+ * Source: semi-infinite conduction (Carslaw & Jaeger, from memory).
+ * @example contactC({ metalC: 720, metalEffusivity: 15660, sandC: 20, sandEffusivity: 1017 }) // 677
  */
 export function contactC({
   metalC,

@@ -13,7 +13,8 @@ export type SandHeat = "cool" | "hot" | "too hot to mull";
  * What a muller makes of sand at a temperature: below 49 °C "cool", from there "hot" (mulls unevenly), above 71 °C
  * "too hot to mull" (to no consistency; water leaves it as fast as it is put in).
  * sandC: of the sand in the middle of the heap, °C, any number, else RangeError.
- * Source: hotSandSource, 120 °F and 160 °F, rounded to whole degrees. Example: 55 °C is "hot".
+ * Source: hotSandSource, 120 °F and 160 °F, rounded to whole degrees.
+ * @example sandHeat(55) // "hot"
  */
 export function sandHeat(sandC: number): SandHeat {
   requireNumber("sandHeat", { sandC });

@@ -84,7 +84,7 @@ export const psychrometer = { ventilated: 0.000662, natural: 0.0008, still: 0.00
  * Pressure of the vapour in air from a dry and a wet thermometer, Pa: es(wet) − a P (dry − wet).
  * dryC, wetC: 0 to 60 °C, wet no warmer than dry. pressurePa: > 0. coefficient: one of psychrometer. Else RangeError.
  * Below zero the pair cannot be: RangeError too. Source: FAO-56, equation 15.
- * Example: dryC 25.6, wetC 19.5, 87 900 Pa: 1913.
+ * @example vapourPressureByWetBulbPa({ dryC: 25.6, wetC: 19.5, pressurePa: 87900 }) // 1913
  */
 export function vapourPressureByWetBulbPa({
   dryC,
@@ -111,6 +111,7 @@ export function vapourPressureByWetBulbPa({
 /**
  * Temperature that a wet surface in a breeze comes down to, °C: the wet bulb whose psychrometer equation gives the
  * air's own vapour pressure, found by halving. Air as vapourPressurePa; where it would lie below 0 °C: 0.
+ * Source: that of vapourPressureByWetBulbPa.
  * Example: wetBulbCelsius({ airC: 20, relativeHumidityPercent: 50 }) is 13.8.
  */
 export function wetBulbCelsius(air: Air): number {

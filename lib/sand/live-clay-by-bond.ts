@@ -13,7 +13,9 @@ interface Bench {
  * and no more than the available bond, in which dead clay counts too. The middle is no better than the ends.
  * Arguments and their limits as bondState; outside its range null.
  * Source: ICRI Report 610 (2003) for both relations; that they bound the live clay is our own reading.
- * Example: 20 psi (137.9 kPa), 3.5 %, 45 %: low 3.51, high 6.71.
+ * @example
+ * liveClayByBondPercent({ strengthKPa: 137.9, moistureOfDampPercent: 3.5, compactabilityPercent: 45 })
+ * // { low: 3.51, high: 6.71 }
  */
 export function liveClayByBondPercent(bench: Bench): { readonly low: number; readonly high: number } | null {
   if (!bondState(bench).inRange) return null;

@@ -33,7 +33,8 @@ const REDO_PERCENT = 1;
  * withinScale: every reading is off by up to half a step (rectangular, sd step/√12), so the difference of n + 1
  * readings has a 95 % half-width of 1.96 √(n + 1) step/√12.
  * Source: 0.3 % ASTM C136/C136M; 1 % EN 933-1 (from memory).
- * Example: startG 50, retainedG 24.9, 20, 4.9: loss 0.2 g, 0.4 %, "look".
+ * @example
+ * massBalance({ startG: 50, retainedG: [24.9, 20, 4.9] }) // { lossG: 0.2, lossPercent: 0.4, verdict: "look" }
  */
 export function massBalance(weighing: {
   readonly startG: number;
@@ -68,7 +69,10 @@ export function massBalance(weighing: {
  * figure. The figure on the sum retained and the figure on this grading are the two ends.
  * lossG: g, finite, in the unit of the grading, else RangeError. A gain (negative) is taken out of the pan, as far as
  * the pan holds it. A stack without a pan gets one.
- * Example: 49 g on No. 70 and 1 g in the pan, loss 0.5 g: 1.5 g in the pan.
+ * Source: mass balance; that the loss was dust is a bound, our own.
+ * @example
+ * lossIntoPan(readGrading({ "No. 70": 49, pan: 1 }).value!, 0.5).fractions.map(({ mass }) => mass)
+ * // [49, 1.5]
  */
 export function lossIntoPan(grading: Grading, lossG: number): Grading {
   if (!Number.isFinite(lossG)) throw new RangeError(`lossIntoPan: lossG must be a number, got ${lossG}`);

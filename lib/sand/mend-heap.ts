@@ -66,7 +66,11 @@ export const mendLimits = Object.freeze({
  * for them. mostNewSandOfHeapPercent from 0 caps S′: fineness and fines then stop short of their aims, gfnAfter says
  * where, and clay and water are those of the sand that goes in. Where the new sand is on the heap's side of the aim it is no help: none is asked for, sandHelps is false.
  * Source: mass balance; a grain fineness number is a mean by mass, so blends of grain are straight in it.
- * Example: 100 kg damp at 2.5 %, live clay 6.8 % of dry mix, to 3.5 % and 8 %, bag at 10 %: clay 1.413 kg, water 0.941.
+ * @example
+ * mendHeap({ heapKg: 100, moistureOfDampPercent: 2.5, toMoistureOfDampPercent: 3.5, liveClayOfDryMixPercent: 6.8,
+ *   toLiveClayOfDryMixPercent: 8, deadClayOfDryMixPercent: 0, clayMoisturePercent: 10, clayLivePercent: 100,
+ *   gfn: NaN, toGfn: NaN, finesOfGrainPercent: NaN, toFinesOfGrainPercent: NaN,
+ *   newSandGfn: NaN, newSandMoisturePercent: 0, newSandFinesPercent: 0 }) // { clayKg: 1.413, waterKg: 0.941 }
  */
 export function mendHeap(heap: HeapToMend): HeapMend {
   const { heapKg, moistureOfDampPercent, toMoistureOfDampPercent, clayMoisturePercent } = heap;

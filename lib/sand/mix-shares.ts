@@ -32,7 +32,9 @@ export interface MixShares {
  * given (bagged bentonite holds up to 10 to 15, supplier sheets). Else RangeError.
  * "Clay" is clay added: neither clay by wash nor live clay, and it never fills in for them.
  * Source: mass balance.
- * Example: mixShares({ sandKg: 10, clayKg: 0.8, waterKg: 0.5 }): 7.41 % of dry mix, 4.42 % moisture, 0.625.
+ * @example
+ * mixShares({ sandKg: 10, clayKg: 0.8, waterKg: 0.5 })
+ * // { clayOfDryMixPercent: 7.41, moistureOfDampPercent: 4.42, waterPerClay: 0.625 }
  */
 export function mixShares(recipe: {
   readonly sandKg: number;

@@ -49,7 +49,8 @@ export function dampToDryPercent(percentOfDamp: number): number {
  * How far the steps of the scale alone may put a moisture off, worst case, ± % of the damp mass: 100 step / damp, for
  * each of the two weighings is off by up to half a step.
  * stepG: smallest step of the scale; dampG: sample. Both > 0, g, else RangeError.
- * Source: arithmetic. Example: a 0.1 g scale and 100 g: 0.1; a 1 g kitchen scale and 200 g: 0.5, no use for control.
+ * Source: arithmetic.
+ * @example moistureStepPercent({ stepG: 1, dampG: 200 }) // 0.5, no use for control
  */
 export function moistureStepPercent({
   stepG,

@@ -9,7 +9,8 @@ const GRAVITY = 9.80665;
 /**
  * Turns a minute of the pan, or of the cross that carries the wheels: motor speed ÷ reduction.
  * motorRpm: of the shaft under load, not that of the plate without one; reduction: motor turns for one turn. Both above 0, else RangeError.
- * Source: definition. Example: 1,450 rpm through 60 : 1 is 24.2 rpm (common practice says about 24).
+ * Source: definition.
+ * @example panRpm({ motorRpm: 1450, reduction: 60 }) // 24.2, and common practice says about 24
  */
 export function panRpm({
   motorRpm,
@@ -25,7 +26,8 @@ export function panRpm({
 /**
  * The reduction of several stages, one after another: the product of driven ÷ driver, by diameters of pulleys or teeth of wheels.
  * stages: one or more, each above 0 and both in one unit, else throws. Belts slip by a few percent, which is not in it.
- * Source: definition. Example: a 60 mm pulley on one of 300, then a 1 : 12 gearbox: 60.
+ * Source: definition.
+ * @example reductionOf([{ driver: 60, driven: 300 }, { driver: 1, driven: 12 }]) // 60
  */
 export function reductionOf(stages: readonly { readonly driver: number; readonly driven: number }[]): number {
   invariant(stages.length > 0, "a reduction has at least one stage");
@@ -38,7 +40,8 @@ export function reductionOf(stages: readonly { readonly driver: number; readonly
 /**
  * How often a place of the sand under the wheels' track is rolled over: rpm × wheels × minutes.
  * rpm, wheels above 0, minutes 0 or more, else RangeError. Wheels on one track count together; on two tracks, count one.
- * Source: definition. Example: 24 rpm, 2 wheels, 12 min: 576.
+ * Source: definition.
+ * @example wheelPasses({ rpm: 24, wheels: 2, minutes: 12 }) // 576
  */
 export function wheelPasses({
   rpm,
@@ -56,7 +59,8 @@ export function wheelPasses({
 
 /**
  * Speed at a radius, m/s: π·D·n/60, of a plough's tip or of sand at the pan's wall.
- * diameterMm of the circle, rpm: above 0, else RangeError. Source: definition. Example: 500 mm at 24 rpm: 0.628 m/s.
+ * diameterMm of the circle, rpm: above 0, else RangeError. Source: definition.
+ * @example rimSpeedMS({ diameterMm: 500, rpm: 24 }) // 0.628
  */
 export function rimSpeedMS({
   diameterMm,
@@ -73,7 +77,8 @@ export function rimSpeedMS({
  * Share of the pan's floor that one wheel's track covers in a turn, %, where the track lies against the wall or further in and
  * does not reach the middle: 4·w·(D_t)/D², with D_t the diameter of the track's middle. Without it the middle of the pan's radius: 2·w/D.
  * panDiameterMm, wheelWidthMm above 0; the width at most half the diameter, else RangeError.
- * What lies outside the track is mulled only if ploughs bring it there. Source: geometry. Example: 60 mm in 500 mm: 24 %.
+ * What lies outside the track is mulled only if ploughs bring it there. Source: geometry.
+ * @example trackSharePercent({ panDiameterMm: 500, wheelWidthMm: 60 }) // 24
  */
 export function trackSharePercent({
   panDiameterMm,
@@ -93,7 +98,8 @@ export function trackSharePercent({
 /**
  * Turns a minute at which sand is carried round with the wall of a drum that lies: n = 60/(2π)·√(2g/D). A barrel muller must
  * stay well below; a pan that stands upright is not meant. diameterMm: inside, above 0, else RangeError.
- * Source: balance of weight and centripetal force at the top. Example: 300 mm: 77.2 rpm.
+ * Source: balance of weight and centripetal force at the top.
+ * @example carriedRoundRpm({ diameterMm: 300 }) // 77.2
  */
 export function carriedRoundRpm({ diameterMm }: { readonly diameterMm: number }): number {
   requireAboveZero("carriedRoundRpm", { diameterMm });
@@ -103,7 +109,8 @@ export function carriedRoundRpm({ diameterMm }: { readonly diameterMm: number })
 /**
  * Depth of the loose sand in the pan, mm: load ÷ (density × floor).
  * loadKg, panDiameterMm, looseKgM3 above 0, else RangeError; loose tempered sand 1,000 to 1,200 kg/m³ (common practice), 1,100 unless given.
- * Source: geometry. Example: 12 kg in 500 mm: 55.6 mm.
+ * Source: geometry.
+ * @example sandBedMm({ loadKg: 12, panDiameterMm: 500 }) // 55.6
  */
 export function sandBedMm({
   loadKg,
@@ -130,7 +137,10 @@ export interface MullerLoads {
 /**
  * Loads and hours for a heap: ⌈heap ÷ load⌉ loads of (minutes + handlingMinutes) each.
  * heapKg, loadKg, minutes above 0; handlingMinutes, to fill, stop, isolate and empty, 0 or more (default 5, our own). Else RangeError.
- * Source: definition. Example: 120 kg by 12 kg, 12 min and 5 to fill and empty: 10 loads, 3.53 an hour, 2.83 h.
+ * Source: definition.
+ * @example
+ * mullerLoads({ heapKg: 120, loadKg: 12, minutes: 12, handlingMinutes: 5 })
+ * // { loads: 10, loadsPerHour: 3.53, hours: 2.83 }
  */
 export function mullerLoads({
   heapKg,

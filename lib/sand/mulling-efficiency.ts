@@ -17,7 +17,11 @@ export interface MulledState {
  * changes by less than 5 %, five minutes more after any water. Green compression strength in one unit, compactability
  * in % of height, moisture in % of damp mass; all > 0, else RangeError. mullingReferenceIssues checks the reference.
  * Not for mixes of new sand and clay: their clay is still taking up water. Above 100 the reference was not the better.
- * Source: TJFS-108. Example: (150 kPa, 40 %, 3.2 %) against (180, 42, 3.3): 81.8.
+ * Source: TJFS-108.
+ * @example
+ * mullingEfficiencyPercent({
+ *   batch: { strengthKPa: 150, compactabilityPercent: 40, moistureOfDampPercent: 3.2 },
+ *   reference: { strengthKPa: 180, compactabilityPercent: 42, moistureOfDampPercent: 3.3 } }) // 81.8
  */
 export function mullingEfficiencyPercent({
   batch,

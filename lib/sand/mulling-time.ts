@@ -9,7 +9,7 @@ import { requireAboveZero, requireFromZero } from "./require.ts";
  * of this mix at this water, above 0; tauMin: τ, above 0. Else RangeError. S0 above S∞ falls towards S∞.
  * Source: form of an exponential approach, that of NIST StRD Misra1a and BoxBOD; that mulling follows it is common
  * practice, no published curve with numbers was found. τ is the founder's own: a figure of one muller, load and mix.
- * Example: { minutes: 6, startKPa: 20, fullKPa: 80, tauMin: 3 }: 71.9.
+ * @example mulledStrengthKPa({ minutes: 6, startKPa: 20, fullKPa: 80, tauMin: 3 }) // 71.9
  */
 export function mulledStrengthKPa({
   minutes,
@@ -33,7 +33,8 @@ export function mulledStrengthKPa({
  * With S0 = 0 this is −τ·ln(1 − q): 95 % is 3.00 τ.
  *
  * sharePercent: above 0 and below 100; the others as for mulledStrengthKPa. Else RangeError.
- * Source: mulledStrengthKPa, solved for t. Example: { sharePercent: 95, startKPa: 20, fullKPa: 80, tauMin: 3 }: 8.12.
+ * Source: mulledStrengthKPa, solved for t.
+ * @example mullingMinutes({ sharePercent: 95, startKPa: 20, fullKPa: 80, tauMin: 3 }) // 8.12
  */
 export function mullingMinutes({
   sharePercent,

@@ -61,7 +61,8 @@ export interface Overload {
  * openingMm, frameMm (inside), massG, nextOpeningMm (the sieve above), grainKgM3: mm, mm, g, mm, kg/m³; massG ≥ 0,
  * the others > 0, nextOpeningMm > openingMm; else RangeError. A pan has no opening and cannot be overloaded.
  * From 4.75 mm on only the limit by area is judged, since the five layers were found for sand.
- * Sources: fiveLayersG, areaLoadG. Example: 40 g on a No. 200 of 200 mm frame: 22.3 g are five layers, "crowded".
+ * Sources: fiveLayersG, areaLoadG.
+ * @example overload({ openingMm: 0.075, frameMm: 200, massG: 40 }) // { fiveLayersG: 22.3, verdict: "crowded" }
  */
 export function overload(load: {
   readonly openingMm: number;

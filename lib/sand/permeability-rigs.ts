@@ -27,7 +27,10 @@ function requireFall(name: string, { fromMm, toMm, seconds }: Falling): void {
  * Permeability number by a falling water column that drives the air: (a H / (A t)) ln(from / to), t in minutes.
  * columnCm2: area of the column, > 0; for two levels that both move take movingLevelsCm2. heightMm, diameterMm:
  * specimen, > 0. fromMm above toMm: difference of the levels, mm, > 0 to 1000. seconds: > 0. Else RangeError.
- * Source: Darcy with a falling head. Example: 100 cm², 50.8 mm specimen, 200 to 100 mm in 20.8 s: 50.
+ * Source: Darcy with a falling head.
+ * @example
+ * fallingColumnPermeability({ columnCm2: 100, heightMm: 50.8, diameterMm: 50.8, fromMm: 200, toMm: 100, seconds: 20.8 })
+ * // 50
  */
 export function fallingColumnPermeability(test: Falling & { readonly columnCm2: number }): number {
   const { columnCm2, fromMm, toMm, seconds } = test;
@@ -38,7 +41,8 @@ export function fallingColumnPermeability(test: Falling & { readonly columnCm2: 
 
 /**
  * The area that stands for two water levels that move against each other, cm²: a1 a2 / (a1 + a2).
- * Both > 0, cm², else RangeError. Source: the levels close by v / a1 + v / a2. Example: 100 and 100: 50.
+ * Both > 0, cm², else RangeError. Source: the levels close by v / a1 + v / a2.
+ * @example movingLevelsCm2(100, 100) // 50
  */
 export function movingLevelsCm2(firstCm2: number, secondCm2: number): number {
   requireAboveZero("movingLevelsCm2", { firstCm2, secondCm2 });
@@ -53,7 +57,9 @@ export function movingLevelsCm2(firstCm2: number, secondCm2: number): number {
  * pressure of the day at the place (not reduced to sea level), 600 to 1100, 1013.25 unless given. Else RangeError.
  * The temperature is taken to stay: pump up and wait half a minute. A vessel that gives (a plastic bottle) reads low.
  * Source: ideal gas and Darcy, for gauge pressures small against the air's (up to 5 % at 100 gf/cm²).
- * Example: 20 000 mL, 50.8 mm specimen, halved in 4.03 s: 50.
+ * @example
+ * bleedingVesselPermeability({ vesselMl: 20000, heightMm: 50.8, diameterMm: 50.8, fromMm: 100, toMm: 50, seconds: 4.03 })
+ * // 50
  */
 export function bleedingVesselPermeability(
   test: Falling & { readonly vesselMl: number; readonly airHPa?: number },
@@ -71,7 +77,10 @@ export function bleedingVesselPermeability(
  * Permeability number by a closed bottle that drains and draws air through the specimen: as permeabilityNumber, with
  * waterOutMl (water caught, mL, the volume of air drawn) and suctionMm (held steady, mm of water).
  * Limits as permeabilityNumber: > 0, suction to 1000 mm. Else RangeError.
- * Source: the same definition. Example: 500 mL, 50.8 mm specimen, 50 mm, 30 s: 50.1.
+ * Source: the same definition.
+ * @example
+ * aspiratorPermeability({ waterOutMl: 500, heightMm: 50.8, diameterMm: 50.8, suctionMm: 50, seconds: 30 })
+ * // 50.1
  */
 export function aspiratorPermeability(test: {
   readonly waterOutMl: number;
@@ -86,7 +95,8 @@ export function aspiratorPermeability(test: {
 /**
  * Pressure under a floating inverted can, mm of water: net weight / area. netG: weight of the can less what it gains
  * by buoyancy of its walls, > 0, g. canCm2: area inside, > 0, cm². Above 1000 mm: RangeError.
- * Source: p = F / A; 1 gf/cm² is 10 mm of water. Example: 785 g on 78.5 cm²: 100.
+ * Source: p = F / A; 1 gf/cm² is 10 mm of water.
+ * @example floatingCanMm({ netG: 785, canCm2: 78.5 }) // 100
  */
 export function floatingCanMm({ netG, canCm2 }: { readonly netG: number; readonly canCm2: number }): number {
   requireAboveZero("floatingCanMm", { netG, canCm2 });

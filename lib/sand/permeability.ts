@@ -65,7 +65,8 @@ export function permeabilityNumber(test: {
 /**
  * The German number Gd, given with the pressure in mbar, as the gf/cm² number: × 0.980665.
  * gd: > 0, else RangeError. The specimen of Gd is 50 × 50 mm; only the unit of pressure is converted here.
- * Source: 1 gf/cm² is 0.980665 mbar; Giesserei-Praxis lexicon, "Gasdurchlässigkeit". Example: 100 Gd are 98.07.
+ * Source: 1 gf/cm² is 0.980665 mbar; Giesserei-Praxis lexicon, "Gasdurchlässigkeit".
+ * @example permeabilityFromGd(100) // 98.07
  */
 export function permeabilityFromGd(gd: number): number {
   requireAboveZero("permeabilityFromGd", { gd });

@@ -19,8 +19,10 @@ const SAND_C = 20;
  * Method: conduction into 120 mm of dry sand of 20 °C by explicit differences, 0.25 mm (0.5 for metals above 800 °C) and 0.4 dx²/α, the metal one
  * well-stirred store in perfect contact, peak kept at each depth; within about 2 % of finer grids.
  * A gap at the face, water in the sand and an early shake-out heat it less; corners and cores more.
- * Source: our own model on published properties. Example: aluminium from 720 °C, Flemings' sand, 600 and 300 °C: depths
- * 0.153 and 1.48, sand 0.096 and 0.93 kg/kg.
+ * Source: our own model on published properties.
+ * @example
+ * plateHeatedDepths({ metal: metalHeats.aluminium[0], sand: sandHeats[0], pouredC: 720, targetsC: [600, 300] })
+ * // [{ perHalf: 0.153, sandKgPerKg: 0.096 }, { perHalf: 1.48, sandKgPerKg: 0.93 }]
  */
 export function plateHeatedDepths({
   metal,

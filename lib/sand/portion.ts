@@ -29,7 +29,7 @@ export interface PortionAdvice {
  *
  * frameMm: inside diameter of the frame; portionG; stepG: smallest step of the scale. All > 0, else RangeError.
  * Source: 50 g AFS (EngineeringNotes text; AFS 1105 from memory), 100 g SFSA 12-61; scaling by area our own.
- * Example: portionAdvice({ frameMm: 100, portionG: 50 }): 12.5 to 25 g, "too much".
+ * @example portionAdvice({ frameMm: 100, portionG: 50 }) // { lowG: 12.5, highG: 25, verdict: "too much" }
  */
 export function portionAdvice(portion: {
   readonly frameMm: number;
@@ -56,7 +56,8 @@ export function portionAdvice(portion: {
 /**
  * Smallest portion for a scale, g: the leanest main sieve should hold at least 20 steps, step × 20 / share.
  * mainPercent: what that sieve holds, % of the sand, above 0 to 100; stepG > 0; steps > 0 (default 20). Else RangeError.
- * Source: our own. Example: a scale stepping by 0.1 g, 10 % on the leanest main sieve: 20 g.
+ * Source: our own.
+ * @example smallestPortionG({ mainPercent: 10, stepG: 0.1 }) // 20
  */
 export function smallestPortionG(wanted: {
   readonly mainPercent: number;

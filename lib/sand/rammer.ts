@@ -52,7 +52,8 @@ export function dropForMm({
 /**
  * Energy that all blows bring to a kilogram of sand, J/kg: what to keep alike in tubes of another size; the standard
  * specimen of 155 g gets 61. weightKg, dropMm, blows, sandG: > 0, else RangeError.
- * Source: m g h n / mass. Example: the US rammer, three blows on 155 g: 61.2.
+ * Source: m g h n / mass.
+ * @example rammingJKg({ weightKg: 6.35, dropMm: 50.8, blows: 3, sandG: 155 }) // 61.2
  */
 export function rammingJKg(ramming: {
   readonly weightKg: number;

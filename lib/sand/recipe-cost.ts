@@ -14,7 +14,8 @@ export interface Purchase {
 /**
  * Bags to buy for a mass, and what they cost. needKg: 0 or more, as weighed; bagKg > 0: what one bag or delivery holds;
  * bagCost: 0 or more, in any currency. Else RangeError. A need within a billionth of whole bags is that number.
- * Source: arithmetic. Example: purchaseOf({ needKg: 30, bagKg: 25, bagCost: 14 }): 2 bags, 28 for them, 16.80 for use.
+ * Source: arithmetic.
+ * @example purchaseOf({ needKg: 30, bagKg: 25, bagCost: 14 }) // { bags: 2, costOfBags: 28, costOfUse: 16.80 }
  */
 export function purchaseOf({
   needKg,

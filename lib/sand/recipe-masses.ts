@@ -45,8 +45,9 @@ export interface RecipeMasses {
  * Shares: 0 or more, below 100, and sand must be left over. makeKg (damp, all together) or sandKg (as weighed): one of
  * the two, > 0. Else RangeError; both or neither is misuse.
  * Source: mass balance; bagged bentonite holds up to 10 to 15 % of water (supplier sheets).
- * Example: recipeMassesKg({ basis: "dry mix", clayPercent: 8, moistureOfDampPercent: 3.5, clayMoisturePercent: 10 },
- *   { makeKg: 100 }): 88.78 kg sand, 8.578 kg clay, 2.642 kg water.
+ * @example
+ * recipeMassesKg({ basis: "dry mix", clayPercent: 8, moistureOfDampPercent: 3.5, clayMoisturePercent: 10 },
+ *   { makeKg: 100 }) // { sandKg: 88.78, clayKg: 8.578, waterKg: 2.642 }
  */
 export function recipeMassesKg(
   shares: RecipeShares,

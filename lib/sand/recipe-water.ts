@@ -18,7 +18,7 @@ export interface WaterSplit {
  * want more, and never more than nine tenths of the middle; trim: what is left to the middle, and to the 97.5 % end.
  * needKg: water to pour, with its ±. Where its middle is zero or less nothing is poured: all are zero.
  * Source: our own rule, that of the first dose of a heap; water goes in easily and comes out slowly.
- * Example: a need of exactly 2 kg: first 1.8, trim 0.2.
+ * @example waterSplit(figure(spread("2 kg"))) // { firstKg: 1.8, trimKg: 0.2 }
  */
 export function waterSplit(needKg: Pick<Figure, "value" | "high" | "quantile">): WaterSplit {
   if (!(needKg.value > 0)) return { firstKg: 0, trimKg: 0, trimAtMostKg: 0 };

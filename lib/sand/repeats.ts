@@ -14,7 +14,8 @@ export interface RepeatScatter {
  * values: the same figure of the same sand, finite, else RangeError. Fewer than two: undefined, since one sieving
  * says nothing about scatter. With two or three, s itself is poorly known: pool it.
  * Splits of one sample show the test's scatter only, grabs from the bag that of the sand as well: never mix them.
- * Source: sample standard deviation, GUM 4.2.2. Example: repeatScatter([69, 70, 71]): 70, 1, 2.
+ * Source: sample standard deviation, GUM 4.2.2.
+ * @example repeatScatter([69, 70, 71]) // { mean: 70, sd: 1, degreesOfFreedom: 2 }
  */
 export function repeatScatter(values: readonly number[]): RepeatScatter | undefined {
   finite("repeatScatter", values);
@@ -26,7 +27,8 @@ export function repeatScatter(values: readonly number[]): RepeatScatter | undefi
  * One standard deviation from repeats of several sands: s = √(ΣΣ(x − own mean)² / Σ(n − 1)).
  * groups: the repeats of each sand, all finite, else RangeError; a sand sieved once teaches nothing and is passed over.
  * Undefined if no sand was repeated. The scatter must be about alike in all (compare sands of like fineness).
- * Source: GUM 4.2.4. Example: pooledRepeatScatter([[1, 3], [10, 12, 14]]): sd 1.826, 3 degrees of freedom.
+ * Source: GUM 4.2.4.
+ * @example pooledRepeatScatter([[1, 3], [10, 12, 14]]) // { sd: 1.826, degreesOfFreedom: 3 }
  */
 export function pooledRepeatScatter(
   groups: readonly (readonly number[])[],

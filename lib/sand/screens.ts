@@ -33,7 +33,10 @@ function afsPlace({ sieve }: Fraction): number {
  *
  * leastPercent: above 0, up to 100, else RangeError.
  * Source: AFS usage, from memory.
- * Example: 0.1, 0.3, 1.3, 33.1, 50.1, 11.5, 1.7, 0.4 on No. 30 to No. 270, pan 0.5: three screens, 70 to 140.
+ * @example
+ * screens(readGrading({ "No. 30": 0.1, "No. 40": 0.3, "No. 50": 1.3, "No. 70": 33.1,
+ *  "No. 100": 50.1, "No. 140": 11.5, "No. 200": 1.7, "No. 270": 0.4, pan: 0.5 }).value!)
+ * // { count: 3, labels: ["No. 70", "No. 100", "No. 140"] }
  */
 export function screens(grading: Grading, leastPercent = 10): Screens {
   if (!(leastPercent > 0 && leastPercent <= 100))

@@ -115,7 +115,11 @@ export function forecastSeason(
 
 /**
  * The first pour after which live clay is below a floor, with its 95 % interval; Infinity where it does not come to
- * that within the plan. floorPercent: % of dry mix. Example: 8 % falling 2 % of itself a pour, floor 7: 7.
+ * that within the plan. floorPercent: % of dry mix.
+ * Source: that of forecastSeason.
+ * @example
+ * poursToFloor({ liveClay: Array.from({ length: 10 }, (_, k) => Float64Array.of(8 * 0.98 ** k)) }, 7).value
+ * // 7
  */
 export function poursToFloor({ liveClay }: Pick<Season, "liveClay">, floorPercent: number): Band {
   const count = liveClay[0]!.length;

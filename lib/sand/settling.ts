@@ -47,6 +47,7 @@ function stokesOnly(name: string, re: number): void {
 /**
  * Reynolds number of a grain that falls at Stokes' speed: Re = ρw v d / µ. Above about 0.5 to 1 the law fails.
  * Arguments as settlingSeconds, without the limit on Re.
+ * Source: its definition.
  * Example: stokesReynolds({ grainUm: 20, celsius: 20 }) is 0.0072.
  */
 export function stokesReynolds(grain: Fall): number {
@@ -87,6 +88,7 @@ export function settlingSeconds(grain: Fall & { readonly depthMm: number }): num
  *
  * depthMm, seconds: > 0. celsius: 0 to 100 °C. grainKgM3: above water, default 2650. Else RangeError, as where the
  * Reynolds number is above 0.5.
+ * Source: Stokes' law, that of settlingSeconds.
  * Example: settlingCutUm({ depthMm: 127, seconds: 300, celsius: 20 }) is 21.7.
  */
 export function settlingCutUm(siphon: {

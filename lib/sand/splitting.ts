@@ -9,7 +9,8 @@ import { requireAboveZero } from "./require.ts";
  * Splitting (indirect tensile) strength, kPa: 2 load × g / (π d h).
  * loadKg: all that bears on the line, > 0, kg. heightMm, diameterMm of the specimen: > 0, mm. Else RangeError.
  * It wants about half the weight of a compression test per kPa, and the strength is a fraction of it.
- * Source: line load on a cylinder (elastic solution). Example: 1 kg on 50.8 × 50.8 mm is 2.42.
+ * Source: line load on a cylinder (elastic solution).
+ * @example splittingKPa({ loadKg: 1, heightMm: 50.8, diameterMm: 50.8 }) // 2.42
  */
 export function splittingKPa(test: {
   readonly loadKg: number;

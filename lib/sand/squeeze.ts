@@ -49,7 +49,9 @@ export interface SqueezeRow extends Squeeze {
  *
  * readings: step 1 to 5 with a compactability, finite, else RangeError. Not a strength: the hand says nothing of that.
  * Source: median and range; a good squeeze goes with about 40 to 50 % (common practice).
- * Example: steps 2 and 3 at 36 and 45 %: inOrder true.
+ * @example
+ * squeezeTable([{ step: 2, compactabilityPercent: 36 }, { step: 3, compactabilityPercent: 45 }]).inOrder
+ * // true
  */
 export function squeezeTable(readings: readonly SqueezeReading[]): {
   readonly rows: readonly SqueezeRow[];

@@ -16,7 +16,9 @@ export interface Uniformity {
  * The curve is straight over ln d between the sieves. Where the stack does not reach, undefined and an issue;
  * GG needs sieves at or beyond both limits (or an empty coarsest sieve, an empty pan).
  * Source: Giesserei-Lexikon, "Gleichmäßigkeitsgrad" and "Siebanalyse".
- * Example: passing 100, 75, 25, 0 % at 0.425, 0.300, 0.212, 0.150 mm: MK 0.252 mm, GG 74.9 %.
+ * @example
+ * uniformity(gradingCurve(readGrading({ "0.425 mm": 0, "0.300 mm": 25, "0.212 mm": 50, "0.150 mm": 25, pan: 0 }).value!))
+ * // { mkMm: 0.252, ggPercent: 74.9 }
  */
 export function uniformity(curve: Curve): Uniformity {
   const mk = sizeAtPassing(curve, 50);

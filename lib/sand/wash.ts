@@ -21,7 +21,8 @@ const SIPHON_MM = 127;
  *
  * startG: dried sand, > 0; grainG: washed and dried grain, 0 or more; g, without the jar. Else RangeError. Grain above
  * start gives a negative figure, so that draws can be worked through.
- * Source: definition of clay-grade material (university notes; steps from memory). Example: 50 g to 46 g: 8.
+ * Source: definition of clay-grade material (university notes; steps from memory).
+ * @example clayByWashPercent({ startG: 50, grainG: 46 }) // 8
  */
 export function clayByWashPercent({
   startG,
@@ -75,7 +76,7 @@ export interface WashPlan {
  * 633 s at 0 °C against 353 at 20. Waiting less loses grain as clay.
  * Source: Stokes (settling.ts); the fixed 5 minutes for 5 inches cut at 21.7 µm in water of 20 °C. Ten minutes for
  * the first draw from memory.
- * Example: washPlan({ celsius: 20 }): 707 s, then 353 s.
+ * @example washPlan({ celsius: 20 }) // { firstSeconds: 707, seconds: 353 }
  */
 export function washPlan({
   celsius,

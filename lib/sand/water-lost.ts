@@ -88,7 +88,9 @@ const COVERED = {
  * airMS: 0 to 10. Their middle outside: RangeError; draws outside are held at the edge. Sun, rain, frost, hot sand and a
  * floor that draws water are not in it.
  * Source: see dryingFront and openWaterKgM2H; the factor of two is our own, after Singh & Xu 1997 on such formulas.
- * Example: 100 kg at 4 %, 24 h at 20 °C and 50 %, a heap, no cover: 0.78 kg, 0.36 to 1.59.
+ * @example
+ * waterLostKg({ heapKg: 100, moistureOfDampPercent: 4, hours: 24, airC: 20, relativeHumidityPercent: 50,
+ *   shape: "heap", cover: "none" }).figure // { value: 0.78, low: 0.36, high: 1.59 }
  */
 export function waterLostKg(heap: StandingHeap): WaterLost {
   checked(heap);

@@ -20,7 +20,8 @@ interface TwoMixes {
  * All finite, and the compactabilities not equal, else RangeError: ask waterSensitivityIssues before.
  * Below zero is possible in the figures and impossible in a sand: compactability rises with water until it levels off.
  * Source: TJFS-109: about 1 % of water between the two, each mulled 10 minutes.
- * Example: 3.0 % and 38 %, 4.0 % and 58 %: 0.5.
+ * @example
+ * waterSensitivity({ moistureA: 3.0, compactabilityA: 38, moistureB: 4.0, compactabilityB: 58 }) // 0.5
  */
 export function waterSensitivity(mixes: TwoMixes): number {
   const { moistureA, compactabilityA, moistureB, compactabilityB } = mixes;

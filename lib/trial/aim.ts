@@ -59,6 +59,7 @@ export function gridOver(from: number, to: number, steps = gridSteps): readonly 
  * It is never the chance of a sound casting. curves: fitted, each with low < high; none throws. draws: how many, or those
  * made of these curves already (their ranges may differ).
  * Method: our own; draws of curves as in curve-draws.ts.
+ * @example trialReport(log).result?.aim // what aimFor gives for the curves of a log
  */
 export function aimFor(curves: readonly AimedCurve[], draws: number | CurveDraws = 4096): AimResult {
   const { grid, from, to } = placesOf(curves);

@@ -47,7 +47,7 @@ const leastEffective = 2;
  * Source: Welch 1947; lag-one autocorrelation, NIST/SEMATECH e-Handbook 1.3.5.12; the limit of 0.5 our own. By
  * simulation of 15 figures in each group with a true r of 0.6: where r comes out at 0.5 or more, in 29 of 100, the
  * widened interval holds the difference in 98 % and Welch's own in 72 %; in the others nothing shows it, and 64 % hold.
- * Example: beforeAfter([50, 52, 49, 51], [58, 57, 60, 59]): 8 more, 5.8 to 10.2.
+ * @example beforeAfter([50, 52, 49, 51], [58, 57, 60, 59]) // { difference: 8, low: 5.8, high: 10.2 }
  */
 export function beforeAfter(
   before: readonly number[],
@@ -80,7 +80,10 @@ export function beforeAfter(
   };
 }
 
-/** Which conditions of two groups differ by more than their doubt, and which are known to be alike. */
+/**
+ * Which conditions of two groups differ by more than their doubt, and which are known to be alike.
+ * @example conditionsTold({ compactability: { before: [44, 45, 46], after: [51, 52, 53] } }).unlike.length // 1
+ */
 export function conditionsTold(conditions: Conditions): Pick<BeforeAfter, "unlike" | "alike"> {
   const unlike = unlikeConditions(conditions);
   const apart = unlike.map(({ condition }) => condition);

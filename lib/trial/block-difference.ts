@@ -16,6 +16,10 @@ export interface BlockDifference {
  * The offset of the second block in the fit, with its 95 % interval by Student's t: both blocks are taken to follow
  * one curve, one above the other. Undefined where the curve has not just two blocks.
  * Source: analysis of covariance, Draper & Smith, Applied Regression Analysis.
+ * @example
+ * const x = [1, 2, 3, 4, 1, 2, 3, 4];
+ * const blocks = ["old", "old", "old", "old", "new", "new", "new", "new"];
+ * blockDifference(responseCurve({ x, y: [1, 2.1, 2.9, 4, 3, 4.1, 4.9, 6], blocks }, { peaked: false }))?.difference // 2
  */
 export function blockDifference({ fit, blocks }: ResponseCurve): BlockDifference | undefined {
   if (!fit || blocks.length !== 1 || !(fit.degreesOfFreedom > 0)) return undefined;

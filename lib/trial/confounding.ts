@@ -69,7 +69,9 @@ const alikeWithin: { readonly [name in NumberCompanion]?: number } = {
  * standing have all gone with the water, whatever their numbers; when some are, those have.
  * Source: Spearman's ρ, Hollander & Wolfe 1973; for blocks E. E. Cureton's rank-biserial correlation, Psychometrika 21
  * (1956) 287–290 (from memory; checked against SciPy's U); the thresholds our own.
- * Example: x 3, 3.4, 3.8, 4.2 with the blocks a, a, b, b gives { companion: "day or block", rho: −1, block: "a" }.
+ * @example
+ * confounding({ x: [3, 3.4, 3.8, 4.2], blocks: ["a", "a", "b", "b"], companions: [] })[0]
+ * // { companion: "day or block", rho: -1, block: "a" }
  */
 export function confounding(trial: TrialToCheck): readonly Confounded[] {
   const numbers = Object.entries(trial.companions).flatMap(([name, values]): Confounded[] => {
@@ -156,6 +158,7 @@ function blockAtOneEnd({ x, blocks }: TrialToCheck): Confounded[] {
 /**
  * A shuffled order for the next round, the same every time: the first of up to 200 shuffles by a hash of the names whose
  * rank correlation with the order given (that of the axis) is below one half.
+ * @example randomOrder(["W1", "W2", "W3"], "next round").length // 3
  */
 export function randomOrder(names: readonly string[], salt: string): readonly string[] {
   const places = names.map((_, i) => i);

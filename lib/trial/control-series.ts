@@ -74,6 +74,7 @@ const benchTests: readonly TestName[] = [
  * The values of a heap's diary. From batches with a date that were not made up by weight, from states as measured, from
  * tests between pours, and from washed sievings of used sand. Methods are never mixed: moisture by oven is one series,
  * moisture by a method that is not said another. A value that stands twice for one day counts once.
+ * @example diaryOf(log).series.map(({ name }) => name)
  */
 export function diaryOf(log: Log): Diary {
   const { figures, issues } = batchFigures(log);

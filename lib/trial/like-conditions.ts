@@ -35,7 +35,9 @@ const negligible: { readonly [condition in Condition]: number } = {
  * between batches (Welch), for which two in each group are needed. A group without a figure: nothing is said, see
  * knownConditions.
  * Source: common practice (strength and permeability are compared at like compactability); the limits our own.
- * Example: unlikeConditions({ compactability: { before: [44, 45, 46], after: [51, 52, 53] } }): 7 points, 4.7 to 9.3.
+ * @example
+ * unlikeConditions({ compactability: { before: [44, 45, 46], after: [51, 52, 53] } })[0]
+ * // { difference: 7, low: 4.7, high: 9.3 }
  */
 export function unlikeConditions(conditions: Conditions): readonly ConditionDifference[] {
   return known(conditions).flatMap(([condition, groups]) => {
@@ -45,12 +47,18 @@ export function unlikeConditions(conditions: Conditions): readonly ConditionDiff
   });
 }
 
-/** The conditions that are known in both groups; of the others nothing can be said. */
+/**
+ * The conditions that are known in both groups; of the others nothing can be said.
+ * @example knownConditions({ compactability: { before: [44, 45], after: [51, 52] } }) // ["compactability"]
+ */
 export function knownConditions(conditions: Conditions): readonly Condition[] {
   return known(conditions).map(([condition]) => condition);
 }
 
-/** What the batches of two blocks were made of and tested at. */
+/**
+ * What the batches of two blocks were made of and tested at.
+ * @example blockConditions(batchFigures(log).figures, "Alder", "Birch")
+ */
 export function blockConditions(rows: readonly BatchFigures[], first: string, second: string): Conditions {
   const of = (pick: (row: BatchFigures) => Spread | undefined) => {
     const figures = (block: string): readonly Spread[] =>

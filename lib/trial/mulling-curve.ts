@@ -66,7 +66,9 @@ export interface MullingCurve {
  * Readings with three degrees of freedom or more whose own variance is above 1.5² s₀² are taken by themselves: s² = Q/(n − 3).
  * Coverage of the time to 95 % in simulation (250 to 1,000 founders a case, 4 to 8 readings): 100 % where one reading scatters by 2 %
  * of the full bond, 96 to 100 % at 5 %, 94 to 98 % at 10 % (tests/trial/mulling-curve.test.ts); at 2 % it is wider than it need be.
- * @example mullingCurve("by hand", { minutes: [1, 2, 4, 8, 16], strengthKPa: [30, 48, 66, 76, 78] }).timeTo(95)
+ * @example
+ * mullingCurve("by hand", { minutes: [1, 2, 4, 8, 16], strengthKPa: [30, 48, 66, 76, 78] }).timeTo(95)
+ * // { value: 6.39 }
  */
 export function mullingCurve(name: string, readings: MulledReadings): MullingCurve {
   const { minutes, strengthKPa } = readings;

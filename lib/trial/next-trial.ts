@@ -32,6 +32,7 @@ const drawsToRank = 512;
  * caller, who knows where the aim is open.
  * width: the aim's interval as it is printed; the widths are scaled to it. hit: how closely the founder can hit a place on the axis (half-width); the aim needs to be no narrower.
  * Method: expected reduction of the interval, our own.
+ * @example trialReport(log).next?.candidates.length // what nextTrial gives for the curves of a log
  */
 export function nextTrial(
   curves: readonly AimedCurve[],

@@ -43,6 +43,7 @@ const seriesSource =
  * - Strength: one series, two waters, no scatter and no bend printed, and a peak somewhere between: none.
  *
  * Bentonite sand alone: ask only there.
+ * @example publishedSlope("compactability", "moisture", [3, 3.5, 4], [38, 43, 49]) !== undefined // true
  */
 export function publishedSlope(
   test: TestName,

@@ -73,7 +73,8 @@ const sameLevel = 0.04;
  * published: what others have found, from publishedSlope; asked with the x and y that are used.
  * x: finite; y: finite or NaN; lengths alike, else throws.
  * Method: Draper & Smith, Applied Regression Analysis; forms and counts our own.
- * Example: four batches of compactability against moisture give a straight line with 2 degrees of freedom.
+ * @example
+ * responseCurve({ x: [2.5, 3, 3.5, 4], y: [32, 38, 43, 50] }, { peaked: false }).form // "straight line"
  */
 export function responseCurve(
   points: CurvePoints,

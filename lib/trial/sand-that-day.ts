@@ -51,6 +51,7 @@ const changes: { readonly [kind: string]: readonly DiaryProperty[] } = {
 /**
  * One for each test and method that has a value on the day or before it; of several values of a day the last. An event of
  * the test's own day counts as done before the test. before: the log's events that stand before the pour.
+ * @example sandThatDay(diaryOf(log), "2026-05-30", [])
  */
 export function sandThatDay(
   { series }: Pick<Diary, "series">,

@@ -84,6 +84,7 @@ const leastLevels = 3;
  * The trial of a log along an axis: what the log says, else moisture where two batches or more have it, else
  * compactability. Aims are the founder's own; a test without one takes the usual range for the log's metal and bond.
  * The aim is worked out over the tests that have both a range and a curve, from five batches at three levels on.
+ * @example trialReport(log).properties.map(({ test }) => test)
  */
 export function trialReport(
   log: Log,

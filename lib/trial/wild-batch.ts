@@ -33,6 +33,9 @@ export interface OutlyingRow {
  * number of rows. Undefined with fewer than six rows or fewer than two degrees of freedom, or where nothing scatters. A row
  * that no other holds (h = 1) is passed over; one whose absence leaves no scatter at all has t infinite.
  * Source: R. D. Cook and S. Weisberg, Residuals and Influence in Regression (1982) 2.2.2 (from memory).
+ * @example
+ * outlyingRow(fitLinear([[1, 0], [1, 1], [1, 2], [1, 3], [1, 4], [1, 5]], [0, 1.1, 1.9, 9, 4.1, 4.9]))?.index
+ * // 3
  */
 export function outlyingRow(fit: LinearFit): OutlyingRow | undefined {
   const { residuals, leverages, degreesOfFreedom, residualSumOfSquares: rss } = fit;
