@@ -2,6 +2,7 @@
 // rest of the library that it uses, and the whole library for notebooks that are not ours.
 
 import { readdirSync } from "node:fs";
+import { createRequire } from "node:module";
 import { basename, join, relative } from "node:path";
 import type { Metafile, Plugin } from "./bundler.ts";
 import { liveScript, type Script } from "./live-script.ts";
@@ -84,8 +85,11 @@ const fromBase = (root: string, parts: ReadonlySet<string>): Plugin => ({
 const withoutMaps: Plugin = {
   name: "without-maps",
   setup({ onResolve, onLoad }) {
+    const expression = createRequire(import.meta.url).resolve("vega-expression");
     const left =
       /^(vega-(geo|projection|force|hierarchy|label|voronoi|wordcloud|crossfilter)|d3-(geo|geo-projection|delaunay|force|hierarchy)|topojson-client)$/;
+    // vega-lite brings an older one of its own, which reads the same expressions.
+    onResolve({ filter: /^vega-expression$/ }, () => ({ path: expression }));
     onResolve({ filter: left }, ({ path }) => ({ path, namespace: "left-out", sideEffects: false }));
     onLoad({ filter: /.*/, namespace: "left-out" }, () => ({ contents: "module.exports = {}" }));
   },

@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { gzipSync } from "node:zlib";
+import { toBase91 } from "../live/base91.ts";
 import type { LiveScripts, PackedScript } from "../page/live-html.ts";
 import { ownNotebookScript } from "./live-script.ts";
 import { packageFolder } from "./package-folder.ts";
@@ -52,7 +53,7 @@ function ours(name: string): PackedScript {
 
 function packed(script: string): PackedScript {
   return {
-    packed: gzipSync(script, { level: 9 }).toString("base64"),
+    packed: toBase91(gzipSync(script, { level: 9, memLevel: 9 })),
     hash: createHash("sha256").update(script).digest("base64"),
   };
 }

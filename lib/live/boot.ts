@@ -2,6 +2,7 @@
 // Bundled by itself, so that it stays short.
 
 import type { LiveSetup } from "../page/live-setup.ts";
+import { fromBase91 } from "./base91.ts";
 import { draftHead } from "./drafts.ts";
 import type { Intent, MullbookLive } from "./start.ts";
 
@@ -77,7 +78,7 @@ function run(text: string): void {
 async function unpacked(id: string): Promise<string> {
   if (typeof DecompressionStream === "undefined") throw new Error("it is too old to unpack the scripts.");
   const packed = document.getElementById(id)?.textContent ?? "";
-  const bytes = Uint8Array.from(atob(packed), (sign) => sign.charCodeAt(0));
+  const bytes = fromBase91(packed.trim());
   return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
 }
 

@@ -14,7 +14,7 @@ import { plainText } from "./visible.ts";
 
 /** A script as it travels in a page. */
 export interface PackedScript {
-  /** Its UTF-8 bytes, compressed by gzip, in base64. */
+  /** Its UTF-8 bytes, compressed by gzip, as text without "<" (lib/live/base91.ts). */
   readonly packed: string;
   /** Of its text, as a content security policy names it. */
   readonly hash: string;
