@@ -13,8 +13,8 @@ export interface Abridged {
   readonly text: string;
   /** The edit as it reads in the shorter text. */
   readonly edit: LogEdit;
-  /** A splice of the shorter text as one of the whole. */
-  readonly inWhole: (splice: Splice) => Splice;
+  /** A splice of the shorter text as one of the whole; undefined where lines that were left out lie within it. */
+  readonly inWhole: (splice: Splice) => Splice | undefined;
 }
 
 /** Undefined where the log is short, or its lines do not tell their places surely. */
@@ -42,19 +42,19 @@ export function abridged(name: string, text: string, edit: LogEdit): Abridged | 
     }
     return before;
   };
-  // An end belongs to the character before it, so that nothing left out lies within.
-  const endInWhole = (offset: number) => (offset === 0 ? toWhole(0) : toWhole(offset - 1) + 1);
+  const short = spans.map(([from, to]) => text.slice(from, to)).join("");
   return {
-    text: spans.map(([from, to]) => text.slice(from, to)).join(""),
+    text: short,
     edit:
       edit.kind === "write"
         ? { ...edit, at: { ...edit.at, offset: fromWhole(edit.at.offset ?? 0) } }
         : kept.edit,
-    inWhole: ({ start, end, text }) => ({
-      start: start === end ? endInWhole(start) : toWhole(start),
-      end: endInWhole(end),
-      text,
-    }),
+    inWhole: (splice) => {
+      const start = toWhole(splice.start);
+      const end = start + splice.end - splice.start;
+      const same = text.slice(start, end) === short.slice(splice.start, splice.end);
+      return same ? { ...splice, start, end } : undefined;
+    },
   };
 }
 

@@ -22,16 +22,20 @@ export function yamlEdited({ name, text }: LogText, edit: LogEdit): EditedText {
   const short = abridged(name, text, edit);
   const inShort = short && madeIn(name, short.text, short.edit, true);
   if (short && inShort && "splices" in inShort) {
-    const whole = new Map(inShort.splices.map((splice) => [splice, short.inWhole(splice)]));
-    const { shown } = inShort;
-    const splices = [...whole.values()];
-    return edited(name, text, {
-      ...inShort,
-      splices,
-      ...(shown ? { shown: { ...shown, splice: whole.get(shown.splice)! } } : {}),
-    });
+    const moved = inShort.splices.map((splice) => short.inWhole(splice));
+    const splices = moved.flatMap((splice) => splice ?? []);
+    const { shown, notes } = inShort;
+    const at = shown ? splices[inShort.splices.indexOf(shown.splice)] : undefined;
+    if (splices.length === moved.length) {
+      return edited(name, text, {
+        splices,
+        notes,
+        ...(shown && at ? { shown: { ...shown, splice: at } } : {}),
+      });
+    }
   }
-  if (inShort && "code" in inShort && !readAgain.has(inShort.code)) return { issues: [placed(inShort, name, edit)] };
+  if (inShort && "code" in inShort && !readAgain.has(inShort.code))
+    return { issues: [placed(inShort, name, edit)] };
 
   const made = madeIn(name, text, edit, false);
   return "splices" in made ? edited(name, text, made) : { issues: [placed(made, name, edit)] };
