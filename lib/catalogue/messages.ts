@@ -31,11 +31,13 @@ import * as trialRigMessages from "../finding/trial-rig-messages.ts";
 import * as trialShapeMessages from "../finding/trial-shape-messages.ts";
 import * as waterMessages from "../finding/water-messages.ts";
 import * as weatherMessages from "../finding/weather-messages.ts";
+import { invariant } from "../issue.ts";
 import * as agreementComplaints from "../log/complaints-agreement.ts";
 import * as batchComplaints from "../log/complaints-batch.ts";
 import * as castingComplaints from "../log/complaints-casting.ts";
 import * as csvComplaints from "../log/complaints-csv.ts";
 import * as diaryComplaints from "../log/complaints-diary.ts";
+import * as diskComplaints from "../log/complaints-disk.ts";
 import * as editComplaints from "../log/complaints-edit.ts";
 import * as experimentComplaints from "../log/complaints-experiment.ts";
 import * as fieldComplaints from "../log/complaints-field.ts";
@@ -48,7 +50,9 @@ import * as sheetComplaints from "../log/complaints-sheet.ts";
 import * as sievingComplaints from "../log/complaints-sieving.ts";
 import * as testComplaints from "../log/complaints-test.ts";
 import * as yamlComplaints from "../log/complaints-yaml.ts";
+import * as specimenOf from "../log/specimen-of.ts";
 import type { Message } from "../message.ts";
+import * as amount from "../quantity/amount.ts";
 import * as dateMessages from "../quantity/date-messages.ts";
 import * as readMessages from "../quantity/read-messages.ts";
 import * as bondState from "../sand/bond-state.ts";
@@ -81,6 +85,7 @@ import * as furniture from "./furniture.ts";
 export type AnyMessage = Message<readonly never[], unknown>;
 
 const files: readonly object[] = [
+  amount,
   dateMessages,
   readMessages,
   bondState,
@@ -110,6 +115,7 @@ const files: readonly object[] = [
   castingComplaints,
   csvComplaints,
   diaryComplaints,
+  diskComplaints,
   editComplaints,
   experimentComplaints,
   fieldComplaints,
@@ -122,6 +128,7 @@ const files: readonly object[] = [
   sievingComplaints,
   testComplaints,
   yamlComplaints,
+  specimenOf,
   formulaIssues,
   logSheetIssues,
   sheetIssues,
@@ -165,6 +172,15 @@ const held: readonly unknown[] = files
 
 /** All issues, findings and phrases. */
 export const allMessages: readonly AnyMessage[] = held.filter(isMessage);
+
+const byCode: ReadonlyMap<string, AnyMessage> = new Map(allMessages.map((one) => [one.code, one]));
+
+/** Throws Misuse for a code that there is not. */
+export function messageNamed(code: string): AnyMessage {
+  const found = byCode.get(code);
+  invariant(found !== undefined, `no message has the code "${code}"`);
+  return found;
+}
 
 /** All cautions: they are said with nothing. */
 export const allCautions: readonly Caution[] = held.filter(isCaution);

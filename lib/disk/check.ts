@@ -5,6 +5,7 @@ import { hasError, type Issue, issueText, type Severity } from "../issue.ts";
 import { inFileOrder } from "../log/issue-list.ts";
 import { pageIssues } from "../log/page-issues.ts";
 import type { Log } from "../log/types.ts";
+import { issuesInUnits } from "../page/issue-units.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
 import { type ReadLogFile, readLogFile } from "./read-log-file.ts";
 import { isRefusal } from "./refusal.ts";
@@ -46,7 +47,8 @@ function fingerprintOf({ log }: ReadLogFile): string[] {
 /** What reading the log brought up and what its pages complain of, in the order of the files. */
 export async function everyIssue({ log, issues }: ReadLogFile): Promise<readonly Issue[]> {
   if (log === undefined) return issues;
-  return inFileOrder([...issues, ...pageIssues(log), ...(await sheetIssues(log))], log.file);
+  const all = [...issues, ...pageIssues(log), ...(await sheetIssues(log))];
+  return inFileOrder(issuesInUnits(all, log), log.file);
 }
 
 /** The reader of formulas is loaded only where a log has sheets. */

@@ -4,6 +4,7 @@ import type { Issue } from "../issue.ts";
 import type { Log, LogText } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
 import { writeHtml } from "../page/html.ts";
+import { issuesInUnits } from "../page/issue-units.ts";
 import { type LiveScripts, writeLiveHtml } from "../page/live-html.ts";
 import type { LiveKeep } from "../page/live-setup.ts";
 import type { Notebook } from "../page/notebook.ts";
@@ -21,7 +22,7 @@ export interface PageToOpen {
 export async function openedPage(opened: PageToOpen): Promise<string> {
   const { notebook, log, issues, texts, keep, scripts } = opened;
   const page = notebook.run(log);
-  const whole: Page = { ...page, issues: [...issues, ...page.issues] };
+  const whole: Page = { ...page, issues: [...issuesInUnits(issues, log), ...page.issues] };
   if (!scripts) return writeHtml(whole);
   return writeLiveHtml(whole, { setup: { texts, notebook: notebook.name, keep }, scripts });
 }

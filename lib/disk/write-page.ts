@@ -5,6 +5,7 @@ import type { Issue } from "../issue.ts";
 import type { Log } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
 import { fileStem } from "../page/file-name.ts";
+import { issuesInUnits } from "../page/issue-units.ts";
 import type { LiveScripts } from "../page/live-html.ts";
 import type { Notebook } from "../page/notebook.ts";
 import type { Format } from "./commands.ts";
@@ -41,7 +42,7 @@ export async function writePage({
   live,
 }: PageToWrite): Promise<WrittenPage | Refusal> {
   const page = notebook.run(read.log);
-  const whole: Page = { ...page, issues: [...read.issues, ...page.issues] };
+  const whole: Page = { ...page, issues: [...issuesInUnits(read.issues, read.log), ...page.issues] };
   const stem = `${fileStem(basename(path, extname(path)))}-${notebook.name}`;
   const files = live
     ? await livePageFile(whole, { stem, live, notebook, log: read.log })

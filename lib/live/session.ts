@@ -5,6 +5,7 @@ import type { LogEdit } from "../log/edit-types.ts";
 import { holds } from "../log/source.ts";
 import type { Log, LogText } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
+import { issuesInUnits } from "../page/issue-units.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { checkedIssues, type ReadTexts, readTexts } from "./read-texts.ts";
 import { type Splice, splicesBetween } from "./splice.ts";
@@ -122,7 +123,7 @@ export function startSession({ texts: opened, notebook, editLog }: SessionSetup)
       const { log, readIssues } = reading();
       if (page === undefined && log !== undefined) {
         const made = notebook.run(log);
-        page = { ...made, issues: [...readIssues, ...made.issues] };
+        page = { ...made, issues: [...issuesInUnits(readIssues, log), ...made.issues] };
         lastGood = page;
       }
       const shown = page ?? lastGood;

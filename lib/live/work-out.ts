@@ -7,6 +7,7 @@ import type { Page } from "../page/blocks.ts";
 import { chartsIn, type ToDraw, toDraw, undrawn } from "../page/drawing.ts";
 import { drawingAt } from "../page/html-blocks.ts";
 import { type HtmlParts, htmlParts } from "../page/html-parts.ts";
+import { issuesInUnits } from "../page/issue-units.ts";
 import { layOut } from "../page/lay-out.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { readTexts } from "./read-texts.ts";
@@ -75,7 +76,7 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
     return tell({ kind: "fault", id, message: error instanceof Error ? error.message : String(error) });
   }
   const run = clock();
-  const laid = layOut({ ...page, issues: [...readIssues, ...page.issues] });
+  const laid = layOut({ ...page, issues: [...issuesInUnits(readIssues, log), ...page.issues] });
   const charts = chartsIn(laid).map((block) => ({ block, ...toDraw(block) }));
   const parts = htmlParts(laid, undrawn(charts), true);
   const html = clock();

@@ -1,7 +1,8 @@
 // Can a reading be what it says: heights, masses, levels and times against each other, the figure against what sand shows.
 
 import { hasError, type Issue } from "../issue.ts";
-import { printNumber } from "../quantity/print.ts";
+import type { Phrase } from "../phrase.ts";
+import { amount } from "../quantity/amount.ts";
 import { compactabilityIssues } from "../sand/compactability.ts";
 import { heightToDiameterIssues } from "../sand/compression.ts";
 import { moistureIssues } from "../sand/moisture-issues.ts";
@@ -12,6 +13,7 @@ import type { TestReading } from "./batch.ts";
 import { densityImpossible, dishAboveDry, levelNotFalling } from "./complaints-test.ts";
 import { plainNumber } from "./plain-number.ts";
 import { readingInputs } from "./reading-inputs.ts";
+import { specimenOf } from "./specimen-of.ts";
 
 type Values = { readonly [name: string]: number | undefined };
 
@@ -41,7 +43,7 @@ function readingsAlone({ test, scale }: TestReading, values: Values): Issue[] {
   const issues: Issue[] = [];
   if (test === "moisture" && dampG !== undefined && dryG !== undefined) {
     if (dishG > 0 && dishG >= Math.min(dryG, dampG)) {
-      return [dishAboveDry(plain(dishG), plain(Math.min(dryG, dampG)))];
+      return [dishAboveDry(amount(dishG, "g", 5), amount(Math.min(dryG, dampG), "g", 5))];
     }
     const step = scale ? { stepG: scale.stepG } : {};
     issues.push(...moistureIssues({ dampG: dampG - dishG, dryG: dryG - dishG, ...step }));
@@ -51,7 +53,7 @@ function readingsAlone({ test, scale }: TestReading, values: Values): Issue[] {
   }
   if (test === "permeability" && seconds !== undefined) {
     if (fromMm !== undefined && toMm !== undefined && fromMm <= toMm) {
-      issues.push(levelNotFalling(plain(fromMm), plain(toMm)));
+      issues.push(levelNotFalling(amount(fromMm, "mm", 5), amount(toMm, "mm", 5)));
     }
     const levels = [waterMm, fromMm, toMm].filter((level) => level !== undefined);
     issues.push(...permeabilityIssues({ waterMm: levels, seconds }));
@@ -70,20 +72,21 @@ function specimenIssues({ massG, heightMm, diameterMm, loadKg, packedG, filledMm
   const height = heightMm ?? filledMm;
   if (mass === undefined || height === undefined) return issues;
   const density = specimenDensityGCm3({ massG: mass, heightMm: height, diameterMm });
-  const from = `${plain(mass)} g in a tube of ${plain(diameterMm)} mm bore, ${plain(height)} mm high`;
+  const from = specimenOf(amount(mass, "g", 5), amount(diameterMm, "mm", 5), amount(height, "mm", 5));
   return [...issues, ...densityOf(density, from)];
 }
 
 /** Beyond these no sand is rammed, whatever it is made of (zircon, chromite): our own limits. */
 const possible = { low: 0.8, high: 3.2 };
 
-function densityOf(density: number, from: string): readonly Issue[] {
+function densityOf(density: number, from: string | Phrase): readonly Issue[] {
   if (density < possible.low || density > possible.high) {
-    return [densityImpossible(printNumber(density, density < 10 ? 2 : 0), from)];
+    return [
+      densityImpossible(
+        amount(density < 10 ? density : Math.round(density), "g/cm³", density < 10 ? 3 : 6),
+        from,
+      ),
+    ];
   }
   return densityIssues([density]);
-}
-
-function plain(value: number): string {
-  return String(Number(value.toPrecision(5)));
 }

@@ -2,7 +2,8 @@
 
 import type { Place } from "../issue.ts";
 import { sum } from "../numbers/sum.ts";
-import { checkPercentSum, checkStartSum, shown } from "./check-sum.ts";
+import { amount } from "../quantity/amount.ts";
+import { checkPercentSum, checkStartSum, grams } from "./check-sum.ts";
 import {
   allOnOne,
   finerThanScale,
@@ -35,7 +36,7 @@ export function checkComplete({ retained, startG, unit }: Rows, given: Given, re
   if (!given.mayHavePan) {
     const missing =
       startG && unit === "g" ? startG.value - sum(retained.map((entry) => entry.mass.value)) : 0;
-    report(noPan(missing > 0 ? `${shown(missing)} g` : ""), given.retained);
+    report(noPan(missing > 0 ? grams(missing) : ""), given.retained);
   }
   if (unit === "percent") return;
   if (!given.start) report(noStart(), given.sieving);
@@ -73,5 +74,8 @@ function checkSteps(retained: readonly RetainedEntry[], scale: Scale, report: Re
     );
   });
   if (finer)
-    report(finerThanScale(finer.mass.text, finer.label, scale.name, String(scale.stepG)), finer.mass.place);
+    report(
+      finerThanScale(finer.mass.text, finer.label, scale.name, amount(scale.stepG, "g", 10)),
+      finer.mass.place,
+    );
 }

@@ -1,6 +1,8 @@
 // The sum of a sieving's rows against the start mass, or against the whole.
 
 import type { Place } from "../issue.ts";
+import type { Phrase } from "../phrase.ts";
+import { amount } from "../quantity/amount.ts";
 import {
   digitsSwapped,
   passingShares,
@@ -36,15 +38,12 @@ export function checkStartSum(
   if (Math.abs(excess) <= Math.max(aboveShare * start.value, readings) + 1e-9) return;
   const each = excess > 0 ? withoutRunningTotals(retained, start.value) : undefined;
   if (each) {
-    report(
-      runningTotals(`${shown(start.value)} g`, rowsOf(retained, each)),
-      retained[0]?.place ?? start.place,
-    );
+    report(runningTotals(grams(start.value), rowsOf(retained, each)), retained[0]?.place ?? start.place);
     return;
   }
   const allowed = (excess > 0 ? aboveShare : lossShare) * start.value;
   const { hint, place } = swapHint(start, retained, allowed);
-  const [held, went] = [`${shown(total)} g`, `${shown(start.value)} g`];
+  const [held, went] = [grams(total), grams(start.value)];
   if (excess > 0) report(sumAboveStart(held, went, hint), place ?? start.place);
   else if (hint !== "") report(digitsSwapped(held, went, hint), place ?? start.place);
 }
@@ -87,7 +86,10 @@ function swapHint(
   return place ? { hint: `${words}.`, place } : { hint: "" };
 }
 
+/** A mass of a sieving. */
+export const grams = (value: number): Phrase => amount(value, "g", 5);
+
 /** Five digits: more than any kitchen scale's share of the whole. */
-export function shown(value: number): string {
+function shown(value: number): string {
   return String(Number(value.toPrecision(5)));
 }

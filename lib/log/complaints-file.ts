@@ -63,18 +63,3 @@ export const noSands = issueMessage("log/no-sands", "error", () => ({
   remedy:
     "Write `sands:` and under it, indented, the name of a sand with its sievings; `batches:` with what was tested, or `sheets:` with columns and rows of your own.",
 }));
-
-/** Why a file could not be read, as the disk tells it. */
-export const unreadable = issueMessage(
-  "disk/unreadable",
-  "error",
-  (why: string, remedy: string | undefined) => ({
-    message: why,
-    remedy: remedy ?? "Look whether the file is there and may be read.",
-  }),
-);
-
-export const notUtf8 = issueMessage("disk/not-utf8", "warning", () => ({
-  message: "The file is not in UTF-8: letters and signs outside plain English, such as ± and µ, are lost.",
-  remedy: "Open it in a text editor and save it as UTF-8.",
-}));

@@ -144,7 +144,7 @@ export const finerThanScale = issueMessage(
   "log/finer-than-scale",
   "note",
   (text: string, label: string, scale: string, step: string) => ({
-    message: `"${text}" on ${label} is finer than "${scale}" reads (${step} g).`,
+    message: `"${text}" on ${label} is finer than "${scale}" reads (${step}).`,
     remedy: "Name the scale that was used, or write what its display showed.",
   }),
 );

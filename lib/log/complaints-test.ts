@@ -30,13 +30,13 @@ export const washBasis = issueMessage(
 );
 
 export const dishAboveDry = issueMessage("log/dish-above-dry", "error", (dish: string, dry: string) => ({
-  message: `The empty dish weighs ${dish} g, the dish with the dry sand only ${dry} g.`,
+  message: `The empty dish weighs ${dish}, the dish with the dry sand only ${dry}.`,
   remedy:
     "Where a dish is given, damp and dry are weighed with it; leave `dish` out if the scale was set to zero with it.",
 }));
 
 export const levelNotFalling = issueMessage("log/level-not-falling", "error", (from: string, to: string) => ({
-  message: `The pressure goes from ${from} mm to ${to} mm, but air that flows through the sand lets it fall.`,
+  message: `The pressure goes from ${from} to ${to}, but air that flows through the sand lets it fall.`,
   remedy: "Write the difference of the levels at the start as `from`, that at the end as `to`.",
 }));
 
@@ -44,7 +44,7 @@ export const densityImpossible = issueMessage(
   "log/density-impossible",
   "error",
   (density: string, from: string) => ({
-    message: `The specimen would have ${density} g/cm³ (${from}), which no rammed sand has.`,
+    message: `The specimen would have ${density} (${from}), which no rammed sand has.`,
     remedy:
       "Look for cm in the place of mm, a radius in the place of the diameter, and the tare of the tube.",
   }),

@@ -4,6 +4,7 @@ import { invariant } from "../issue.ts";
 import type { Log } from "../log/types.ts";
 import type { Page, PageSpec } from "./blocks.ts";
 import { fileStem } from "./file-name.ts";
+import { issuesInUnits } from "./issue-units.ts";
 import { plainText } from "./visible.ts";
 import { english } from "./words.ts";
 
@@ -64,7 +65,7 @@ function completed(title: string, spec: PageSpec, log: Log): Page {
   const invented = log.invented || page.invented === true;
   const colophon = [...nameOf(log, page.colophon), ...page.colophon];
   if (invented && !colophon.includes(english.invented())) colophon.push(english.invented());
-  return { ...page, invented, colophon };
+  return { ...page, invented, colophon, issues: issuesInUnits(page.issues, log) };
 }
 
 /** Which log the page was made from, so that page and data can be matched; nothing where the page says so itself. */

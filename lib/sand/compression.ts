@@ -2,6 +2,7 @@
 
 import type { Issue, Severity } from "../issue.ts";
 import { issueMessage } from "../message.ts";
+import { amount, amounts } from "../quantity/amount.ts";
 import { requireAboveZero } from "./require.ts";
 
 /** Standard gravity, m/s². It differs by up to 0.3 % from place to place. */
@@ -91,15 +92,21 @@ export function compressionIssues(strengthKPa: number): readonly Issue[] {
   if (strengthKPa >= USUAL_KPA.low && strengthKPa <= USUAL_KPA.high) return [];
   const shown = Number(strengthKPa.toPrecision(3));
   const psi = Number((strengthKPa * 6.894757).toPrecision(2));
-  return [compressionUnlikely(String(shown), strengthKPa < USUAL_KPA.low ? String(psi) : "")];
+  return [
+    compressionUnlikely(
+      amount(strengthKPa, "kPa", 3),
+      amounts(USUAL_KPA.low, USUAL_KPA.high, "kPa", 3),
+      strengthKPa < USUAL_KPA.low ? `${shown} psi would be ${psi} kPa` : "",
+    ),
+  ];
 }
 
-/** ifPsi: what the number would be in kPa if it were psi; empty where that is no likely slip. */
+/** ifPsi: "7.5 psi would be 52 kPa"; empty where that is no likely slip. */
 export const compressionUnlikely = issueMessage(
   "sand/compression-unlikely",
   "warning",
-  (kPa: string, ifPsi: string) => ({
-    message: `${kPa} kPa is outside what green sand shows, ${USUAL_KPA.low} to ${USUAL_KPA.high} kPa${ifPsi === "" ? "" : `; ${kPa} psi would be ${ifPsi} kPa`}.`,
+  (strength: string, usual: string, ifPsi: string) => ({
+    message: `${strength} is outside what green sand shows, ${usual}${ifPsi === "" ? "" : `; ${ifPsi}`}.`,
     remedy: "Look at the unit, the diameter, and whether pail and disc were weighed in.",
   }),
 );

@@ -2,6 +2,8 @@
 
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
+import type { Phrase } from "../phrase.ts";
+import { amount } from "../quantity/amount.ts";
 import { requireAboveZero } from "./require.ts";
 
 /** Dry when the last two weighings differ by less than this, % of the damp sample (constant mass, TJFS-201; our figure). */
@@ -16,7 +18,7 @@ export interface Dryness {
   readonly issues: readonly Issue[];
 }
 
-const grams = (x: number): string => `${Number(x.toPrecision(2))} g`;
+const grams = (x: number): Phrase => amount(x, "g", 2);
 
 /**
  * Whether a sample is dry: the last two weighings differ by less than 0.05 % of the damp mass. A long flat end counts

@@ -3,6 +3,7 @@
 import type { Checked } from "../issue.ts";
 import { issueMessage } from "../message.ts";
 import { linearAt } from "../numbers/interpolate.ts";
+import { amount, amounts } from "../quantity/amount.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
 /**
@@ -14,7 +15,9 @@ import { requireAboveZero, requireFromZero } from "./require.ts";
  * mixes. Else RangeError. A layer outside the mixes, or mixes whose layers do not rise with clay: no value, and an
  * issue that says why.
  * Source: interpolation; swelling from memory.
- * Example: mixes of 4 and 8 % with 6 and 14 mm, layer 10 mm: 6.
+ * @example
+ * jarClayPercent({ layerMm: 10, mixes: [{ clayPercent: 4, layerMm: 6 }, { clayPercent: 8, layerMm: 14 }] }).value
+ * // 6
  */
 export function jarClayPercent({
   layerMm,
@@ -38,7 +41,9 @@ export function jarClayPercent({
   if (!rises) return { issues: [jarMixesDoNotRise()] };
   const value = linearAt(layers, clays, layerMm);
   if (!Number.isNaN(value)) return { value, issues: [] };
-  return { issues: [jarOutsideMixes(`${layerMm} mm`, `${layers[0]} to ${layers.at(-1)} mm`)] };
+  return {
+    issues: [jarOutsideMixes(amount(layerMm, "mm", 10), amounts(layers[0]!, layers.at(-1)!, "mm", 10))],
+  };
 }
 
 export const jarMixesDoNotRise = issueMessage("sand/jar-mixes-do-not-rise", "error", () => ({

@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
+import { amount } from "../quantity/amount.ts";
 import { MOST_WATER_MM } from "./permeability.ts";
 
 /** Below this a water gauge can hardly be read. */
@@ -26,10 +27,10 @@ export function permeabilityIssues({
   if (!(seconds > 0)) issues.push(noTime());
   else if (seconds < LEAST_SECONDS) issues.push(shortTime(String(Number(seconds.toPrecision(2)))));
   if (waterMm.some((mm) => mm > MOST_WATER_MM))
-    issues.push(pressureRefused(`${Math.round(Math.max(...waterMm))} mm`));
+    issues.push(pressureRefused(amount(Math.round(Math.max(...waterMm)), "mm", 6)));
   else if (waterMm.some((mm) => !(mm > 0))) issues.push(noPressure());
   else if (waterMm.some((mm) => mm < LEAST_WATER_MM))
-    issues.push(pressureLow(`${Number(Math.min(...waterMm).toPrecision(2))} mm`));
+    issues.push(pressureLow(amount(Math.min(...waterMm), "mm", 2)));
   return issues;
 }
 

@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
+import { amount, amounts } from "../quantity/amount.ts";
 import { requireAboveZero, requireBelow100 } from "./require.ts";
 
 /** 2 in × 2 in, ± 1/16 in of height (lab manual); 50 × 50 mm (Giesserei-Praxis lexicon, "Normprüfkörper"). */
@@ -42,7 +43,8 @@ export function specimenDensityGCm3({ massG, heightMm, diameterMm }: Cylinder & 
  * Porosity of rammed sand, % of its volume, pores with their water: 100 (1 − density (1 − m/100) / grain density).
  * densityGCm3: damp, > 0; moistureOfDampPercent: below 100; grainGCm3: solid grain and clay, > 0, 2.65 unless given.
  * Else RangeError. A density above the grain's gives a negative figure.
- * Source: definition; 2.65 quartz, clay 2.6 (reference value). Example: 1.505 g/cm³ at 3.5 %: 45.2.
+ * Source: definition; 2.65 quartz, clay 2.6 (reference value).
+ * @example porosityPercent({ densityGCm3: 1.505, moistureOfDampPercent: 3.5 }) // 45.2
  */
 export function porosityPercent(sand: {
   readonly densityGCm3: number;
@@ -57,7 +59,8 @@ export function porosityPercent(sand: {
 
 /**
  * Pores that hold air, % of the volume: porosity − density × moisture / density of water (1 g/cm³).
- * Arguments as porosityPercent. Source: definition. Example: 1.505 g/cm³ at 3.5 %: 39.9.
+ * Arguments as porosityPercent. Source: definition.
+ * @example airPorosityPercent({ densityGCm3: 1.505, moistureOfDampPercent: 3.5 }) // 39.9
  */
 export function airPorosityPercent(sand: Parameters<typeof porosityPercent>[0]): number {
   return porosityPercent(sand) - sand.densityGCm3 * sand.moistureOfDampPercent;
@@ -76,15 +79,19 @@ export function densityIssues(densitiesGCm3: readonly number[]): readonly Issue[
   const middle = densitiesGCm3.reduce((all, density) => all + density, 0) / densitiesGCm3.length;
   const apart = densitiesGCm3.some((density) => Math.abs(density / middle - 1) > 0.05 + 1e-9);
   return [
-    ...(odd === undefined ? [] : [densityUnlikely(`${odd.toFixed(2)} g/cm³`)]),
-    ...(apart ? [densitiesDisagree(`${middle.toFixed(2)} g/cm³`)] : []),
+    ...(odd === undefined ? [] : [densityUnlikely(amount(odd, "g/cm³", 3), amounts(1.3, 1.8, "g/cm³", 2))]),
+    ...(apart ? [densitiesDisagree(amount(middle, "g/cm³", 3))] : []),
   ];
 }
 
-export const densityUnlikely = issueMessage("sand/density-unlikely", "warning", (density: string) => ({
-  message: `A specimen of ${density} is outside what rammed green sand weighs, 1.3 to 1.8.`,
-  remedy: "Look at its mass (without the tube?), its height and its diameter.",
-}));
+export const densityUnlikely = issueMessage(
+  "sand/density-unlikely",
+  "warning",
+  (density: string, usual: string) => ({
+    message: `A specimen of ${density} is outside what rammed green sand weighs, ${usual}.`,
+    remedy: "Look at its mass (without the tube?), its height and its diameter.",
+  }),
+);
 
 export const densitiesDisagree = issueMessage("sand/densities-disagree", "warning", (middle: string) => ({
   message: `The specimens differ by more than 5 % from their mean density, ${middle}, so they were not rammed alike.`,
