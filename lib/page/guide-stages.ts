@@ -6,7 +6,10 @@ import type { Block, Section, TableBlock, Text } from "./blocks.ts";
 
 const marks = { "on record": "●", begun: "◐", "not yet": "○" } as const;
 
-/** Where the log stands, a row a stage. */
+/**
+ * Where the log stands, a row a stage.
+ * @example guideTable(guideReport(log).standings).name // "stages"
+ */
 export function guideTable(standings: readonly StageStanding[]): TableBlock {
   return {
     kind: "table",
@@ -27,7 +30,10 @@ export function guideTable(standings: readonly StageStanding[]): TableBlock {
   };
 }
 
-/** A stage as its own section: hazard first, what it is for and takes, how, card, lines, commands. */
+/**
+ * A stage as its own section: hazard first, what it is for and takes, how, card, lines, commands.
+ * @example guideStage(guideReport(log).standings[0]!, log.file).title
+ */
 export function guideStage(standing: StageStanding, file: string): Section {
   const { stage, state } = standing;
   return {
@@ -50,7 +56,10 @@ export function guideStage(standing: StageStanding, file: string): Section {
   };
 }
 
-/** What a stage is for, what it takes, and where the log stands. */
+/**
+ * What a stage is for, what it takes, and where the log stands.
+ * @example guideStageTold(guideReport(log).standings[0]!).length
+ */
 export function guideStageTold({ stage, holds, lacks }: StageStanding): Block[] {
   return [
     { kind: "prose", text: stage.purpose },
@@ -59,7 +68,10 @@ export function guideStageTold({ stage, holds, lacks }: StageStanding): Block[] 
   ];
 }
 
-/** How it is done, what to print, to write and to run. */
+/**
+ * How it is done, what to print, to write and to run.
+ * @example guideStageDone(guideReport(log).standings[0]!.stage, log.file).length
+ */
 export function guideStageDone(stage: GuideStage, file: string): Block[] {
   return [
     prose("Time: ", stage.takes),
