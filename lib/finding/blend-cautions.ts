@@ -22,7 +22,7 @@ export const turningTub: Caution = {
   text: "A turning drum or muller drags in hands, sleeves and tools.",
   points: [
     "Guards on, lid shut; stop it and lock it off before reaching in, cleaning or sampling.",
-    "Lift no more than you can: a full bucket of sand weighs 15 to 20 kg.",
+    "Lift no more than you can: a full bucket of sand weighs 15 to 20 kg (35 to 45 lb).",
   ],
   defers: localRules,
 };

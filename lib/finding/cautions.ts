@@ -27,7 +27,7 @@ export const dryingHeat: Caution = {
   trigger: "because washed grain is dried before it is sieved",
   text: "Hot pans burn, and steam spits from wet sand that is heated fast.",
   points: [
-    "Spread the grain thin, dry it at about 105 °C, and let it cool before it is sieved or weighed.",
+    "Spread the grain thin, dry it at about 105 °C (220 °F), and let it cool before it is sieved or weighed.",
     "An oven, pan or microwave that has dried sand is not used for food again.",
   ],
   defers: localRules,

@@ -20,7 +20,7 @@ export const burntSand = findingMessage(
 export const kindUnknown = findingMessage("heat/clay-kind-unknown", "doubt", () => ({
   text: "The kind of clay decides most of it, and the log does not say it: write clay kind: sodium bentonite, or calcium bentonite, under heap.",
   because: [
-    "Calcium bentonite loses its bond at 316 °C, sodium bentonite at 638 °C, where moulds were tested (Vingas & Zrimsek).",
+    "Calcium bentonite loses its bond at 316 °C (600 °F), sodium bentonite at 638 °C (1180 °F), where moulds were tested (Vingas & Zrimsek).",
   ],
   source: "Vingas & Zrimsek, Thermal stability of bentonites in foundry molding sand",
 }));

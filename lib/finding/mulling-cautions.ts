@@ -36,7 +36,7 @@ export const hotSandInMuller: Caution = {
   trigger: "because sand goes back into the muller after shaking out",
   text: "Sand from the last casting burns skin and throws steam when it is wetted; its middle stays hot for hours under a cool crust.",
   points: [
-    `Spread it and let it cool: from about ${HOT_SAND_C} °C sand mulls unevenly, and water that is put into it leaves as steam.`,
+    `Spread it and let it cool: from about ${HOT_SAND_C} °C (120 °F) sand mulls unevenly, and water that is put into it leaves as steam.`,
     "Pick out metal, fins and hot lumps with a tool before it goes near hands or wheels.",
     "Measure in the middle of the heap, not on its skin.",
   ],

@@ -10,7 +10,7 @@ export const ownSheets: Caution = {
   text: "Dust of sand and clay scars the lungs for good, hot sand and dishes burn, and water under molten metal throws it out.",
   points: [
     "Weigh, tip and sieve dry sand and clay outdoors or under extraction, with a mask that seals; wipe up wet, no dry sweeping.",
-    "Dry at about 105 °C in a thin layer, and let it cool before it is weighed; what has dried sand is not used for food again.",
+    "Dry at about 105 °C (220 °F) in a thin layer, and let it cool before it is weighed; what has dried sand is not used for food again.",
     "Take samples only from a muller that stands still and is unplugged.",
     "What a founder's own formula gives is arithmetic: it does not say that sand, mould or metal is fit for anything.",
   ],

@@ -77,7 +77,7 @@ export const dryingSand: Caution = {
   trigger: "because sand is dried for its moisture",
   text: "Damp sand that is heated fast spits, and a hot dish burns.",
   points: [
-    "Dry at about 105 °C, in a thin layer; let it cool under a lid before it is weighed.",
+    "Dry at about 105 °C (220 °F), in a thin layer; let it cool under a lid before it is weighed.",
     "An oven, pan or microwave that has dried sand is not used for food again. Dry sand makes dust: no stirring dry.",
   ],
   defers,

@@ -20,7 +20,7 @@ export const otherMethod = findingMessage(
       ...(differences === "" ? [] : [`By ${method} less by ${usual}: ${differences}.`]),
       differences === ""
         ? "Test one batch both ways, and the difference is known."
-        : "Where the two differ by more than their ±, one of them is off: oven at 105 °C is the one to go by for moisture (common practice).",
+        : "Where the two differ by more than their ±, one of them is off: oven at 105 °C (220 °F) is the one to go by for moisture (common practice).",
     ],
   }),
 );

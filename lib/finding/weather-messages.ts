@@ -91,7 +91,7 @@ export const hotSand = findingMessage("weather/hot-sand", "doubt", (sand: string
   text: `Up to ${kg} more may leave while sand of ${sand} cools to the air: these figures are for cold sand, so test when it is cold.`,
   because: [
     "If all of its heat went into vapour. Most leaves otherwise; how much is not known.",
-    "Sand above about 49 °C mulls unevenly, above about 71 °C to no consistency (Aklinski & Granlund, citing Schumacher).",
+    "Sand above about 49 °C (120 °F) mulls unevenly, above about 71 °C (160 °F) to no consistency (Aklinski & Granlund, citing Schumacher).",
   ],
   formula: "most = heap × c (sand − air)/L",
   source: "Heat balance",

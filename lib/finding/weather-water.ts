@@ -149,9 +149,9 @@ function surfaceOf(heap: WeatherLog["heap"], massKg: Figure): Pick<StandingHeap,
 /** Why the model says nothing there, as the rest of a sentence; undefined where it does. */
 function outsideTheModel(airC: Measured, hours: Measured, windMS: number): string | undefined {
   if (airC.value < 0) return "weather above freezing: what a frozen heap loses is not worked out here";
-  if (airC.value > 60) return "air of 60 °C at the most";
+  if (airC.value > 60) return "air of 60 °C (140 °F) at the most";
   if (hours.value > 240) return "ten days at the most: a heap that stands longer is measured anew";
-  return windMS > 10 ? "wind of 10 m/s at the most over the sand itself" : undefined;
+  return windMS > 10 ? "wind of 10 m/s (22 mph) at the most over the sand itself" : undefined;
 }
 
 /** A height below this is as good as over the sand. */
@@ -170,13 +170,17 @@ function takenFor({ weather, heap }: WeatherLog): string[] {
   return [
     ...(heap?.cover ? [] : ["no cover"]),
     ...(heap?.shape || heap?.exposedM2 || heap?.depthMm ? [] : ["a loose heap with a slope of 35°"]),
-    ...(weather?.windMS ? [] : ["a draught of 0.2 m/s"]),
+    ...(weather?.windMS ? [] : ["a draught of 0.2 m/s (0.7 ft/s)"]),
     ...(weather?.windMS && isHigh(weather)
       ? [
-          `wind over the sand as at 2 m, ${windAt2M({ windMS: 1, heightM: weather.windAtM!.value }).toFixed(2)} of that at ${weather.windAtM!.text} (FAO-56, equation 47; between walls it is less)`,
+          `wind over the sand as at 2 m (6.6 ft), ${windAt2M({ windMS: 1, heightM: weather.windAtM!.value }).toFixed(2)} of that at ${weather.windAtM!.text} (FAO-56, equation 47; between walls it is less)`,
         ]
       : []),
-    ...(weather?.airC?.plusMinus ? [] : [`air that swings by ${SWING.airC} °C over the hours`]),
+    ...(weather?.airC?.plusMinus
+      ? []
+      : [
+          `air that swings by ${SWING.airC} °C (${Number((1.8 * SWING.airC).toPrecision(2))} °F) over the hours`,
+        ]),
     ...(weather?.humidityPercent?.plusMinus
       ? []
       : [`humidity that swings by ${SWING.humidityPercent} points`]),

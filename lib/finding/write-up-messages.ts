@@ -58,7 +58,7 @@ export const lacksScaleCheck = (tests: string): string =>
 export const lacksBlankRun = (tests: string): string =>
   `No blank run of the rig for ${tests}: a run without a specimen would tell what the rig itself takes.`;
 export const lacksMethod = (tests: string): string =>
-  `What the method of ${tests} reads off by is not known: one batch dried in the oven at 105 °C as well would tell.`;
+  `What the method of ${tests} reads off by is not known: one batch dried in the oven at 105 °C (220 °F) as well would tell.`;
 export const lacksReading = (tests: string): string =>
   `${capital(tests)} stands in the log as a number without a ±: the raw readings would give it one.`;
 
