@@ -1,11 +1,12 @@
 // The stages before the first mix: sand, sieving, scales, rigs.
 
 import { dryingHeat, localRules, silicaDust } from "./cautions.ts";
-import type { Caution } from "./finding.ts";
+import { type Caution, triggeredBy } from "./finding.ts";
+import { sandBought } from "./guide-messages.ts";
 import type { GuideStage } from "./guide-stage.ts";
 import { airVessel, deadWeight, fallingRammer, mixingDust } from "./trial-cautions.ts";
 
-const heavyAndWet: Caution = {
+export const heavyAndWet: Caution = {
   code: "caution/known-weights",
   trigger: "because scales are checked with weights and water",
   text: "A weight that slips breaks toes, and water and a scale with a mains lead stay apart.",
@@ -22,7 +23,7 @@ const sand: GuideStage = {
     "One named sand with little dust in it, and one clay from one bag: what every later figure is about.",
   takes: "Half a day, and two days of drying.",
   owns: "50 kg of dry silica sand, 5 kg of bentonite without additives, two buckets, a mask that seals.",
-  cautions: [{ ...mixingDust, trigger: "because dry sand is bought, tipped and washed" }, dryingHeat],
+  cautions: [triggeredBy(mixingDust, sandBought()), dryingHeat],
   steps: [
     "Ask for washed, dried, rounded silica sand of about 50 to 70 in fineness number for aluminium (common practice); the name of its pit and bag goes into the log.",
     "Wash a bucket of it under water until the water stays clear, and dry it spread thin: clay and silt that came with it would count as grain.",

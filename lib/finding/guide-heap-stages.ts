@@ -57,7 +57,7 @@ questions:
   notebook: "castings",
 };
 
-const othersRepeat: Caution = {
+export const othersRepeat: Caution = {
   code: "caution/others-repeat",
   trigger: "because others will repeat what a write-up tells",
   text: "A reader repeats the method with another muller, another sand and other local rules: what could hurt stands in the method, before its step.",

@@ -122,3 +122,9 @@ export const experimentLacks = phraseMessage(
   "guide/experiment-lacks",
   (parts: string) => `The experiment does not say ${parts}.`,
 );
+
+/** Why the caution of weighing dry sand stands before a sack is opened. */
+export const sandBought = phraseMessage(
+  "caution/trigger-sand-bought",
+  () => "because dry sand is bought, tipped and washed",
+);
