@@ -7,6 +7,7 @@
 // Nothing here reaches node:*, so that a page can bundle it.
 
 // Charts
+export type { Words } from "./catalogue/in-words.ts";
 export type { AxisName } from "./chart/axis-words.ts";
 export { blendChart } from "./chart/blend-chart.ts";
 export { chancePanel } from "./chart/chance-panel.ts";
@@ -191,6 +192,7 @@ export { heapSeasonSection } from "./page/heap-season.ts";
 export { heatAndBurnOut, heatCautions } from "./page/heat-burn-out.ts";
 export { heatFindings } from "./page/heat-findings.ts";
 export { writeHtml } from "./page/html.ts";
+export { inLanguage, type PageInLanguage } from "./page/in-language.ts";
 export { writeJson } from "./page/json.ts";
 export { writeMarkdown } from "./page/markdown.ts";
 export { mullingData } from "./page/mulling-data.ts";
@@ -346,6 +348,7 @@ export {
   moistureStepPercent,
 } from "./sand/moisture.ts";
 export { moistureAfter, temperTonight } from "./sand/moisture-tomorrow.ts";
+export { type MetalHeat, metalHeats, type SandHeat, sandHeats } from "./sand/moulding-heat.ts";
 export {
   carriedRoundRpm,
   mullerLoads,
