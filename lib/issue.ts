@@ -44,7 +44,10 @@ export function hasError(issues: readonly Issue[]): boolean {
   return issues.some((issue) => issue.severity === "error");
 }
 
-/** "sand.yaml:12:5" as far as known; the empty string without a place. */
+/**
+ * "sand.yaml:12:5" as far as known; the empty string without a place.
+ * @example placeText({ file: "log.yaml", line: 3, column: 7 }) // "log.yaml:3:7"
+ */
 export function placeText(place: Place | undefined): string {
   if (!place) return "";
   return [place.file, place.line, place.line === undefined ? undefined : place.column]

@@ -13,7 +13,9 @@ import { tidySvg } from "./tidy-svg.ts";
  *
  * A spec that asks for a file or an address, or that Vega-Lite warns about, throws Misuse.
  *
- * @example await chartSvg(grainCurve({ … }).spec(720))   // '<svg xmlns="…" viewBox="0 0 720 452" role="img" …'
+ * @example
+ * const chart = doubtBars({ name: "doubt", shares: [{ label: "weighing of the pan", sharePercent: 62 }] });
+ * (await chartSvg(chart.spec(720))).slice(0, 4) // "<svg"
  */
 export async function chartSvg(spec: VegaLiteSpec): Promise<string> {
   return drawn(spec);

@@ -21,7 +21,7 @@ export interface HeapReport {
 /**
  * The heap of a log: its own burn-out by the record of pours, what mends it, and its season by the plan. What cannot be
  * worked out is undefined, and missing says what for. Pure.
- * Example: heapReport(log).burnOut?.own.value: burnt sand, kg for each kg of metal.
+ * @example heapReport(log).burnOut?.own.value // burnt sand, kg for each kg of metal
  */
 export function heapReport(log: Log): HeapReport {
   const answer = heapHistory(log);

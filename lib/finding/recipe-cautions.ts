@@ -30,7 +30,7 @@ export const additiveFume: Caution = {
 };
 
 /**
- * The gravest first.
+ * The cautions of a recipe page, the gravest first.
  * @example recipeCautions({ muller: true, additives: false }).length > 0 // true
  */
 export function recipeCautions({

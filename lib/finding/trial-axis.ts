@@ -33,7 +33,6 @@ export function axisPlaces({ result, x }: Pick<TrialReport, "result" | "x">): nu
 
 /**
  * "3.33 (95 %: 3.24 to 3.54)"; "or wider" where a part of the doubt is not known.
- * @example placeText({ file: "log.yaml", line: 3, column: 7 }) // "log.yaml:3:7"
  */
 export function placeText(
   { x, low, high }: { readonly x: number; readonly low: number; readonly high: number },

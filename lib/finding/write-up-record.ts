@@ -20,7 +20,10 @@ export interface WriteUp {
   readonly days: { readonly from: string; readonly to: string } | undefined;
 }
 
-/** Everything that a write-up tells, worked out once; no clock: the date is the experiment's last day. */
+/**
+ * Everything that a write-up tells, worked out once; no clock: the date is the experiment's last day.
+ * @example writeUpOf(log).rows.length // every usable batch
+ */
 export function writeUpOf(typed: Log): WriteUp {
   const log = withSandsAsBlocks(typed);
   const named = new Set(log.batches.flatMap(({ sand }) => sand ?? []));

@@ -27,7 +27,7 @@ export interface CurveFit {
  * Method: Levenberg–Marquardt with the parameters scaled as in J. J. Moré, Lecture Notes in Mathematics 630 (1978) 105–116
  * (from memory), steps by QR, derivatives by differences; then plain Gauss–Newton steps until they shrink no more.
  * NIST StRD from both starts: 9 digits and more (tests/reference/nist-curves.test.ts).
- * @example fitCurve((x, [a, k]) => a! * (1 - Math.exp(-k! * x)), [10, 1], [1, 2, 3], [6.32, 8.65, 9.5]).parameters // near [10, 1]
+ * @example fitCurve((x, [a, k]) => a! * (1 - Math.exp(-k! * x)), [10, 1], [1, 2, 3], [6.32, 8.65, 9.5]).parameters // [10.0, 1.0]
  */
 export function fitCurve<X = number>(
   model: (x: X, parameters: readonly number[]) => number,

@@ -196,7 +196,7 @@ function sievesTable({ curve: blend, target }: BlendReport): Block {
 }
 
 /**
- * What to do next.
+ * What to do next about a blend: buy, sieve again, or mix a trial.
  * @example
  * const report = blendReport(log);
  * "why" in report ? [] : blendNext(report)

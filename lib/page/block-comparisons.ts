@@ -34,7 +34,10 @@ export interface BlockComparison {
 
 const tests: readonly TestName[] = ["green compression", "permeability", "compactability"];
 
-/** One for each test with two figures or more in both blocks; none unless the batches name just two blocks. */
+/**
+ * One for each test with two figures or more in both blocks; none unless the batches name just two blocks.
+ * @example blockComparisons(trialReport(log), shownUnits(log)).length
+ */
 export function blockComparisons(report: TrialReport, units: ShownUnits): readonly BlockComparison[] {
   const { rows } = report;
   const names = [...new Set(rows.map(({ batch }) => batch.block).filter((name) => name !== undefined))];

@@ -11,7 +11,10 @@ import { writeUpMethod } from "./write-up-method.ts";
 import { writeUpQuestion } from "./write-up-question.ts";
 import { writeUpSheets } from "./write-up-sheets.ts";
 
-/** Cautions, question, method, batches and figures, the readings as typed, what was left out. */
+/**
+ * Cautions, question, method, batches and figures, the readings as typed, what was left out.
+ * @example writeUpData(writeUpOf(log), shownUnits(log)).map(({ title }) => title)
+ */
 export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Section[] {
   const { rows, sands } = writeUp;
   return [

@@ -23,6 +23,10 @@ export interface WriteUpFindings {
   readonly sources: readonly string[];
 }
 
+/**
+ * What a write-up concludes: findings with their evidence, what remains open, the next trial, and its sources.
+ * @example writeUpFindings(writeUpOf(log), [], shownUnits(log)).open
+ */
 export function writeUpFindings(
   writeUp: WriteUp,
   compared: readonly BlockComparison[],

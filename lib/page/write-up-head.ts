@@ -7,7 +7,12 @@ import type { BlockComparison } from "./block-comparisons.ts";
 import type { Attachment, PageSpec, Text, TitleLine } from "./blocks.ts";
 import { inShownUnit, type ShownUnits } from "./shown-units.ts";
 
-/** found, open: what the summary takes its sentences from. */
+/**
+ * Title, title block, question, summary and foot of a write-up. found, open: what the summary takes its sentences from.
+ * @example
+ * const concluded = writeUpFindings(writeUpOf(log), [], shownUnits(log));
+ * writeUpHead(writeUpOf(log), [], concluded, shownUnits(log)).question
+ */
 export function writeUpHead(
   writeUp: WriteUp,
   compared: readonly BlockComparison[],

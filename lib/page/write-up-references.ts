@@ -18,7 +18,10 @@ const pointers: { readonly [title: string]: readonly [name: string, says: (see: 
   ],
 };
 
-/** The sections with the numbers of their tables and figures named in the text. */
+/**
+ * The sections with the numbers of their tables and figures named in the text.
+ * @example withPointers(writeUpData(writeUpOf(log), shownUnits(log))).length
+ */
 export function withPointers(sections: readonly Section[]): readonly Section[] {
   const see = referencesIn(sections);
   return sections.map((section) => {

@@ -10,6 +10,10 @@ import { trialBond } from "./trial-bond.ts";
 import { trialResult } from "./trial-result.ts";
 import { writeUpFits } from "./write-up-fits.ts";
 
+/**
+ * The results of a write-up: curves, aim and window, equations, comparisons, as sections.
+ * @example writeUpResult(writeUpOf(log), [], shownUnits(log)).map(({ title }) => title)
+ */
 export function writeUpResult(
   { report, rows, log, sands }: WriteUp,
   compared: readonly BlockComparison[],

@@ -16,7 +16,7 @@ const longest = 80;
  * surely within. The ± comes out in the unit of the figure. A unit written only after the ± holds for both.
  * Refused, with what to write instead: decimal commas, parted thousands, unknown or ambiguous units, ranges, NaN and
  * infinity, a ± below zero or of another kind, anything left over, more than 80 characters. Issues have no place.
- * @example readQuantity("12.4 ± 0.1 g").value // { value: 12.4, unit: g, plusMinus: { size: 0.1, meaning: "surely" }, text: … }
+ * @example readQuantity("12.4 ± 0.1 g").value // { value: 12.4, plusMinus: { size: 0.1, meaning: "surely" } }
  */
 export function readQuantity(text: string): Checked<Quantity> {
   if (text.length > longest) return refused(quantityIssue.tooLong(text, longest));

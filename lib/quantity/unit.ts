@@ -36,7 +36,7 @@ export function sameDimension(a: Unit, b: Unit): boolean {
  * The value in another unit: (value·f₁ + o₁ − o₂)/f₂. Any value; NaN stays NaN.
  * Relative error below 1e-15 where there is no offset; temperatures are rounded to 1e-10 degree, for the offsets leave dust.
  * Units that cannot be turned into one another (sameDimension is false) throw.
- * @example convert(1, unitNamed("psi")!, unitNamed("kPa")!) // 6.894757293168361
+ * @example convert(1, unitNamed("psi")!, unitNamed("kPa")!) // 6.8947572931...
  */
 export function convert(value: number, from: Unit, to: Unit): number {
   invariant(sameDimension(from, to), `${from.text} cannot be turned into ${to.text}`);

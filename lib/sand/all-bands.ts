@@ -6,7 +6,7 @@ import { bondNames, metalNames } from "./metals.ts";
 
 /**
  * All bands, bond by bond and metal by metal; with anyMetal only the first metal's copy is kept.
- * @example everyBand().filter(decides).length > 10 // true
+ * @example everyBand().length > 40 // true
  */
 export function everyBand(): readonly Band[] {
   return bondNames.flatMap((bond) =>

@@ -47,9 +47,7 @@ export interface Band {
 /**
  * True where a band may decide a finding by itself: its figures were read in a source, or follow from such, and
  * the source recommends them. Others may be drawn, with their tag, and no more.
- * @example
- * bands({ metal: "aluminium", bond: "bentonite", property: "fineness" }).map(decides).includes(true)
- * // true
+ * @example bands({ metal: "aluminium", bond: "bentonite", property: "clay" }).some(decides) // true
  */
 export function decides(band: Band): boolean {
   return (

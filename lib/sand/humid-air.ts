@@ -69,7 +69,7 @@ export function latentHeatKJKg(celsius: number): number {
 
 /**
  * Air pressure at a height above the sea, Pa: 101 300 ((293 − 0.0065 z)/293)^5.26.
- * altitudeM: −400 to 5000 m, else RangeError. Source: FAO-56, equation 7. Example: pressureAtPa(1800) is 81 800.
+ * altitudeM: −400 to 5000 m, else RangeError. Source: FAO-56, equation 7. Example: pressureAtPa(1800) is 81756, and the source prints 81.8 kPa.
  */
 export function pressureAtPa(altitudeM: number): number {
   if (!(altitudeM >= -400 && altitudeM <= 5000))

@@ -81,7 +81,7 @@ export function kozenyCarmanNumber({
  * low and high: our own, a factor of 2 for the relation, with voids and shape where they were not given.
  * Source: see permeabilityModelOrigin. Angularity classes: Giesserei-Lexikon, "Eckigkeitsgrad".
  *
- *     permeabilityModel({ gfn: 60, clayPercent: 0, porosity: 0.40, angularity: 1.3 })   // 82, 41 to 164
+ *     permeabilityModel({ gfn: 60, clayPercent: 0, porosity: 0.40, angularity: 1.3 })   // { value: 82, low: 41, high: 165 }
  */
 export function permeabilityModel({
   gfn,

@@ -22,7 +22,7 @@ const SAND_C = 20;
  * Source: our own model on published properties.
  * @example
  * plateHeatedDepths({ metal: metalHeats.aluminium[0], sand: sandHeats[0], pouredC: 720, targetsC: [600, 300] })
- * // [{ perHalf: 0.153, sandKgPerKg: 0.096 }, { perHalf: 1.48, sandKgPerKg: 0.93 }]
+ * // [{ perHalf: 0.156, sandKgPerKg: 0.097 }, { perHalf: 1.50, sandKgPerKg: 0.94 }], finer grids: 0.153 and 1.48
  */
 export function plateHeatedDepths({
   metal,

@@ -5,7 +5,8 @@ import { requireAboveZero, requireFromZero } from "./require.ts";
 /**
  * How many equal loads a heap is made in, and the damp mass of one, kg: the fewest that fit, n = ⌈heap/pan⌉.
  * heapKg, panKg: damp, > 0, else RangeError. A heap within a billionth of a whole number of pans is that number.
- * Equal loads, so that every load is weighed alike and mulls alike; source: arithmetic.
+ * Equal loads, so that every load is weighed alike and mulls alike.
+ * Source: arithmetic.
  * Example: recipeLoads({ heapKg: 120, panKg: 13 }) is { loads: 10, loadKg: 12 }.
  */
 export function recipeLoads({ heapKg, panKg }: { readonly heapKg: number; readonly panKg: number }): {

@@ -25,6 +25,8 @@ const sizeGrades: readonly SizeGrade[] = Object.freeze([
  * gfn: 3 to 300, what a fineness number can be; outside it throws. A figure on a border takes the finer name,
  * but 150 is still fine, as the source has it.
  *
+ * Source: Quevedo sheets 2019; the scheme is Capello's (from memory).
+ *
  *     sizeGrade(69.1).name   // "fine"
  */
 export function sizeGrade(gfn: number): SizeGrade {

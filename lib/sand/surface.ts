@@ -9,9 +9,10 @@ import { type SpecificSurface, type SurfaceOptions, specificSurface } from "./sp
  * retained: mass on each sieve by its label, and in the pan, g or % (any one unit).
  * mean: "geometric" (default), "arithmetic" or "log-mean". grainKgM3: > 0, default 2650 (quartz).
  * Faulty labels or masses: figures undefined, and the issues say why.
+ * Source: that of specificSurface.
  * @example
  * theoreticalSurfaceCm2G({ retained: { "No. 30": 0.05, "No. 40": 0.15, "No. 50": 0.65, "No. 70": 16.55,
- *  "No. 100": 25.05, "No. 140": 5.75, "No. 200": 0.85, "No. 270": 0.2, pan: 0.25 } }).cm2G // 125.5
+ *  "No. 100": 25.05, "No. 140": 5.75, "No. 200": 0.85, "No. 270": 0.2, pan: 0.25 } }).cm2G // 125.4, and the source of that sieving prints 125.5
  */
 export function theoreticalSurfaceCm2G(
   input: { readonly retained: Readonly<Record<string, number>> } & SurfaceOptions,

@@ -43,7 +43,7 @@ export const typicalPermeabilityOrigin: TypicalOrigin = Object.freeze({
  * value ± t(4) s √(1 + x(XᵀX)⁻¹xᵀ), s = 4.4.
  * Source: see typicalPermeabilityOrigin.
  *
- *     typicalPermeability({ clayPercent: 6, moistureOfDampPercent: 4 })   // 236.9, 222.2 to 251.6
+ *     typicalPermeability({ clayPercent: 6, moistureOfDampPercent: 4 })   // { value: 236.9, low: 222.1, high: 251.6 }
  */
 export function typicalPermeability({
   clayPercent,

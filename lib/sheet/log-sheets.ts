@@ -14,7 +14,7 @@ import type { Cell, ColumnSpec, Sheet, SheetSpec, SheetWhere } from "./sheet-typ
  * file, line and column, within a formula those of the faulty part, and the sheet's name as what they are about.
  * Nothing throws for what stands in a log.
  *
- *     logSheets(log)[0]?.foot[0]?.cell   // { kind: "figure", value: 3.02, … }
+ *     logSheets(log).flatMap(({ foot }) => foot.map(({ name }) => name))   // what the feet hold
  */
 export function logSheets(log: Pick<Log, "sheets" | "scales">): readonly Sheet[] {
   const byName = new Map(log.sheets.map((one) => [plain(one.name), one]));

@@ -83,7 +83,7 @@ export interface ControlReport extends DiaryEvents {
  * baselineValues: how many values at most, 8 and up. A series of fewer than 8 values has no limits.
  * Change point: one at a time over the judged values; suggested where its p times the number of charts is 0.05 or less.
  * The last day is the log's own: no clock is read.
- * @example controlReport(readLog(text, { name: "heap.yaml" }).value!).controlled[0]?.verdict // "moved"
+ * @example controlReport(log).controlled[0]?.verdict // "steady"
  */
 export function controlReport(
   log: Log,

@@ -36,7 +36,7 @@ export interface FaultsAndSand {
  * sandThatDay) and beside their pour, counts each fault by pours, and answers the questions of the log: no other pair is
  * tested. A log without castings gives empty lists.
  * Source of the tests: fisherExact, mannWhitneyExact, holm.
- * @example faultsAndSand(log).faults[0]?.share // { share: 0.375, low: 0.085, high: 0.755 }
+ * @example faultsAndSand(log).faults[0]?.share // { share: 0.333, low: 0.075, high: 0.701 }
  */
 export function faultsAndSand(log: Log): FaultsAndSand {
   const diary = diaryOf(log);

@@ -25,7 +25,7 @@ const leastPure = 2;
  * Where all y are above 0 the same is asked of log y, since home scatter often grows with the figure; the larger p is
  * given, with its F: a misfit is said only where both scales show it.
  * Source: NIST/SEMATECH e-Handbook 4.4.4.6; Draper & Smith, Applied Regression Analysis. The two scales are our own.
- * @example lackOfFit([[1, 0], [1, 0], [1, 1], [1, 1], [1, 2]], [1, 1.2, 3, 3.1, 2], ["a", "a", "b", "b", "c"])?.p // 0.0029...
+ * @example lackOfFit([[1, 0], [1, 0], [1, 1], [1, 1], [1, 2]], [1, 1.2, 3, 3.1, 2], ["a", "a", "b", "b", "c"])?.p // 0.01406...
  */
 export function lackOfFit(
   design: readonly (readonly number[])[],

@@ -34,7 +34,7 @@ export interface OutlyingRow {
  * that no other holds (h = 1) is passed over; one whose absence leaves no scatter at all has t infinite.
  * Source: R. D. Cook and S. Weisberg, Residuals and Influence in Regression (1982) 2.2.2 (from memory).
  * @example
- * outlyingRow(fitLinear([[1, 0], [1, 1], [1, 2], [1, 3], [1, 4], [1, 5]], [0, 1.1, 1.9, 9, 4.1, 4.9]))?.index
+ * outlyingRow(fitLinear([[1, 0], [1, 1], [1, 2], [1, 3], [1, 4], [1, 5]], [0, 1.1, 1.9, 9, 4.1, 4.9]))?.row
  * // 3
  */
 export function outlyingRow(fit: LinearFit): OutlyingRow | undefined {
