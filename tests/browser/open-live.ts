@@ -45,7 +45,8 @@ export async function openedLive<T>(
 /** As a founder does it: by the button that opens the log. */
 export async function wake(tab: Tab): Promise<void> {
   await tab.locator("[data-start]").first().click();
-  await tab.waitForFunction("globalThis.mullbookSession !== undefined");
+  // Not waitForFunction: it makes code of text, which the page's policy forbids.
+  while (!(await tab.evaluate(() => "mullbookSession" in globalThis))) await tab.waitForTimeout(50);
 }
 
 export interface Change {
