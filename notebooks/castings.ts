@@ -47,7 +47,7 @@ export default notebook(
   { question: "Which faults of castings came with which sand and which pour, and how much does that tell?" },
 );
 
-function answer({ pours, faults }: FaultsAndSand, findings: readonly Finding[]): Text[] {
+function answer({ pours, faults, adjusted }: FaultsAndSand, findings: readonly Finding[]): Text[] {
   if (pours.length === 0)
     return ["The log holds no castings yet: write what was found on each, and `none` where nothing was."];
   const castings = pours.reduce((sum, pour) => sum + pour.castings.length, 0);
@@ -58,8 +58,15 @@ function answer({ pours, faults }: FaultsAndSand, findings: readonly Finding[]):
   return [
     [{ strong: `${counted}. ` }, faults.length === 0 ? "No fault is written down." : most!.text],
     ...(first ? [first.text] : []),
+    ...(first && adjusted.every((p) => p === undefined || p > 0.05) ? [notTold(asked.length)] : []),
     `So few pours prove little: what goes together here says where to look, and no figure on this page names a cause.`,
   ];
+}
+
+function notTold(questions: number): string {
+  return questions === 1
+    ? "That is not told from chance."
+    : "Beside each other, none of the questions is told from chance.";
 }
 
 function nextSteps({ pours, faults, questions, answers }: FaultsAndSand): Text[] {

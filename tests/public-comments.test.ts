@@ -81,7 +81,7 @@ test("every example runs as it stands, and gives the value that it states", asyn
   }
   expect(wrong).toEqual([]);
   expect(stated).toBeGreaterThan(230);
-}, 240_000);
+}, 480_000);
 
 function examplesOf(comment: string): string[] {
   return commentParts(comment).flatMap(({ kind, text }) => (kind === "example" ? [text] : []));

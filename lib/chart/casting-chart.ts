@@ -1,5 +1,6 @@
 // One question of a log drawn: the values on pours with a fault, and below them those without.
 
+import { capital } from "./axis-words.ts";
 import type { Chart, VegaLiteSpec } from "./chart.ts";
 import { cell, checkName, ends, nothing } from "./data.ts";
 import { axesLayer, boxFor, frame, linearScale, type Scale } from "./frame.ts";
@@ -51,8 +52,8 @@ export function castingChart(input: CastingChartInput): Chart {
     marks.length === 0 ? "none" : marks.map(({ value }) => figure(value, 2)).join(", ");
   const chart = {
     name: input.name,
-    caption: `${against.charAt(0).toUpperCase()}${against.slice(1)} on pours with ${fault} and without, each with its 95 % bar as far as it is known${parted}.`,
-    alt: `${against}${unit === "" ? "" : `, ${unit}`}. With ${fault}: ${listed(withIt)}. Without: ${listed(without)}.${limit === undefined ? "" : ` Limit: ${figure(limit, 2)}.`}`,
+    caption: `${capital(against)} on pours with ${fault} and without, each with its 95 % bar as far as it is known${parted}.`,
+    alt: `${capital(against)}${unit === "" ? "" : `, ${unit}`}. With ${fault}: ${listed(withIt)}. Without: ${listed(without)}.${limit === undefined ? "" : ` Limit: ${figure(limit, 2)}.`}`,
   };
   const rows = (group: string, marks: readonly CastingMark[]) =>
     marks.map(({ label, value, low, high }) => [label, group, cell(value), cell(low), cell(high)]);

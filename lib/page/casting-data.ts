@@ -56,6 +56,15 @@ function foundWords(faults: readonly string[] | undefined, incomplete: boolean):
   return [named, ...(incomplete ? ["not all could be read"] : [])].filter((part) => part !== "").join("; ");
 }
 
+/** "none" only where every casting of the pour was looked over and told whole. */
+function foundOnPour({ castings }: CastPour): string {
+  const named = [...new Set(castings.flatMap(({ faults }) => faults ?? []))].join(", ");
+  const open = castings.filter(({ faults, incomplete }) => faults === undefined || incomplete).length;
+  if (open === 0) return named || "none";
+  const told = open === 1 ? "one casting not told" : `${open} castings not told`;
+  return named === "" ? told : `${named}; ${told}`;
+}
+
 function poursTable({ pours, diary }: FaultsAndSand, units: ShownUnits): Block {
   const shown = diary.series.filter(
     (series, i) =>
@@ -68,7 +77,7 @@ function poursTable({ pours, diary }: FaultsAndSand, units: ShownUnits): Block {
     kind: "table",
     name: "pours-and-sand",
     caption:
-      "Each pour beside the sand of that day: the test of the day, else the last before it. ± is 95 %, as far as it is known",
+      "Each pour beside the sand of that day: the test of the day, else the last before it. ± is 95 %, as far as it is known; a figure without one stands as it was written",
     columns: [
       { head: "Pour", align: "text" },
       { head: "Faults", align: "text" },
@@ -81,7 +90,7 @@ function poursTable({ pours, diary }: FaultsAndSand, units: ShownUnits): Block {
     ],
     rows: pours.map((pour) => [
       pour.name,
-      [...new Set(pour.castings.flatMap(({ faults }) => faults ?? []))].join(", ") || "none named",
+      foundOnPour(pour),
       pour.pour?.alloy ?? "",
       measuredCell(pour.pour?.scrapSharePercent, "%", units),
       measuredCell(pour.pour?.atC, "°C", units),
@@ -125,7 +134,7 @@ function cellOf(
   units: ShownUnits,
 ): TableCell {
   const { value, low, high } = figureInShownUnit(at, of.unit, systemBeside(of, units));
-  if (!(low < high)) return { text: `${Number(value.toPrecision(4))} (± not known)`, number: at.value };
+  if (!(low < high)) return { text: String(Number(value.toPrecision(4))), number: at.value };
   const { text } = printFigure({
     value,
     low: Math.min(low, value),
@@ -135,6 +144,8 @@ function cellOf(
   return { text, number: at.value };
 }
 
+const NOT_COUNTED = "not counted: ";
+
 /** Which figures are older than the pour, and which of those do not stand for it; those alike together. */
 function remarks(pour: CastPour, shown: readonly DiarySeries[]): string {
   const alike = new Map<string, string[]>();
@@ -143,8 +154,15 @@ function remarks(pour: CastPour, shown: readonly DiarySeries[]): string {
     if (!one || (one.ageDays === 0 && one.fresh)) continue;
     const days = one.ageDays === 1 ? "1 day" : `${one.ageDays} days`;
     const since = one.changed.length === 0 ? "" : `, ${listed(one.changed)} since`;
-    const words = `${days} before${since}${one.fresh ? "" : "; not counted"}`;
-    alike.set(words, [...(alike.get(words) ?? []), series.property]);
+    const words = `${days} before${since}`;
+    const key = `${one.fresh ? "" : NOT_COUNTED}${words}`;
+    alike.set(key, [...(alike.get(key) ?? []), series.property]);
   }
-  return [...alike].map(([words, names]) => `${listed(names)} ${words}`).join("; ");
+  return [...alike]
+    .map(([key, names]) => {
+      const stale = key.startsWith(NOT_COUNTED);
+      const words = stale ? key.slice(NOT_COUNTED.length) : key;
+      return `${stale ? NOT_COUNTED : ""}${listed(names)} ${words}`;
+    })
+    .join("; ");
 }

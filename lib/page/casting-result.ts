@@ -40,7 +40,7 @@ export function castingQuestions(report: FaultsAndSand, units: ShownUnits): Sect
           ...castingCharts(report.answers, units).map((chart): Block => ({ kind: "chart", chart })),
           {
             kind: "prose",
-            text: "Named beforehand, by the log's word: a question that was added after looking at the castings is worth less than its p. Beside the others: several questions of one log give a small p by chance more often, and Holm's steps make up for that.",
+            text: "p: had chance alone dealt the fault out among these pours, how often they would lie as far apart as this, or farther. By custom below 0.05 is telling; a larger p tells nothing either way. Named beforehand, by the log's word: a question that was added after looking at the castings is worth less than its p. Beside the others: several questions of one log give a small p by chance more often, and Holm's steps make up for that. Smallest: what so few pours could give at the very best; where that is above 0.05, only more pours can answer.",
           },
         ];
   return { role: "result", title: "What was asked beforehand", blocks };
@@ -66,7 +66,7 @@ function questionRow(
     result.kind === "none"
       ? "no figure"
       : result.kind === "rank"
-        ? `differs by ${print.difference({ value: result.shift, ...result.interval }, of)}`
+        ? `with it less without: ${print.difference({ value: result.shift, ...result.interval }, of)}`
         : `${question.against === "degassed" ? "degassed" : "above"} ${result.over.withIt} of ${result.over.of}; ${question.against === "degassed" ? "not" : "at or below"} ${result.under.withIt} of ${result.under.of}`;
   const asked = result.kind === "none" ? undefined : result;
   return [question.fault, limit, count(true), count(false), told, p(asked?.p), p(adjusted), p(asked?.least)];
@@ -109,6 +109,7 @@ export function castingCauses(
         rows: report.faults.flatMap((count) => causeRows(count, report, log, units)),
         foldAfter: 24,
       },
+      ...rangesList(report, log, units),
       {
         kind: "prose",
         text: "A link that was read in a source, against a range that was read or the log's own aim, makes a finding. A link or a range that is common practice, from memory or our own is shown and makes none. A table of causes says where to look; it proves none.",
@@ -144,17 +145,43 @@ function sideWords(side: SideCount | undefined): string {
   return `${side.on} of ${side.tested}${side.notTold > 0 ? ` (${side.notTold} not told by their ±)` : ""}`;
 }
 
-function rangeWords({ cause, range }: CauseStanding, units: ShownUnits): string {
+function rangeWords(standing: CauseStanding, units: ShownUnits): string {
+  const { cause, range } = standing;
   if (!cause.test) return "no home test";
   if (!range) return "no range known for this metal, bond and fineness";
+  const tag = /\(([^()]+)\)$/.exec(range.source)?.[1] ?? range.source;
+  return `${rangeEnds(standing, units)} (${tag})`;
+}
+
+/** Where each range comes from, told once for all faults. */
+function rangesList(
+  report: FaultsAndSand,
+  log: Pick<Log, "aims" | "metal" | "bond">,
+  units: ShownUnits,
+): Block[] {
+  const told = report.faults.flatMap((count) =>
+    causeStandings(count, report, log).flatMap((standing) => {
+      const { cause, range } = standing;
+      return cause.test && range
+        ? [`${capital(cause.test.property)} ${rangeEnds(standing, units)}: ${range.source}`]
+        : [];
+    }),
+  );
+  const items = [...new Set(told)];
+  return items.length === 0
+    ? []
+    : [{ kind: "fold", summary: "Where the ranges come from", blocks: [{ kind: "list", items }] }];
+}
+
+function rangeEnds({ cause, range }: CauseStanding, units: ShownUnits): string {
   const print = castingPrintIn(units);
-  const { property } = cause.test;
+  const { property } = cause.test!;
   const of =
     property === "green compression"
       ? ({ unit: "kPa", test: property } as const)
       : { unit: percent.includes(property) ? "%" : "" };
-  const low = print.number(range.low, { ...of, unit: of.unit === "%" ? "" : of.unit });
-  return `${low} to ${print.number(range.high, of)}: ${range.source}`;
+  const low = print.number(range!.low, { ...of, unit: of.unit === "%" ? "" : of.unit });
+  return `${low} to ${print.number(range!.high, of)}`;
 }
 
 const percent: readonly string[] = ["moisture", "compactability", "live clay"];

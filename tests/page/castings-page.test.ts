@@ -68,7 +68,7 @@ test("an older test stands in the table, says how old it is and what was done si
   const last = pours.rows.at(-1)!;
   expect(last[0]).toBe("2026-05-16");
   expect(last.at(-1)).toContain(
-    "moisture, compactability, green compression and permeability 7 days before, water on 2026-05-10 since; not counted",
+    "not counted: moisture, compactability, green compression and permeability 7 days before, water on 2026-05-10 since",
   );
 });
 
