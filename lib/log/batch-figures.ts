@@ -156,7 +156,7 @@ function batchFigure({ test, kind, figures, batch }: Group, pooled: Scatter | un
     shape: { kind: "t", df: repeat.degreesOfFreedom },
     says: `scatter between repeats of ${test}`,
   });
-  const spread = lift((values) => values[0]! + values[1]!, [shared, between]);
+  const spread = lift((values) => values[0]! + values[1]!, [shared, between], "sum of two");
   // The scatter holds what a single reading may be off by, known or not.
   const missing = told("missing").filter((part) => part !== "reading" && part !== "weighing");
   return { ...common, spread, missing, repeat };
@@ -176,9 +176,13 @@ function scatterOf(each: readonly number[], pooled: Scatter | undefined): BatchF
 
 function meanOf(spreads: readonly Spread[]): Spread {
   if (spreads.length === 1) return spreads[0]!;
-  return lift((values) => {
-    let all = 0;
-    for (let i = 0; i < spreads.length; i++) all += values[i]!;
-    return all / spreads.length;
-  }, spreads);
+  return lift(
+    (values) => {
+      let all = 0;
+      for (let i = 0; i < spreads.length; i++) all += values[i]!;
+      return all / spreads.length;
+    },
+    spreads,
+    "mean of all",
+  );
 }

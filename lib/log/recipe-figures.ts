@@ -42,19 +42,17 @@ export function recipeFigures(batch: Batch): RecipeFigures | undefined {
   if (!recipe?.sandKg) return undefined;
   const missing = new Set<string>();
   const inputs = parts.map((part) => partSpread(part, recipe, batch, missing));
-  const shares = (pick: (shares: MixShares) => number): Spread =>
-    lift((values) => pick(sharesAt(values)), inputs);
+  const shares = (share: keyof MixShares): Spread =>
+    lift((values) => sharesAt(values)[share] ?? 0, inputs, `recipe, ${share}`);
   return {
-    clayOfDryMixPercent: shares((mix) => mix.clayOfDryMixPercent),
-    clayOfSandPercent: shares((mix) => mix.clayOfSandPercent),
-    clayOfDampPercent: shares((mix) => mix.clayOfDampPercent),
-    moistureOfDampPercent: shares((mix) => mix.moistureOfDampPercent),
+    clayOfDryMixPercent: shares("clayOfDryMixPercent"),
+    clayOfSandPercent: shares("clayOfSandPercent"),
+    clayOfDampPercent: shares("clayOfDampPercent"),
+    moistureOfDampPercent: shares("moistureOfDampPercent"),
     ...(recipe.additiveKg && recipe.additiveKg.value > 0
-      ? { additiveOfDryMixPercent: shares((mix) => mix.additiveOfDryMixPercent) }
+      ? { additiveOfDryMixPercent: shares("additiveOfDryMixPercent") }
       : {}),
-    ...(recipe.clayKg && recipe.clayKg.value > 0
-      ? { waterPerClay: shares((mix) => mix.waterPerClay ?? 0) }
-      : {}),
+    ...(recipe.clayKg && recipe.clayKg.value > 0 ? { waterPerClay: shares("waterPerClay") } : {}),
     missing: [...missing],
     assumed: [
       ...(recipe.sandMoisturePercent ? [] : ["the sand went in dry"]),

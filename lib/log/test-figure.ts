@@ -2,6 +2,7 @@
 
 import type { Checked, Issue } from "../issue.ts";
 import { lift } from "../quantity/combine.ts";
+import { contentOfCall } from "../quantity/content.ts";
 import type { Source } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { constant, linear, spreadOfQuantity } from "../quantity/spread-of.ts";
@@ -95,8 +96,9 @@ function workedOut(reading: TestReading, batch: Batch): Checked<TestFigure> {
     found.inputs.map(({ name }) => name),
   );
   if (unsteady(at, inputs)) return refused({ ...figureUnsteady(test), place });
-  const spread = lifted(at, inputs);
-  const shared = lifted(at, inputs.map(sharedAlone));
+  const as = JSON.stringify([test, method ?? "", found.formula.formula]);
+  const spread = lifted(as, at, inputs);
+  const shared = lifted(as, at, inputs.map(sharedAlone));
   const told = (part: "missing" | "assumed") => inputs.flatMap((input) => input[part] ?? []);
   return {
     value: {
@@ -136,16 +138,17 @@ type Terms = readonly { readonly scale: number; readonly source: Source }[];
 function withMethod(spread: Spread, shared: Spread, terms: Terms): { spread: Spread; shared: Spread } {
   if (terms.length === 0) return { spread, shared };
   const way = linear(0, terms);
-  const plus = (one: Spread) => lift((parts) => parts[0]! + parts[1]!, [one, way]);
+  const plus = (one: Spread) => lift((parts) => parts[0]! + parts[1]!, [one, way], "sum of two");
   return { spread: plus(spread), shared: plus(shared) };
 }
 
 /** Draws that a formula refuses are rare, since corners were tried: they count as the middle. */
-function lifted(at: NumberAt, inputs: readonly DoubtfulInput[]): Spread {
+function lifted(as: string, at: NumberAt, inputs: readonly DoubtfulInput[]): Spread {
   const middle = at(inputs.map(({ spread }) => spread.value))!;
   return lift(
     (values) => at(values) ?? middle,
     inputs.map(({ spread }) => spread),
+    as,
   );
 }
 
@@ -157,6 +160,7 @@ function sharedAlone(input: DoubtfulInput): DoubtfulInput {
   const alone: Spread = {
     value: spread.value,
     sources: kept,
+    content: contentOfCall("shared alone", undefined, [spread]),
     fill(out, start, drawing) {
       spread.fill(out, start, {
         count: drawing.count,

@@ -1,6 +1,7 @@
 // A plain function lifted over draws: what comes out has a ± of its own, and knows where it is from.
 
 import { invariant } from "../issue.ts";
+import { contentOfCall } from "./content.ts";
 import { type Figure, figure } from "./figure.ts";
 import { recordOf } from "./named-row.ts";
 import type { Source } from "./source.ts";
@@ -36,11 +37,14 @@ export function combine<const Given extends Inputs>(
 
 /**
  * combine without the figure: a spread to be used inside another.
+ * as: names fn and all that it holds beside its inputs, so that what its draws say is kept from one run to the next; two
+ * functions of one name must be one function. Without it all is worked out anew.
  * @example figure(lift(([a, b]) => a! - b!, [spread("5 ± 1 g"), 2])).value // 3
  */
 export function lift<const Given extends Inputs>(
   fn: (values: Values<Given>) => number,
   inputs: Given,
+  as?: string,
 ): Spread {
   const names = Object.keys(inputs);
   const given = names.map((name) => (inputs as { readonly [name: string]: Input })[name]);
@@ -55,6 +59,10 @@ export function lift<const Given extends Inputs>(
   return {
     value: one[0]!,
     sources: [...new Set<Source>(spreads.flatMap(({ sources }) => sources))],
+    get content() {
+      if (as === undefined) return undefined;
+      return contentOfCall(as, Array.isArray(inputs) ? undefined : names, given as readonly Input[]);
+    },
     fill(out, start, drawing) {
       if (columns[0]?.length !== out.length) columns = spreads.map(() => new Float64Array(out.length));
       spreads.forEach((spread, k) => {

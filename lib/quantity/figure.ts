@@ -2,7 +2,9 @@
 
 import { drawQuantiles, heavyTailed, summary } from "./draw-summary.ts";
 import { drawing, drawsOf, sourceNames } from "./drawing.ts";
+import { kept } from "./kept.ts";
 import { tenDigits } from "./print-number.ts";
+import { drawsUsual } from "./scores.ts";
 import type { Source } from "./source.ts";
 import type { Spread } from "./spread.ts";
 
@@ -39,15 +41,25 @@ export function figure(spread: Spread, options: { readonly draws?: number } = {}
   const { value, sources } = spread;
   const count = options.draws;
   const plan = count === undefined ? {} : { count };
-  const whole = once(() => {
-    const draws = sources.length === 0 ? Float64Array.of(value) : drawsOf(spread, drawing(sources, plan));
-    return summary(draws, heavyTailed(sources));
-  });
-  const shares = once(() => sharesOf(spread, plan));
+  const draw = () =>
+    sources.length === 0 ? Float64Array.of(value) : drawsOf(spread, drawing(sources, plan));
+  const key = once(() => keyOf(spread, count));
+  /** In another order than drawn; kept once a quantile was asked for, since more will be. */
+  let drawn: Float64Array | undefined;
+  const whole = once(() => keptOr(key(), "", () => summary(draw(), heavyTailed(sources))));
+  const shares = once(() =>
+    sharesOf(
+      spread,
+      keptOr(key(), "shares", () => percentsOf(spread, plan)),
+    ),
+  );
   return {
     value,
     sources,
-    fill: (out, start, drawn) => spread.fill(out, start, drawn),
+    get content() {
+      return spread.content;
+    },
+    fill: (out, start, plan) => spread.fill(out, start, plan),
     get mean() {
       return whole().mean;
     },
@@ -68,38 +80,69 @@ export function figure(spread: Spread, options: { readonly draws?: number } = {}
     },
     quantile(p) {
       if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
-      const draws = sources.length === 0 ? Float64Array.of(value) : drawsOf(spread, drawing(sources, plan));
-      return tenDigits(drawQuantiles(draws, [p])[0]!);
+      return keptOr(key(), `quantile ${p}`, () => {
+        drawn ??= draw();
+        return tenDigits(drawQuantiles(drawn, [p])[0]!);
+      });
     },
   };
 }
 
+/** What draws said of spreads of known content: an edit of one reading leaves most figures of a page as they were. */
+const said = kept<unknown>(8_000_000, () => 40);
+
+/** Undefined for an exact number, and where nobody can tell what the draws hang on. */
+function keyOf({ sources, content }: Spread, count = drawsUsual): string | undefined {
+  return sources.length === 0 || content === undefined ? undefined : `${count} ${content}`;
+}
+
+function keptOr<T extends {}>(key: string | undefined, what: string, make: () => T): T {
+  if (key === undefined) return make();
+  const whole = `${what} ${key}`;
+  const before = said.get(whole) as T | undefined;
+  if (before !== undefined) return before;
+  const made = make();
+  said.set(whole, made);
+  return made;
+}
+
+/** Percent of the variance by the name of the source; moves: whether there is any. */
+interface Percents {
+  readonly moves: boolean;
+  readonly of: ReadonlyMap<string, number>;
+}
+
 /** Variance with one source drawn at a time; where there is no variance, the squared half-width stands in. */
-function sharesOf(
-  spread: Spread,
-  plan: { count?: number },
-): { shares: readonly Share[]; actTogether: boolean } {
+function percentsOf(spread: Spread, plan: { count?: number }): Percents {
   const { sources } = spread;
+  const of = new Map<string, number>();
+  if (sources.length === 0) return { moves: false, of };
   const heavy = heavyTailed(sources);
   const size = (only?: string): number => {
     const draws = drawsOf(spread, drawing(sources, only === undefined ? plan : { ...plan, only }));
     const { sd, low, high } = summary(draws, false);
     return heavy ? ((high - low) / 2) ** 2 : sd ** 2;
   };
-  if (sources.length === 0) return { shares: [], actTogether: false };
   const whole = size();
-  const names = sourceNames(sources);
-  const seen = new Map<string, Share>();
-  for (const [source, name] of names) {
-    if (seen.has(name)) continue;
+  for (const name of new Set(sourceNames(sources).values())) {
     const share = whole === 0 ? 0 : (100 * size(name)) / whole;
     // Below this it is rounding, and not the same on every machine.
-    const percent = share < 1e-6 ? 0 : tenDigits(share);
-    seen.set(name, { id: source.id ?? "", source, percent });
+    of.set(name, share < 1e-6 ? 0 : tenDigits(share));
+  }
+  return { moves: whole > 0, of };
+}
+
+function sharesOf(
+  { sources }: Spread,
+  percents: Percents,
+): { shares: readonly Share[]; actTogether: boolean } {
+  const seen = new Map<string, Share>();
+  for (const [source, name] of sourceNames(sources)) {
+    if (!seen.has(name)) seen.set(name, { id: source.id ?? "", source, percent: percents.of.get(name)! });
   }
   const shares = [...seen.values()].sort((a, b) => b.percent - a.percent);
   const total = shares.reduce((all, share) => all + share.percent, 0);
-  return { shares, actTogether: whole > 0 && Math.abs(total - 100) > 10 };
+  return { shares, actTogether: percents.moves && Math.abs(total - 100) > 10 };
 }
 
 function once<T>(make: () => T): () => T {

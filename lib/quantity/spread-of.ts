@@ -2,6 +2,7 @@
 
 import { hasError, invariant } from "../issue.ts";
 import { normalQuantile, studentTQuantile } from "../numbers/distributions.ts";
+import { contentOfCall, contentOfNumber, contentOfTerms } from "./content.ts";
 import type { Quantity } from "./quantity.ts";
 import { readQuantity } from "./read-quantity.ts";
 import { scoreSd } from "./scores.ts";
@@ -62,7 +63,7 @@ export function spreadOfQuantity(
 
 /** A number without doubt. */
 export function constant(value: number): Spread {
-  return { value, sources: [], fill: (out) => void out.fill(value) };
+  return { value, sources: [], content: contentOfNumber(value), fill: (out) => void out.fill(value) };
 }
 
 /** mean + scale × score of the source. */
@@ -79,6 +80,9 @@ export function linear(
   return {
     value: mean,
     sources: moving.map(({ source }) => source),
+    get content() {
+      return contentOfTerms(mean, moving);
+    },
     fill(out, start, drawing) {
       out.fill(mean);
       for (const { scale, source } of moving) drawing.add(source, scale, out, start);
@@ -93,6 +97,9 @@ export function without(spread: Spread, kind: SourceKind): Spread {
   return {
     value: spread.value,
     sources,
+    get content() {
+      return contentOfCall(`without ${kind}`, undefined, [spread]);
+    },
     fill(out, start, drawing) {
       const add: typeof drawing.add = (source, scale, into, from) => {
         if (source.kind !== kind) drawing.add(source, scale, into, from);

@@ -15,6 +15,8 @@ export interface Spread {
   /** With every source at its middle. */
   readonly value: number;
   readonly sources: readonly Source[];
+  /** All that its draws hang on, as a text: spreads of one content have the same draws. Undefined where none can tell. */
+  readonly content?: string | undefined;
   /** Writes draws start, start + 1, … (as many as out is long). */
   fill(out: Float64Array, start: number, drawing: Drawing): void;
 }
