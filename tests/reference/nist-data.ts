@@ -41,3 +41,14 @@ export function digits(ours: number, truth: number): number {
   const error = Math.abs(ours - truth) / (truth === 0 ? 1 : Math.abs(truth));
   return Math.min(16, -Math.log10(error));
 }
+
+/** SiRstv: the five readings of each of five instruments. */
+export function sirstv(): number[][] {
+  const text = nistText("SiRstvt");
+  const lines = text
+    .slice(text.lastIndexOf("Instrument"))
+    .split("\n")
+    .map((line) => line.trim().split(/\s+/).map(Number))
+    .filter((row) => row.length === 5 && row.every((v) => v > 100));
+  return [0, 1, 2, 3, 4].map((instrument) => lines.map((row) => row[instrument]!));
+}
