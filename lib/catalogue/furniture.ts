@@ -23,9 +23,16 @@ export const furniture = {
   table: phraseMessage("page/table", (number: string) => `Table ${number}`),
   tablePart: phraseMessage("page/table-part", (part: string, parts: string) => `part ${part} of ${parts}`),
   tableRows: phraseMessage("page/table-rows", (from: string, to: string) => `rows ${from} to ${to}`),
+  /** On the fold that holds them. */
+  moreRows: phraseMessage("page/table-more-rows", (from: string, to: string) => `Rows ${from} to ${to}`),
   figure: phraseMessage("page/figure", (number: string) => `Figure ${number}`),
   figureData: phraseMessage("page/figure-data", (number: string) => `Data of figure ${number}`),
+  /** In a cell, in place of a long text that is told under the table. */
   note: phraseMessage("page/table-note", (number: string) => `note ${number}`),
+  noteText: phraseMessage(
+    "page/table-note-text",
+    (number: string, text: string) => `Note ${number}: ${text}`,
+  ),
   /** Over the formulas of a table. */
   workedOut: phraseMessage("page/worked-out", () => "How each column is worked out"),
   restsOn: phraseMessage("page/rests-on", () => "What it rests on"),

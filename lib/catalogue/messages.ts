@@ -4,6 +4,7 @@ import * as blendCautions from "../finding/blend-cautions.ts";
 import * as blendMessages from "../finding/blend-messages.ts";
 import * as castingCautions from "../finding/casting-cautions.ts";
 import * as castingMessages from "../finding/casting-messages.ts";
+import * as castingWords from "../finding/casting-words.ts";
 import * as cautions from "../finding/cautions.ts";
 import * as compareMessages from "../finding/compare-messages.ts";
 import * as comparisonMessages from "../finding/comparison-messages.ts";
@@ -19,6 +20,7 @@ import * as heatCautions from "../finding/heat-cautions.ts";
 import * as heatMessages from "../finding/heat-messages.ts";
 import * as mullingCautions from "../finding/mulling-cautions.ts";
 import * as mullingMessages from "../finding/mulling-messages.ts";
+import * as outsideMeans from "../finding/outside-means.ts";
 import * as recipeCautions from "../finding/recipe-cautions.ts";
 import * as recipeMessages from "../finding/recipe-messages.ts";
 import * as sheetCautions from "../finding/sheet-cautions.ts";
@@ -136,6 +138,7 @@ const files: readonly object[] = [
   blendMessages,
   castingCautions,
   castingMessages,
+  castingWords,
   cautions,
   compareMessages,
   comparisonMessages,
@@ -150,6 +153,7 @@ const files: readonly object[] = [
   heatMessages,
   mullingCautions,
   mullingMessages,
+  outsideMeans,
   recipeCautions,
   recipeMessages,
   sheetCautions,
@@ -175,9 +179,13 @@ export const allMessages: readonly AnyMessage[] = held.filter(isMessage);
 
 const byCode: ReadonlyMap<string, AnyMessage> = new Map(allMessages.map((one) => [one.code, one]));
 
+export function findMessage(code: string): AnyMessage | undefined {
+  return byCode.get(code);
+}
+
 /** Throws Misuse for a code that there is not. */
 export function messageNamed(code: string): AnyMessage {
-  const found = byCode.get(code);
+  const found = findMessage(code);
   invariant(found !== undefined, `no message has the code "${code}"`);
   return found;
 }

@@ -1,6 +1,7 @@
 // What the faults of a log's castings say, and what they don't.
 
 import type { Log } from "../log/types.ts";
+import type { Phrase } from "../phrase.ts";
 import type { SandCause } from "../sand/casting-fault.ts";
 import { castingFaultRows } from "../sand/casting-faults.ts";
 import type { FaultCount, FaultsAndSand } from "../trial/faults-and-sand.ts";
@@ -38,9 +39,9 @@ export function castingFindings(
 }
 
 /** What it means besides to lie on that side: over-wet sand is a hazard before it is a fault. */
-function meaning(test: SandCause["test"], bond: string | undefined): string[] {
-  const text = test && outsideMeans(test.property, test.side === "high" ? "above" : "below", bond ?? "");
-  return text ? [text] : [];
+function meaning(test: SandCause["test"], bond: string | undefined): Phrase[] {
+  const means = test && outsideMeans(test.property, test.side === "high" ? "above" : "below", bond ?? "");
+  return means ? [means] : [];
 }
 
 function faultFinding(
@@ -51,21 +52,25 @@ function faultFinding(
   const { fault, withIt, without, castings } = count;
   const standings = causeStandings(count, report, log);
   const first = castingFaultRows[fault].first;
-  const onSide = ({ cause, withIt: own, without: other }: CauseStanding): string =>
-    `${cause.says} on ${own!.on} of ${own!.tested} such pours that were tested, and on ${other!.on} of ${other!.tested} without it`;
+  const onSide = ({ cause, withIt: own, without: other }: CauseStanding): Phrase =>
+    say.causeOnSide(
+      cause.says,
+      String(own!.on),
+      String(own!.tested),
+      String(other!.on),
+      String(other!.tested),
+    );
   const pointing = standings.filter(({ points }) => points);
   const sources = standings.filter(({ range }) => range).map(({ cause }) => linkSource(cause));
   return say.faultFound(
     capital(fault),
     shareWords(withIt.length, withIt.length + without.length),
-    castings === 1 ? "one casting" : `${castings} castings`,
+    say.castingsCounted(String(castings)),
     pointing.map(onSide),
     [
-      `Looked at first, as is common practice: ${first.join("; ")}.`,
+      say.lookedAtFirst(first),
       ...pointing.flatMap(({ cause: { test } }) => meaning(test, log.bond)),
-      ...(pointing.length > 0
-        ? []
-        : ["No cause in the sand that was read in a source is seen surely on its side on these pours."]),
+      ...(pointing.length > 0 ? [] : [say.noCauseSeen()]),
     ],
     sources.length > 0 ? [...new Set(sources)].join("; ") : "common practice",
   );

@@ -1,5 +1,6 @@
 // The sentences beside faults of castings: plain strings in.
 
+import { phraseMessage } from "../message.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const fisher = "R. A. Fisher, The Design of Experiments (1935) II (from memory)";
@@ -7,6 +8,27 @@ const hollander = "M. Hollander and D. A. Wolfe, Nonparametric Statistical Metho
 const holmSource = "S. Holm, Scandinavian Journal of Statistics 6 (1979) (from memory)";
 
 type Parts = readonly string[];
+
+export const castingsCounted = phraseMessage("casting/castings", (count: string) =>
+  count === "1" ? "one casting" : `${count} castings`,
+);
+
+/** Pours with the fault, and without it, on which the cause stood on its side. */
+export const causeOnSide = phraseMessage(
+  "casting/cause-on-side",
+  (cause: string, on: string, tested: string, otherOn: string, otherTested: string) =>
+    `${cause} on ${on} of ${tested} such pours that were tested, and on ${otherOn} of ${otherTested} without it`,
+);
+
+export const lookedAtFirst = phraseMessage(
+  "casting/looked-at-first",
+  (causes: readonly string[]) => `Looked at first, as is common practice: ${causes.join("; ")}.`,
+);
+
+export const noCauseSeen = phraseMessage(
+  "casting/no-cause-seen",
+  () => "No cause in the sand that was read in a source is seen surely on its side on these pours.",
+);
 
 export const faultFound = findingMessage(
   "casting/fault",

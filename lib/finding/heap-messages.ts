@@ -1,5 +1,7 @@
 // What the figures of a heap say: each sentence once, with plain strings in.
 
+import { phraseMessage } from "../message.ts";
+import { listed } from "./batch-names.ts";
 import { findingMessage } from "./finding-message.ts";
 
 export const needsPours = "pours with their metal (events: a pour with its metal)";
@@ -27,6 +29,26 @@ export const lacks = findingMessage("heap/lacks", "note", (missing: string) => (
   text: `The heap's own burn-out and its season need ${missing}.`,
   because: ["Nothing is taken in its place: a season worked from a guess would look like a record."],
 }));
+
+/** A share of masses: the same number in any unit of mass. */
+export const burntPerMetal = phraseMessage("heap/burnt-per-metal", (pounds: boolean) =>
+  pounds ? "lb of burnt sand for each pound" : "kg of burnt sand for each kilogram",
+);
+
+/** tests: how many; "" counts as none. */
+export const testsMade = phraseMessage("heap/tests-made", (strength: string, liveClay: string) => {
+  const each = [
+    strength === "0" ? "" : `${strength} tests of strength and compactability`,
+    liveClay === "0" ? "" : `${liveClay} of live clay`,
+  ].filter((part) => part !== "");
+  return each.length === 0 ? "no test at all" : listed(each);
+});
+
+export const poursMade = phraseMessage(
+  "heap/pours-made",
+  (count: string, metal: string) =>
+    `${count} ${count === "1" ? "pour" : "pours"} with ${metal} of metal in all`,
+);
 
 export const ownBurnOut = findingMessage(
   "heap/own-burn-out",
@@ -56,12 +78,16 @@ export const notMoved = findingMessage(
   }),
 );
 
+/** after: "3 to 5", pours; "" where it is now. again: the same once the heap is mended, "" where no plan says. */
 export const rebondIn = findingMessage(
   "heap/rebond-when",
   "note",
-  (when: string, floor: string, range: string) => ({
-    text: `${when} live clay ${when.endsWith(":") ? "is at or" : "falls"} below ${floor} % of the dry mix, nothing put in.`,
-    because: [range, "The floor is nine tenths of what you want: our own."],
+  (after: string, floor: string, planned: string, each: string, again: string) => ({
+    text: `${after === "" ? "Rebond now: live clay is at or" : `After ${after} more pours live clay falls`} below ${floor} % of the dry mix, nothing put in.`,
+    because: [
+      `${planned} pours of ${each} are planned.${again === "" ? "" : ` Once mended, it comes to that after ${again} pours.`}`,
+      "The floor is nine tenths of what you want: our own.",
+    ],
     formula: "live clay, pour by pour, with what is lost; a range from every draw",
   }),
 );
@@ -85,42 +111,70 @@ export const settles = findingMessage("heap/settles", "note", (dead: string, cyc
   source: "mass balance",
 }));
 
-export const mend = findingMessage("heap/mend", "note", (what: string) => ({
-  text: what,
+export const mend = findingMessage("heap/mend", "note", (clay: string, sand: string, water: string) => ({
+  text: `To bring the heap back: ${sand === "" ? "" : `${sand} of new sand, `}${clay === "" ? "no clay" : `${clay} of clay from the bag`}${water === "" ? "" : ` and ${water} of water`}.`,
   because: ["It rests on the newest figure of each: see the table of the heap as it is."],
   formula: "clay (c* dry − A)/(π − c*), water to the moisture wanted less what sand and clay bring",
   source: "mass balance",
 }));
 
-export const atOnce = findingMessage("heap/at-once", "note", (what: string) => ({
-  text: `At one mulling no more than ${what}; mull, let it stand, test, and only then the rest.`,
-  because: [
-    "1 % of the heap in clay and 10 % in new sand at once are our own limits; the first water is what nine times in ten is not too much.",
-  ],
-  source: "our own",
-}));
+export const atOnce = findingMessage("heap/at-once", "note", (clay: string, sand: string, water: string) => {
+  const each = [
+    clay === "" ? "" : `${clay} of clay`,
+    sand === "" ? "" : `${sand} of new sand`,
+    water === "" ? "" : `${water} of water`,
+  ].filter((part) => part !== "");
+  return {
+    text: `At one mulling no more than ${listed(each)}; mull, let it stand, test, and only then the rest.`,
+    because: [
+      "1 % of the heap in clay and 10 % in new sand at once are our own limits; the first water is what nine times in ten is not too much.",
+    ],
+    source: "our own",
+  };
+});
 
-export const throwOut = findingMessage("heap/throw-out", "note", (keep: string) => ({
-  text: keep,
-  because: ["Not needed for so little new sand; it is there for a bin that is full."],
-  source: "mass balance",
-}));
+export const throwOut = findingMessage(
+  "heap/throw-out",
+  "note",
+  (out: string, clay: string, sand: string) => ({
+    text: `To keep the heap's mass, throw out ${out} first (dry); then ${clay} of clay and ${sand} of new sand do.`,
+    because: ["Not needed for so little new sand; it is there for a bin that is full."],
+    source: "mass balance",
+  }),
+);
 
-export const sandApart = findingMessage("heap/new-sand-apart", "note", (what: string, all: string) => ({
-  text: what,
-  because: [
-    all,
-    "A fineness number shifts by little for much sand: ask first whether its castings need it. 10 % of the dry heap at one mending is our own limit.",
-  ],
-  formula: "sand = grain × (g − g*)/(g* − g of the new), g* what is wanted",
-  source: "mass balance; a fineness number is a mean by mass",
-}));
+/** A fineness number now, after the sand, and wanted. */
+interface FinenessMoved {
+  readonly have: string;
+  readonly after: string;
+  readonly wanted: string;
+}
 
+/** fineness: undefined where fines are what is wanted; clay: "" where none more goes with it. */
+export const sandApart = findingMessage(
+  "heap/new-sand-apart",
+  "note",
+  (most: string, fineness: FinenessMoved | undefined, clay: string, all: string, out: string) => ({
+    text: `New sand is a choice of its own: ${most}, the most at one mending,${
+      fineness
+        ? ` brings the grain fineness number from ${fineness.have} to ${fineness.after} (wanted: ${fineness.wanted})`
+        : " brings the fines nearer to what is wanted"
+    }${clay === "" ? "" : ` and takes ${clay} more clay`}.`,
+    because: [
+      `All the way takes ${all} of new sand; to keep the heap's mass, ${out} of the heap (dry) would be thrown out first.`,
+      "A fineness number shifts by little for much sand: ask first whether its castings need it. 10 % of the dry heap at one mending is our own limit.",
+    ],
+    formula: "sand = grain × (g − g*)/(g* − g of the new), g* what is wanted",
+    source: "mass balance; a fineness number is a mean by mass",
+  }),
+);
+
+/** unit: that of what is wanted, with a space before it; "" for a fineness number. */
 export const sandNotAsked = findingMessage(
   "heap/new-sand-not-asked",
   "note",
-  (what: string, taken: boolean) => ({
-    text: what,
+  (what: string, have: string, wanted: string, unit: string, plusMinus: string, taken: boolean) => ({
+    text: `No new sand for the ${what}: ${have} and the ${wanted}${unit} that is wanted differ by no more than its ± ${plusMinus}.`,
     because: [
       taken
         ? "The log writes no ± for it: ± 2 for a fineness number and ± 0.5 points for fines are taken, our own."

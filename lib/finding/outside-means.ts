@@ -1,11 +1,24 @@
 // What it usually means that a batch lies outside a usual range: plain strings in.
 
-/** What it usually means to lie outside; empty where there is nothing to say. */
-export function outsideMeans(property: string, side: "above" | "below", bond: string): string {
-  if (property === "moisture" && side === "above" && bond === "bentonite")
-    return "Over-wet bentonite sand can erupt as steam under the metal: spread it, let it dry, and test again before it goes near a pour.";
-  return meanings[`${property}, ${side}`] ?? "";
+import { phraseMessage } from "../message.ts";
+import type { Phrase } from "../phrase.ts";
+
+/** What it usually means to lie outside; undefined where there is nothing to say. */
+export function outsideMeans(property: string, side: "above" | "below", bond: string): Phrase | undefined {
+  if (property === "moisture" && side === "above") return bond === "bentonite" ? tooWetErupts() : undefined;
+  return meanings[`${property}, ${side}`] === undefined ? undefined : lyingOutside(property, side);
 }
+
+export const tooWetErupts = phraseMessage(
+  "standing/too-wet-erupts",
+  () =>
+    "Over-wet bentonite sand can erupt as steam under the metal: spread it, let it dry, and test again before it goes near a pour.",
+);
+
+export const lyingOutside = phraseMessage(
+  "standing/lying-outside",
+  (property: string, side: "above" | "below") => meanings[`${property}, ${side}`] ?? "",
+);
 
 const meanings: Readonly<Record<string, string>> = Object.freeze({
   "moisture, below": "Dry sand is weak at its edges and is washed away by metal (common practice).",

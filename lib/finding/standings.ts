@@ -200,11 +200,11 @@ function findingOf(
   const { band } = lead;
   const sides = new Set(lead.placed.map(({ where }) => where));
   const means = [...sides].flatMap((side) =>
-    side === "below" || side === "above" ? [outsideMeans(property, side, bond ?? "")] : [],
+    side === "below" || side === "above" ? (outsideMeans(property, side, bond ?? "") ?? []) : [],
   );
   const because = [
     ...howSure(lead.placed, names),
-    ...means.filter((line) => line !== ""),
+    ...means,
     ...others.map(({ placed, band: other }) =>
       say.otherRange(rangeText(other!, context), sidesOf(placed, names)),
     ),

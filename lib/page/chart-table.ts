@@ -1,6 +1,5 @@
 // The data of a chart as a table of the page.
 
-import { capital } from "../chart/axis-words.ts";
 import type { ChartTable } from "../chart/chart.ts";
 import type { TableCell, TableColumn } from "./blocks.ts";
 import type { TableParts } from "./table-parts.ts";
@@ -62,9 +61,7 @@ export function chartTableParts(
         return { text: rounded(value, decimals[c]!, columns[c]!.unit ?? ""), number: value };
       }),
     ),
-    ...(notes.length === 0
-      ? {}
-      : { notes: notes.map((text, i) => `${capital(words.note(String(i + 1)))}: ${text}`) }),
+    ...(notes.length === 0 ? {} : { notes: notes.map((text, i) => words.noteText(String(i + 1), text)) }),
   };
 }
 
@@ -77,13 +74,16 @@ function rounded(value: number, decimals: number, unit: string): string {
   return value > 0 && Number(text) === 0 ? `< ${least.toFixed(decimals)}` : text;
 }
 
-/** A column in which nothing stands tells nothing. */
-function kept({ columns, rows }: ChartTable): { columns: readonly Column[]; rows: readonly Value[][] } {
+/** The table without the columns in which nothing stands: they tell nothing. */
+export function kept({ columns, rows }: ChartTable): {
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly Value[])[];
+} {
   const told = columns.map((_, c) => c).filter((c) => rows.some((row) => row[c] !== "" && isThere(row[c])));
   return { columns: told.map((c) => columns[c]!), rows: rows.map((row) => told.map((c) => row[c])) };
 }
 
-function pageColumn({ name, unit }: Column, rows: readonly Value[][], c: number): TableColumn {
+function pageColumn({ name, unit }: Column, rows: readonly (readonly Value[])[], c: number): TableColumn {
   const numbers = rows.every((row) => typeof row[c] !== "string");
   return { head: name, ...(unit === undefined ? {} : { unit }), align: numbers ? "number" : "text" };
 }

@@ -31,22 +31,26 @@ export function heapFindings(report: HeapReport, system: UnitSystem): readonly F
 export function mendFindings(mending: HeapMending, system: UnitSystem): readonly Finding[] {
   const { clayKg, newSandKg, waterKg, keepingMass, atOnce, bounds, atLeast } = mending;
   const mass = (figure: typeof clayKg): string => massFigureText(figure, system, atLeast);
-  const sand = newSandKg.value > 0 ? `${mass(newSandKg)} of new sand, ` : "";
-  const clay = clayKg.value > 0 ? `${mass(clayKg)} of clay from the bag` : "no clay";
   const wet = waterKg.value < 0;
-  const water = wet ? "" : ` and ${mass(waterKg)} of water`;
-  const parts = [
-    ...(clayKg.value > 0 ? [`${about(atOnce.clayKg, system)} of clay`] : []),
-    ...(newSandKg.value > 0 ? [`${about(atOnce.newSandKg, system)} of new sand`] : []),
-    ...(waterKg.value > 0 ? [`${about(atOnce.waterKg, system)} of water`] : []),
-  ];
-  const keep = `To keep the heap's mass, throw out ${mass(keepingMass.throwOutDryKg)} first (dry); then ${mass(keepingMass.clayKg)} of clay and ${mass(keepingMass.newSandKg)} of new sand do.`;
+  const isWanted = ({ value }: typeof clayKg): boolean => value > 0;
+  const whole = (figure: typeof clayKg): string => (isWanted(figure) ? mass(figure) : "");
+  const once = (figure: typeof clayKg, most: number): string => (isWanted(figure) ? about(most, system) : "");
   const lose = { value: -waterKg.value, low: -waterKg.high, high: -waterKg.low };
   return [
-    say.mend(`To bring the heap back: ${sand}${clay}${water}.`),
+    say.mend(whole(clayKg), whole(newSandKg), wet ? "" : mass(waterKg)),
     ...(wet ? [say.tooWet(massFigureText(lose, system), massText(mending.dryMixInsteadKg, system))] : []),
-    ...(parts.length > 0 ? [say.atOnce(listed(parts))] : []),
-    ...(newSandKg.value > 0 ? [say.throwOut(keep)] : []),
+    ...([clayKg, newSandKg, waterKg].some(isWanted)
+      ? [
+          say.atOnce(
+            once(clayKg, atOnce.clayKg),
+            once(newSandKg, atOnce.newSandKg),
+            once(waterKg, atOnce.waterKg),
+          ),
+        ]
+      : []),
+    ...(newSandKg.value > 0
+      ? [say.throwOut(mass(keepingMass.throwOutDryKg), mass(keepingMass.clayKg), mass(keepingMass.newSandKg))]
+      : []),
     ...(mending.sandApart ? [apartFinding(mending.sandApart, mass, system)] : []),
     ...mending.withinDoubt.map(notAsked),
     ...(mending.newSandUnknown ? [say.newSandUnknown()] : []),
@@ -61,22 +65,18 @@ function apartFinding(
   system: UnitSystem,
 ): Finding {
   const number = (x: number): string => printNumber(x, 1).replace(/\.0$/, "");
-  const brings = gfn
-    ? ` brings the grain fineness number from ${number(gfn.have)} to ${number(gfn.after)} (wanted: ${number(gfn.wanted)})`
-    : " brings the fines nearer to what is wanted";
-  const clay = clayMoreKg > 0 ? ` and takes ${about(clayMoreKg, system)} more clay` : "";
   return say.sandApart(
-    `New sand is a choice of its own: ${about(mostKg, system)}, the most at one mending,${brings}${clay}.`,
-    `All the way takes ${mass(allKg)} of new sand; to keep the heap's mass, ${mass(throwOutDryKg)} of the heap (dry) would be thrown out first.`,
+    about(mostKg, system),
+    gfn && { have: number(gfn.have), after: number(gfn.after), wanted: number(gfn.wanted) },
+    clayMoreKg > 0 ? about(clayMoreKg, system) : "",
+    mass(allKg),
+    mass(throwOutDryKg),
   );
 }
 
 function notAsked({ what, have, wanted, plusMinus, taken }: WithinDoubt): Finding {
   const unit = what === "fines" ? " % of grain" : "";
-  return say.sandNotAsked(
-    `No new sand for the ${what}: ${have} and the ${wanted}${unit} that is wanted differ by no more than its ± ${plusMinus}.`,
-    taken,
-  );
+  return say.sandNotAsked(what, String(have), String(wanted), unit, String(plusMinus), taken);
 }
 
 /** In two digits: a limit, or a first dose. */
@@ -89,15 +89,10 @@ function burnOutFinding(
   { own, prior, tests, pours, metalKg, moved, widthShare }: OwnBurnOut,
   system: UnitSystem,
 ): Finding {
-  const rested = listed([
-    ...(tests.strength > 0 ? [`${tests.strength} tests of strength and compactability`] : []),
-    ...(tests.liveClay > 0 ? [`${tests.liveClay} of live clay`] : []),
-  ]);
+  const on = say.testsMade(String(tests.strength), String(tests.liveClay));
   const metal = inShownUnit(metalKg, "kg", system);
-  const over = `${pours} ${pours === 1 ? "pour" : "pours"} with ${printNumber(metal.value, 1)} ${metal.unit} of metal in all`;
-  // A share of masses: the same number in any unit of mass.
-  const each = system === "US" ? "lb of burnt sand for each pound" : "kg of burnt sand for each kilogram";
-  const on = rested === "" ? "no test at all" : rested;
+  const over = say.poursMade(String(pours), `${printNumber(metal.value, 1)} ${metal.unit}`);
+  const each = say.burntPerMetal(system === "US");
   return moved
     ? say.ownBurnOut(bandText(own), range(prior), each, on, over)
     : say.notMoved(range(prior), each, on, over, printNumber(100 * Math.min(1, widthShare), 0));
@@ -115,11 +110,11 @@ function seasonFindings(season: HeapSeason, system: UnitSystem): readonly Findin
   const cost = planned?.cost ? `, ${bandText(planned.cost)}${currency === "" ? "" : ` ${currency}`}` : "";
   return [
     say.rebondIn(
-      first ? "Rebond now:" : `After ${when} more pours`,
+      first ? "" : when,
       printNumber(floorPercent, 1),
-      `${plan.pours} pours of ${massText(plan.metalKg, system)} are planned.${
-        planned ? ` Once mended, it comes to that after ${poursText(planned.toFloor, plan.pours)} pours.` : ""
-      }`,
+      String(plan.pours),
+      massText(plan.metalKg, system),
+      planned ? poursText(planned.toFloor, plan.pours) : "",
     ),
     ...(planned
       ? [

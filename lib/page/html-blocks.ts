@@ -1,6 +1,5 @@
 // Blocks as HTML.
 
-import { capital } from "../chart/axis-words.ts";
 import { chartTableParts } from "./chart-table.ts";
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
@@ -67,7 +66,7 @@ function htmlTableBlock(block: LaidTable, { live, words }: Setting): string {
   });
   return [
     htmlTables({ ...head, label, live, words }),
-    rest ? fold(capital(rest.says), more!) : "",
+    rest ? fold(rest.title, more!) : "",
     formulas.length > 0 ? fold(words.workedOut(), htmlList(formulas), true) : "",
   ]
     .filter((part) => part !== "")
@@ -83,14 +82,15 @@ const ownSheet = (title: string, inside: string): string =>
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
 function htmlChart(
   { chart, number, screenOnly }: LaidChart,
-  { wide, narrow, specs }: Drawings,
+  { wide, narrow, specs, readings }: Drawings,
   words: PageWords,
 ): string {
   const label = escapeHtml(words.figure(String(number)));
   const says = words.figureData(String(number));
   const data = { label: says, ...chartTableParts(chart.table, words) };
   const table = withoutIdleEnds(htmlTable(data));
-  return `<figure id="figure-${number}"${screenOnly ? ' class="screen"' : ""}>
+  const told = readings ? ` data-readings="${escapeHtml(readings)}"` : "";
+  return `<figure id="figure-${number}"${screenOnly ? ' class="screen"' : ""}${told}>
 <div role="img" aria-label="${escapeHtml(chart.alt)}">
 <div class="wide"${drawn(specs?.wide)}>${drawingAt(wide, "wide", number)}</div>
 <div class="narrow"${drawn(specs?.narrow)}>${drawingAt(narrow, "narrow", number)}</div>

@@ -1,6 +1,7 @@
 // One message in another language.
 
 import { inWords, saidIn, type Words } from "../catalogue/in-words.ts";
+import { findMessage } from "../catalogue/messages.ts";
 import type { Caution, Finding } from "../finding/finding.ts";
 import { type Issue, invariant } from "../issue.ts";
 import { mapped } from "../phrase.ts";
@@ -48,6 +49,7 @@ function saidAnew<T extends Finding | Issue | Caution>(
   meet(said, anew);
   const told = saidIn(anew.words, code, said) as Partial<T> | undefined;
   if (told === undefined) return thing;
+  const english = (findMessage(code)?.(...(said as never[])) ?? {}) as Partial<T>;
   const changed: { [field in keyof T]?: T[field] } = {};
   for (const field of fields) {
     const value = told[field];
@@ -57,10 +59,17 @@ function saidAnew<T extends Finding | Issue | Caution>(
       list ? Array.isArray(value) && value.every(isText) : isText(value),
       `the words for "${code}" must give ${list ? "a list of texts" : "a text"} as ${String(field)}`,
     );
-    changed[field] = value;
-    pair(thing[field], value, anew.sentences);
+    const whole = withTail(thing[field], english[field], value) as T[keyof T];
+    changed[field] = whole;
+    pair(thing[field], whole, anew.sentences);
   }
   return { ...thing, ...changed };
+}
+
+/** What a page put behind a sentence, such as the number of its source, stands behind the other one too. */
+function withTail(shown: unknown, english: unknown, other: unknown): unknown {
+  if (!isText(shown) || !isText(english) || !isText(other) || !shown.startsWith(english)) return other;
+  return other + shown.slice(english.length);
 }
 
 const isText = (value: unknown): value is string => typeof value === "string";

@@ -28,15 +28,22 @@ export function workedOutName({ head, unit }: WorkedOut): string {
 export interface FoldedRows<Block extends TableBlock> {
   /** With the first rows and the foot. */
   readonly head: Block;
-  readonly rest?: { readonly rows: readonly TableRow[] /** "rows 41 to 200" */; readonly says: string };
+  readonly rest?: {
+    readonly rows: readonly TableRow[];
+    /** "rows 41 to 200" */
+    readonly says: string;
+    /** "Rows 41 to 200" */
+    readonly title: string;
+  };
 }
 
 export function foldedRows<Block extends TableBlock>(block: Block, words: PageWords): FoldedRows<Block> {
   const { rows, foldAfter = Number.POSITIVE_INFINITY } = block;
   // A fold for a row or two costs more than the rows.
   if (rows.length <= foldAfter + 2) return { head: block };
+  const [from, to] = [String(foldAfter + 1), String(rows.length)];
   return {
     head: { ...block, rows: rows.slice(0, foldAfter) },
-    rest: { rows: rows.slice(foldAfter), says: words.tableRows(String(foldAfter + 1), String(rows.length)) },
+    rest: { rows: rows.slice(foldAfter), says: words.tableRows(from, to), title: words.moreRows(from, to) },
   };
 }
