@@ -2,7 +2,6 @@
 
 import type { Bench } from "./edit-bench.ts";
 import { button, h } from "./edit-dom.ts";
-import { logPlaces } from "./edit-places.ts";
 import { counted, pathWords } from "./edit-words.ts";
 
 export interface Bar {
@@ -55,7 +54,7 @@ export function editBar(bench: () => Bench, { keepWords, keep, toggleLog }: BarP
     document.documentElement.classList.toggle("live-trying-on", session.whatIfs.length > 0);
     tries.replaceChildren(
       ...session.whatIfs.map(({ at, text }) => {
-        const places = logPlaces(session.texts);
+        const places = bench().places();
         const path = places.at(at);
         const node = path && places.get(path);
         const logged = node?.kind === "value" ? node.text : "";

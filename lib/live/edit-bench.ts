@@ -3,7 +3,7 @@
 import type { Issue } from "../issue.ts";
 import type { LogEdit, LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
-import { type LogPlaces, logPlaces, pathKey } from "./edit-places.ts";
+import { type LogPlaces, learnPlaces, logPlaces, pathKey } from "./edit-places.ts";
 import { changesOf, type LogChange } from "./history.ts";
 import type { Session } from "./session.ts";
 
@@ -26,6 +26,11 @@ export interface Bench {
 }
 
 export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">): Bench {
+  let last = session.texts;
+  session.subscribe(() => {
+    learnPlaces(last, session.texts);
+    last = session.texts;
+  });
   const places = (): LogPlaces => logPlaces(session.texts);
   let listed:
     | { base: unknown; texts: unknown; changes: readonly LogChange[]; byPath: Map<string, LogChange> }
@@ -41,7 +46,11 @@ export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">)
   const apply = (edits: readonly LogEdit[]): readonly Issue[] => {
     const issues: Issue[] = [];
     session.together(() => {
-      for (const edit of edits) issues.push(...session.edit(edit));
+      for (const edit of edits) {
+        const before = session.texts;
+        issues.push(...session.edit(edit));
+        learnPlaces(before, session.texts);
+      }
       // Figures as in the file are spelled as there: quotes that a faulty text wanted go with it.
       if (list().changes.length === 0) session.replace(session.base);
     });

@@ -1,6 +1,5 @@
 // A figure of the page changed where it stands: as it was typed, in a field of the cell's own size.
 
-import type { Issue } from "../issue.ts";
 import type { LogPath } from "../log/edit-types.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
 import { button, h } from "./edit-dom.ts";
@@ -13,7 +12,6 @@ export interface CellEditor {
   open(cell: Element, path: LogPath, typed?: string): void;
   /** Takes what is typed; true when nothing is open any more. */
   close(): boolean;
-  readonly path: LogPath | undefined;
 }
 
 export interface CellEditorParts {
@@ -21,7 +19,7 @@ export interface CellEditorParts {
   /** The cell to go on to. */
   next(cell: Element, step: 1 | -1): { readonly cell: Element; readonly path: LogPath } | undefined;
   /** Marks a cell whose text is faulty, so that it can be found again. */
-  fault(cell: Element, path: LogPath, issues: readonly Issue[]): void;
+  fault(cell: Element, path: LogPath): void;
 }
 
 interface Open {
@@ -132,7 +130,7 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     const text = input.value.trim();
     const node = bench.places().get(path);
     if (node?.kind !== "value" || text === node.text) {
-      if (faulty !== undefined && node) fault(cell, path, bench.issuesAt(node));
+      if (faulty !== undefined) fault(cell, path);
       shut();
       return true;
     }
@@ -150,7 +148,7 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     if (open) {
       if (taken) {
         open.faulty = text;
-        fault(cell, path, issues);
+        fault(cell, path);
       }
       open.note.textContent = `${said}${taken ? " It stands in the log as typed; Escape takes it out again." : ""}`;
       open.note.classList.add("live-fault");
@@ -218,9 +216,6 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
   return {
     open: show,
     close,
-    get path() {
-      return open?.path;
-    },
   };
 }
 

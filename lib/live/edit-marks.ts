@@ -11,7 +11,7 @@ export interface Marks {
   pathOf(cell: Element): LogPath | undefined;
   cells(): readonly HTMLElement[];
   /** Remembers where on the page a faulty text was typed. */
-  fault(cell: Element, path: LogPath, issues: readonly Issue[]): void;
+  fault(cell: Element, path: LogPath): void;
   /** After the page was drawn, or the log changed. */
   refresh(): void;
 }
@@ -25,7 +25,6 @@ interface CellSpot {
 
 interface Fault extends CellSpot {
   readonly path: LogPath;
-  readonly issues: readonly Issue[];
 }
 
 export function pageMarks(bench: Bench, main: HTMLElement): Marks {
@@ -82,9 +81,9 @@ export function pageMarks(bench: Bench, main: HTMLElement): Marks {
   return {
     cells,
     pathOf: (cell) => paths.get(cell),
-    fault: (cell, path, issues) => {
+    fault: (cell, path) => {
       const spot = spotOf(cell);
-      if (spot) faults.set(pathKey(path), { ...spot, path, issues });
+      if (spot) faults.set(pathKey(path), { ...spot, path });
     },
     refresh: () => {
       locate();

@@ -5,6 +5,7 @@ import type { LogPath } from "../log/edit-types.ts";
 import { logOutline } from "../log/outline.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import type { LogText } from "../log/types.ts";
+import { shiftedOutline } from "./edit-shift.ts";
 
 export interface LogPlaces {
   readonly outline: readonly OutlineNode[];
@@ -22,6 +23,14 @@ export function logPlaces(texts: readonly LogText[]): LogPlaces {
   const places = known.get(texts) ?? placesIn(logOutline(texts));
   known.set(texts, places);
   return places;
+}
+
+/** The places of texts that came of others by an edit, found without reading where one plain value was changed. */
+export function learnPlaces(before: readonly LogText[], after: readonly LogText[]): void {
+  const old = known.get(before);
+  if (!old || known.has(after)) return;
+  const outline = shiftedOutline(old.outline, before, after);
+  if (outline) known.set(after, placesIn(outline));
 }
 
 function placesIn(outline: readonly OutlineNode[]): LogPlaces {

@@ -24,8 +24,8 @@ interface Part {
   readonly path: LogPath;
   readonly node?: OutlineNode;
   readonly parts?: readonly Part[];
-  /** All that it holds, to tell rows apart. */
-  readonly sum: string;
+  /** All that it holds, to tell rows apart; worked out where it is asked for. */
+  readonly sum: () => string;
 }
 
 /** Changes from one state of the texts to another: of values, rows, entries and keys. A row that moved is a row taken out and one put in. */
@@ -39,7 +39,8 @@ export function changesOf(base: readonly LogText[], texts: readonly LogText[]): 
 function partsOf(nodes: readonly OutlineNode[]): Part[] {
   return nodes.map((node): Part => {
     const key = node.path.at(-1) ?? "";
-    if (node.kind === "value") return { key, path: node.path, node, sum: JSON.stringify([key, node.text]) };
+    if (node.kind === "value")
+      return { key, path: node.path, node, sum: () => JSON.stringify([key, node.text]) };
     if (node.kind === "group") return group(key, node.path, partsOf(node.parts));
     const rows = node.rows.map((row, r) => {
       const name = node.names?.[r] ?? r;
@@ -50,7 +51,7 @@ function partsOf(nodes: readonly OutlineNode[]): Part[] {
 }
 
 function group(key: Key, path: LogPath, parts: readonly Part[]): Part {
-  return { key, path, parts, sum: `${JSON.stringify(key)}{${parts.map(({ sum }) => sum).join()}}` };
+  return { key, path, parts, sum: () => `${JSON.stringify(key)}{${parts.map(({ sum }) => sum()).join()}}` };
 }
 
 function compare(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {
@@ -59,19 +60,20 @@ function compare(before: readonly Part[], after: readonly Part[], to: LogPath, f
     compareRows(before, after, to, found);
     return;
   }
+  const [first, second] = [before, after].map((parts) => new Map(parts.map((part) => [part.key, part])));
   for (const was of before) {
-    const now = after.find(({ key }) => key === was.key);
+    const now = second!.get(was.key);
     if (now) compareOne(was, now, found);
     else found.push(removed(was, to));
   }
-  for (const now of after) if (!before.some(({ key }) => key === now.key)) found.push(added(now));
+  for (const now of after) if (!first!.has(now.key)) found.push(added(now));
 }
 
 /** Rows have no names: those alike are set side by side, and those between them one by one. */
 function compareRows(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {
   // A row's own number is no part of what it holds.
   const sums = (parts: readonly Part[]): string[] =>
-    parts.map(({ node, sum }) => (node?.kind === "value" ? node.text : sum.slice(sum.indexOf("{"))));
+    parts.map(({ node, sum }) => (node?.kind === "value" ? node.text : sum().slice(sum().indexOf("{"))));
   let gone: Part[] = [];
   let come: Part[] = [];
   const close = (): void => {

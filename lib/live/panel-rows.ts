@@ -82,7 +82,6 @@ function rowOf(
       }
       return cellWith(field.input, cell.text);
     }
-    if (cell) return h("td", { class: "live-below" }, "below");
     const input = emptyField(label, pathKey([...rowPath, column]), "");
     takesText(input, (text) => {
       if (text !== "")

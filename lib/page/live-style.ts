@@ -93,7 +93,6 @@ const PANEL = `.live-panel{position:fixed;z-index:4;inset:auto 0 var(--bar,0);he
 .live-rows tbody tr{border-bottom:0}
 .live-rows thead th{font-weight:600;padding-right:.6rem}
 .live-new th{color:var(--quiet)}
-.live-below{color:var(--quiet);font-style:italic;text-align:center}
 .live-x{min-width:2.75rem;padding:0}
 @media (min-width:1000px){.live-panel{inset:0 0 0 auto;width:min(27rem,40vw);height:auto;border-top:0;border-left:1px solid var(--ink);box-shadow:none;z-index:5}
 .live-beside body{margin-right:calc(min(27rem,40vw) + 1rem)}
