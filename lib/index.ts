@@ -171,10 +171,11 @@ export type {
   TableColumn,
   Text,
 } from "./page/blocks.ts";
+export { castingCauses } from "./page/casting-cause-tables.ts";
 export { castingCharts } from "./page/casting-charts.ts";
 export { castingData } from "./page/casting-data.ts";
 export { castingPrintIn } from "./page/casting-print.ts";
-export { castingCauses, castingQuestions } from "./page/casting-result.ts";
+export { castingQuestions } from "./page/casting-result.ts";
 export { type ColumnTableInput, columnTable } from "./page/column-table.ts";
 export { writeCsv } from "./page/csv.ts";
 export { diaryCharts } from "./page/diary-charts.ts";
