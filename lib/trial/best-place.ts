@@ -20,28 +20,57 @@ const beyond = 8;
 const least = 1e-280;
 
 /**
- * ln of the chance that a batch whose mean is y lies within the range: ln(Φ((high − y)/s) − Φ((low − y)/s)), worked
- * out once for a table over |y − middle|, straight between its places; s is the scatter of a batch. Well within a wide
- * range the chance of missing it is counted, however small, so that more to spare is always better.
+ * ln of the chance that a batch whose mean is y lies within the range: ln(Φ((high − y)/s) − Φ((low − y)/s)), from a
+ * table over |y − middle|, straight between its places; s is the scatter of a batch. Well within a wide range the
+ * chance of missing it is counted, however small, so that more to spare is always better.
  */
-function lnChance(aimed: Pick<AimedCurve, "curve" | "low" | "high">): (y: number) => number {
-  const s = scatterOf(aimed);
-  const middle = (aimed.low + aimed.high) / 2;
-  const half = (aimed.high - aimed.low) / (2 * s);
-  const count = Math.min(4096, Math.ceil((half + beyond) * steps));
-  const step = (half + beyond) / count;
-  const table = Float64Array.from({ length: count + 1 }, (_, i) => {
-    const z = i * step;
+class LnChance {
+  readonly #s: number;
+  readonly #middle: number;
+  readonly #half: number;
+  readonly #step: number;
+  readonly #last: number;
+  /** Each place worked out when it is first wanted: few are. */
+  readonly #table: Float64Array;
+
+  constructor(aimed: Pick<AimedCurve, "curve" | "low" | "high">) {
+    this.#s = scatterOf(aimed);
+    this.#middle = (aimed.low + aimed.high) / 2;
+    this.#half = (aimed.high - aimed.low) / (2 * this.#s);
+    const count = Math.min(4096, Math.ceil((this.#half + beyond) * steps));
+    this.#step = (this.#half + beyond) / count;
+    this.#last = count - 1;
+    this.#table = new Float64Array(count + 1).fill(1);
+  }
+
+  of(y: number): number {
+    const at = Math.abs(y - this.#middle) / this.#s / this.#step;
+    const i = Math.min(Math.floor(at), this.#last);
+    const here = this.#at(i);
+    return here + (at - i) * (this.#at(i + 1) - here);
+  }
+
+  #at(i: number): number {
+    const known = this.#table[i]!;
+    if (known !== 1) return known;
+    const half = this.#half;
+    const z = i * this.#step;
     const missed = normalCumulative(z - half) + normalCumulative(-half - z);
-    return missed < least ? -least / (1 + half - z) : Math.log1p(-missed);
-  });
-  const last = table[count - 1]!;
-  const slope = table[count]! - last;
-  return (y) => {
-    const at = Math.abs(y - middle) / s / step;
-    const i = Math.min(Math.floor(at), count - 1);
-    return i === count - 1 ? last + (at - i) * slope : table[i]! + (at - i) * (table[i + 1]! - table[i]!);
-  };
+    const made = missed < least ? -least / (1 + half - z) : Math.log1p(-missed);
+    this.#table[i] = made;
+    return made;
+  }
+}
+
+/** Of one curve with its range, however often the best place is asked for. */
+const chancesKnown = new WeakMap<object, LnChance>();
+
+function lnChance(aimed: Pick<AimedCurve, "curve" | "low" | "high">): LnChance {
+  const before = chancesKnown.get(aimed);
+  if (before) return before;
+  const made = new LnChance(aimed);
+  chancesKnown.set(aimed, made);
+  return made;
 }
 
 /** The place where the product of the properties' chances is largest, their means as told for each row of the grid. */
@@ -55,7 +84,7 @@ export function bestPlace(
   let at = grid[0]!;
   for (let row = 0; row < grid.length; row++) {
     let all = 0;
-    for (let k = 0; k < chances.length; k++) all += chances[k]!(mean(k, row));
+    for (let k = 0; k < chances.length; k++) all += chances[k]!.of(mean(k, row));
     if (all > best) {
       best = all;
       at = grid[row]!;
@@ -76,20 +105,31 @@ export function bestPlaces(
     const u = Float64Array.from(grid, (x) => aimed.curve.row(x)[1]!);
     return { chance: lnChance(aimed), b0: b0!, b1: b1!, b2, u };
   });
-  const all = new Float64Array(grid.length);
-  const best = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    all.fill(0);
-    for (const { chance, b0, b1, b2, u } of parts) {
-      const [c0, c1, c2] = [b0[i]!, b1[i]!, b2[i]!];
-      for (let row = 0; row < all.length; row++) {
-        const at = u[row]!;
-        all[row]! += chance(c0 + at * (c1 + at * c2));
-      }
+  /** Chances in ln are never above 0, so a sum only falls: a place that is behind already need not be gone on with. */
+  const sumAt = (row: number, i: number, toBeat: number): number => {
+    let all = 0;
+    for (let k = 0; k < parts.length; k++) {
+      const { chance, b0, b1, b2, u } = parts[k]!;
+      const at = u[row]!;
+      all += chance.of(b0[i]! + at * (b1[i]! + at * b2[i]!));
+      if (all < toBeat) return all;
     }
+    return all;
+  };
+  const best = new Float64Array(count);
+  let before = 0;
+  for (let i = 0; i < count; i++) {
     let top = 0;
-    for (let row = 1; row < all.length; row++) if (all[row]! > all[top]!) top = row;
+    let most = sumAt(0, i, Number.NEGATIVE_INFINITY);
+    // Where the last draw had its best this one is good as well, and most other places fall behind it soon.
+    const there = sumAt(before, i, most);
+    if (there > most) [top, most] = [before, there];
+    for (let row = 1; row < grid.length; row++) {
+      const here = sumAt(row, i, most);
+      if (here > most || (here === most && row < top)) [top, most] = [row, here];
+    }
     best[i] = grid[top]!;
+    before = top;
   }
   return best;
 }

@@ -3,7 +3,7 @@
 import { invariant } from "../issue.ts";
 import { lowerTriangle } from "../numbers/cholesky.ts";
 import { drawing, drawsOf } from "../quantity/drawing.ts";
-import type { Source } from "../quantity/source.ts";
+import { keptColumn, keptDraws } from "../quantity/kept-draws.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { shifted } from "../quantity/spread-of.ts";
 import type { ResponseCurve } from "./response-curve.ts";
@@ -53,7 +53,7 @@ export function drawCurves(curves: readonly CurveToDraw[], count: number): Curve
       chiSquare,
       deviation: deviations[k]!,
       block: blockDraws(name, curve, count),
-      bias: bias ? drawsOf(bias, drawing(bias.sources, { count })) : undefined,
+      bias: bias ? keptDraws(bias, count) : undefined,
     };
   });
   return {
@@ -88,11 +88,15 @@ function blockDraws(
 }
 
 function chiSquareOf(what: string, df: number, count: number): Float64Array {
-  const all = new Float64Array(count);
-  for (const column of scoreColumns(what, df, count)) {
-    for (let i = 0; i < count; i++) all[i]! += column[i]! ** 2;
-  }
-  return all;
+  return keptColumn(`${count} of chi-square ${df}, ${what}`, () => {
+    const all = new Float64Array(count);
+    for (let j = 0; j < df; j++) {
+      const one = score(`${what} ${j}`);
+      const column = drawsOf(one, drawing(one.sources, { count }));
+      for (let i = 0; i < count; i++) all[i]! += column[i]! ** 2;
+    }
+    return all;
+  });
 }
 
 /** L·z for the first coefficients of a covariance L·Lᵀ, as many as there are columns of scores z. */
@@ -117,9 +121,13 @@ export function scoreColumns(what: string, size: number, count: number): readonl
   return Array.from({ length: size }, (_, j) => draw(`${what} ${j}`, count));
 }
 
+/** To read: shared by all who ask for it. */
 function draw(id: string, count: number): Float64Array {
-  const source: Source = { id: `trial curve, ${id}`, kind: "repeat", shape: normal };
-  return drawsOf(shifted(0, 1, source), drawing([source], { count }));
+  return keptDraws(score(id), count);
+}
+
+function score(id: string): Spread {
+  return shifted(0, 1, { id: `trial curve, ${id}`, kind: "repeat", shape: normal });
 }
 
 /** Standard scores of one new batch, correlated as the residuals are. */

@@ -99,11 +99,15 @@ function biasOf(figures: readonly (BatchFigure | undefined)[]): Spread | undefin
   );
   if (shared.length === 0) return undefined;
   const middle = shared.reduce((all, { value }) => all + value, 0);
-  return lift((values) => {
-    let all = 0;
-    for (let i = 0; i < shared.length; i++) all += values[i]!;
-    return (all - middle) / shared.length;
-  }, shared);
+  return lift(
+    (values) => {
+      let all = 0;
+      for (let i = 0; i < shared.length; i++) all += values[i]!;
+      return (all - middle) / shared.length;
+    },
+    shared,
+    `mean of all less ${middle}`,
+  );
 }
 
 function optimumOf({ fit, from, to, at }: ResponseCurve): ParabolaOptimum {
