@@ -34,25 +34,17 @@ export function learnPlaces(before: readonly LogText[], after: readonly LogText[
 }
 
 function placesIn(outline: readonly OutlineNode[]): LogPlaces {
-  const byPath = new Map<string, OutlineNode>();
-  const values = new Map<string, (OutlineNode & { kind: "value" })[]>();
-  const walk = (node: OutlineNode): void => {
-    byPath.set(pathKey(node.path), node);
-    if (node.kind === "group") node.parts.forEach(walk);
-    else if (node.kind === "rows") for (const row of node.rows) for (const cell of row) if (cell) walk(cell);
-    if (node.kind !== "value") return;
-    const { file } = node.place;
-    const own = values.get(file);
-    if (own) own.push(node);
-    else values.set(file, [node]);
+  type Values = (OutlineNode & { readonly kind: "value" })[];
+  let byFile: Map<string, Values> | undefined;
+  const values = (file: string): Values | undefined => {
+    byFile ??= valuesByFile(outline);
+    return byFile.get(file);
   };
-  outline.forEach(walk);
-  for (const own of values.values()) own.sort((a, b) => (a.place.offset ?? 0) - (b.place.offset ?? 0));
   return {
     outline,
-    get: (path) => byPath.get(pathKey(path)),
+    get: (path) => nodeAt(outline, path),
     at: ({ file, offset, length = 0 }) => {
-      const own = values.get(file);
+      const own = values(file);
       if (!own || offset === undefined) return undefined;
       const first = firstFrom(own, offset);
       if (own[first]?.place.offset === offset && (own[first].place.length ?? 0) >= length)
@@ -63,6 +55,41 @@ function placesIn(outline: readonly OutlineNode[]): LogPlaces {
       return within.reduce<LogPath | undefined>((all, path) => (all ? common(all, path) : path), undefined);
     },
   };
+}
+
+/** In the order of their places. */
+function valuesByFile(outline: readonly OutlineNode[]): Map<string, (OutlineNode & { kind: "value" })[]> {
+  const values = new Map<string, (OutlineNode & { kind: "value" })[]>();
+  const walk = (node: OutlineNode): void => {
+    if (node.kind === "group") node.parts.forEach(walk);
+    else if (node.kind === "rows") for (const row of node.rows) for (const cell of row) if (cell) walk(cell);
+    if (node.kind !== "value") return;
+    const own = values.get(node.place.file);
+    if (own) own.push(node);
+    else values.set(node.place.file, [node]);
+  };
+  outline.forEach(walk);
+  for (const own of values.values()) own.sort((a, b) => (a.place.offset ?? 0) - (b.place.offset ?? 0));
+  return values;
+}
+
+/** By its path, from the root down. A row of a table is no node. */
+function nodeAt(nodes: readonly OutlineNode[], path: LogPath): OutlineNode | undefined {
+  const holds = (node: OutlineNode): boolean =>
+    node.path.length <= path.length && node.path.every((part, i) => part === path[i]);
+  const node = nodes.find(holds);
+  if (!node || node.path.length === path.length) return node;
+  if (node.kind === "group") return nodeAt(node.parts, path);
+  if (node.kind !== "rows") return undefined;
+  const key = path[node.path.length]!;
+  const row = node.rows[node.names ? node.names.indexOf(String(key)) : Number(key)];
+  return (
+    row &&
+    nodeAt(
+      row.filter((cell) => cell !== undefined),
+      path,
+    )
+  );
 }
 
 /** Index of the first value that begins at the offset or after it. */

@@ -23,35 +23,51 @@ interface Part {
   readonly key: Key;
   readonly path: LogPath;
   readonly node?: OutlineNode;
-  readonly parts?: readonly Part[];
-  /** All that it holds, to tell rows apart; worked out where it is asked for. */
-  readonly sum: () => string;
+  readonly parts?: () => readonly Part[];
+  /** Its lines of the file: parts alike in them hold the same. The empty string: not known. */
+  readonly raw: string;
 }
 
 /** Changes from one state of the texts to another: of values, rows, entries and keys. A row that moved is a row taken out and one put in. */
 export function changesOf(base: readonly LogText[], texts: readonly LogText[]): LogChange[] {
   if (base === texts) return [];
   const found: LogChange[] = [];
-  compare(partsOf(logPlaces(base).outline), partsOf(logPlaces(texts).outline), [], found);
+  const parts = (of: readonly LogText[]): readonly Part[] => {
+    const file = new Map(of.map(({ name, text }) => [name, text]));
+    return partsOf(logPlaces(of).outline, file, undefined);
+  };
+  compare(parts(base), parts(texts), [], found);
   return found;
 }
 
-function partsOf(nodes: readonly OutlineNode[]): Part[] {
-  return nodes.map((node): Part => {
-    const key = node.path.at(-1) ?? "";
-    if (node.kind === "value")
-      return { key, path: node.path, node, sum: () => JSON.stringify([key, node.text]) };
-    if (node.kind === "group") return group(key, node.path, partsOf(node.parts));
-    const rows = node.rows.map((row, r) => {
-      const name = node.names?.[r] ?? r;
-      return group(name, [...node.path, name], partsOf(row.filter((cell) => cell !== undefined)));
-    });
-    return group(key, node.path, rows);
+/** Made as far down as they are looked at. end: offset at which what follows them in their file begins. */
+function partsOf(
+  nodes: readonly OutlineNode[],
+  files: ReadonlyMap<string, string>,
+  end: number | undefined,
+): readonly Part[] {
+  return nodes.map((node, i): Part => {
+    const { path, place } = node;
+    const key = path.at(-1) ?? "";
+    if (node.kind === "value") return { key, path, node, raw: "" };
+    const next = nodes[i + 1]?.place;
+    const stop = next?.file === place.file ? next.offset : end;
+    const raw = files.get(place.file)?.slice(place.offset, stop) ?? "";
+    if (node.kind === "group") return { key, path, raw, parts: () => partsOf(node.parts, files, stop) };
+    const rows = (): readonly Part[] =>
+      node.rows.map((row, r) => {
+        const name = node.names?.[r] ?? r;
+        const cells = row.filter((cell) => cell !== undefined);
+        return { key: name, path: [...path, name], raw: "", parts: () => partsOf(cells, files, undefined) };
+      });
+    return { key, path, raw, parts: rows };
   });
 }
 
-function group(key: Key, path: LogPath, parts: readonly Part[]): Part {
-  return { key, path, parts, sum: () => `${JSON.stringify(key)}{${parts.map(({ sum }) => sum()).join()}}` };
+/** All that it holds, to tell rows apart; without its own name. */
+function sumOf({ node, parts }: Part): string {
+  if (node?.kind === "value") return JSON.stringify(node.text);
+  return `{${(parts?.() ?? []).map((part) => `${JSON.stringify(part.key)}:${sumOf(part)}`).join()}}`;
 }
 
 function compare(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {
@@ -71,9 +87,6 @@ function compare(before: readonly Part[], after: readonly Part[], to: LogPath, f
 
 /** Rows have no names: those alike are set side by side, and those between them one by one. */
 function compareRows(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {
-  // A row's own number is no part of what it holds.
-  const sums = (parts: readonly Part[]): string[] =>
-    parts.map(({ node, sum }) => (node?.kind === "value" ? node.text : sum().slice(sum().indexOf("{"))));
   let gone: Part[] = [];
   let come: Part[] = [];
   const close = (): void => {
@@ -83,7 +96,7 @@ function compareRows(before: readonly Part[], after: readonly Part[], to: LogPat
     for (const part of come.slice(both)) found.push(added(part));
     [gone, come] = [[], []];
   };
-  for (const [i, j] of aligned(sums(before), sums(after))) {
+  for (const [i, j] of aligned(before.map(sumOf), after.map(sumOf))) {
     if (i !== undefined && j !== undefined) close();
     else if (i !== undefined) gone.push(before[i]!);
     else if (j !== undefined) come.push(after[j]!);
@@ -92,8 +105,9 @@ function compareRows(before: readonly Part[], after: readonly Part[], to: LogPat
 }
 
 function compareOne(was: Part, now: Part, found: LogChange[]): void {
+  if (was.raw !== "" && was.raw === now.raw) return;
   if (was.parts && now.parts) {
-    compare(was.parts, now.parts, now.path, found);
+    compare(was.parts(), now.parts(), now.path, found);
     return;
   }
   const [a, b] = [was.node, now.node];
@@ -142,7 +156,7 @@ function entriesOf(part: Part): { [key: string]: string } {
   const entries: { [key: string]: string } = {};
   const walk = (one: Part, name: readonly Key[]): void => {
     if (one.node?.kind === "value") entries[entryName(name)] = one.node.text;
-    for (const inner of one.parts ?? []) walk(inner, [...name, inner.key]);
+    for (const inner of one.parts?.() ?? []) walk(inner, [...name, inner.key]);
   };
   walk(part, []);
   return entries;
