@@ -81,12 +81,7 @@ const possible = { low: 0.8, high: 3.2 };
 
 function densityOf(density: number, from: string | Phrase): readonly Issue[] {
   if (density < possible.low || density > possible.high) {
-    return [
-      densityImpossible(
-        amount(density < 10 ? density : Math.round(density), "g/cm³", density < 10 ? 3 : 6),
-        from,
-      ),
-    ];
+    return [densityImpossible(amount(density, "g/cm³", density < 10 ? 3 : 2), from)];
   }
   return densityIssues([density]);
 }
