@@ -7,19 +7,7 @@ import { gradingStatistics } from "../../lib/sand/grain-statistics.ts";
 import { massBalance } from "../../lib/sand/mass-balance.ts";
 import { phiMoments } from "../../lib/sand/moments.ts";
 import { phiPercentiles } from "../../lib/sand/percentiles.ts";
-import { byOpening } from "../sand/curve-sands.ts";
-
-// Folk, Petrology of Sedimentary Rocks, page 52 of the digitised copy: 0–1, 1–2, 2–3, 3–4 phi and the pan, taken as 5.
-const folk = byOpening(
-  [
-    [1, 0],
-    [0.5, 5],
-    [0.25, 10],
-    [0.125, 30],
-    [0.0625, 20],
-  ],
-  5,
-);
+import { eocene, folk } from "./grain-sands.ts";
 
 test("Folk's moments: mean 2.68, deviation 1.06 phi as printed", () => {
   const { meanPhi, sortingPhi } = phiMoments(folk, { panMidPhi: 5 });
@@ -40,19 +28,6 @@ test("the higher moments of the same sand, worked out by hand from its figures",
   expect(skewness).toBeCloseTo(0.064, 3);
   expect(kurtosis).toBeCloseTo(3.209, 3);
 });
-
-// J. Anderson, Historical Geology Lab Manual, Georgia Perimeter College: "Example of sieve analysis data".
-const eocene = byOpening(
-  [
-    [2, 2.95],
-    [1, 4.95],
-    [0.5, 13.36],
-    [0.25, 9.55],
-    [0.125, 2.13],
-    [0.0625, 0.46],
-  ],
-  0.02,
-);
 
 test("a lab manual's sieving: cumulative percentages and recovery as printed", () => {
   const printed = [8.83, 23.64, 63.61, 92.19, 98.56, 99.94];

@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import { fitLinear } from "../../lib/numbers/least-squares.ts";
 import { fitPolynomial } from "../../lib/numbers/polynomial-fit.ts";
-import { digits, nistSet, nistText } from "./nist-data.ts";
+import { digits, nistSet, sirstv } from "./nist-data.ts";
 
 interface Figures {
   readonly coefficients: readonly number[];
@@ -87,15 +87,10 @@ test("Longley: six columns that move together, to 13 digits", () => {
 });
 
 test("SiRstv: one-way analysis of variance by a column for each instrument, without a column of ones", () => {
-  const text = nistText("SiRstvt");
-  const lines = text
-    .slice(text.lastIndexOf("Instrument"))
-    .split("\n")
-    .map((line) => line.trim().split(/\s+/).map(Number))
-    .filter((row) => row.length === 5 && row.every((v) => v > 100));
-  expect(lines).toHaveLength(5);
-  const y = lines.flat();
-  const design = y.map((_, i) => [0, 1, 2, 3, 4].map((k) => (i % 5 === k ? 1 : 0)));
+  const groups = sirstv();
+  expect(groups.map(({ length }) => length)).toEqual([5, 5, 5, 5, 5]);
+  const y = groups.flat();
+  const design = y.map((_, i) => [0, 1, 2, 3, 4].map((k) => (Math.floor(i / 5) === k ? 1 : 0)));
   const fit = fitLinear(design, y);
   expect(fit.degreesOfFreedom).toBe(20);
   expect(digits(fit.residualSd, 0.104076068334656)).toBeGreaterThan(12);

@@ -17,6 +17,7 @@ import {
 import { settlingSeconds } from "../../lib/sand/settling.ts";
 import { clayByWashPercent, washPlan } from "../../lib/sand/wash.ts";
 import { waterNeedKg, waterToAddKg, waterToLoseKg } from "../../lib/sand/water-to-add.ts";
+import { DRYING } from "./drying-curve.ts";
 
 test("three samples of 25 g: 6.344, 4.840, 5.448 %; the report cut the third short and slipped in a sum", () => {
   // Brawijaya lab report (Scribd 295174056): 6.34, 4.84, 5.44; mean 5.54; s 0.721 from a sum of squares of 1.04.
@@ -53,11 +54,6 @@ test("45 mL on 1 kg of sand: 4.5 % of dry, 4.306 % of damp mass", () => {
   expect(moistureOfDampPercent({ dampG: 1045, dryG: 1000 }).toFixed(3)).toBe("4.306");
 });
 
-test("damp to dry: 3.0, 3.5, 4.0 are 3.0928, 3.6269, 4.1667", () => {
-  const dry = [3, 3.5, 4].map((p) => dampToDryPercent(p).toFixed(4));
-  expect(dry).toEqual(["3.0928", "3.6269", "4.1667"]);
-});
-
 test("steps of a scale: 0.2, 0.1, 0.05 and 0.5 %", () => {
   const of = (stepG: number, dampG: number) => moistureStepPercent({ stepG, dampG });
   const off = [of(0.1, 50), of(0.1, 100), of(0.1, 200), of(1, 200)];
@@ -73,20 +69,6 @@ test("100 kg: 1.036 kg from 2.5 to 3.5 %, and 0.5181 kg to lose from 4.0 to 3.5 
   expect(waterToLoseKg(back).toFixed(4)).toBe("0.5181");
   expect(waterNeedKg(back).toFixed(4)).toBe("-0.5181");
   expect(waterToAddKg(back)).toBe(0);
-});
-
-// Cumulative loss, %, minute by minute under the heater: Brawijaya lab report (Scribd 295174056), Table 1.3.
-const DRYING = [
-  [0.23, 1.14, 2.62, 4.05, 4.83, 5.13, 5.19, 5.2, 5.2, 5.21],
-  [0.33, 1.14, 2.26, 3.16, 3.76, 4.2, 4.48, 4.66, 4.76, 4.81],
-  [0.2, 0.76, 1.73, 2.67, 3.39, 3.92, 4.39, 4.79, 5.13, 5.38],
-];
-
-test("the drying curve: means as printed", () => {
-  const printed = [0.253, 1.01, 2.2, 3.29, 3.99, 4.41, 4.68, 4.88, 5.03, 5.133];
-  printed.forEach((value, i) => {
-    expect(Math.abs(mean(DRYING.map((row) => row[i]!)) - value)).toBeLessThan(0.012);
-  });
 });
 
 test("the drying curve: the first specimen is dry from 7 minutes on, the third still loses 0.25 % a minute", () => {

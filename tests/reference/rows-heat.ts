@@ -128,7 +128,6 @@ export const heatRows: readonly Published[] = [
       }),
       freezingSeconds({ modulusMm: 6000 / 760, constantSMm2: 2.4 }) / 60,
     ],
-    agree: { within: 0.05 },
     tag: "from memory",
     note: "figures read on a solution sheet; attribution from memory",
   },

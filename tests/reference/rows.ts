@@ -3,10 +3,12 @@
 import type { Section } from "./published.ts";
 import { bondRows } from "./rows-bond.ts";
 import { controlRows } from "./rows-control.ts";
+import { distributionRows } from "./rows-distributions.ts";
 import { exactRows } from "./rows-exact.ts";
 import { finenessRows } from "./rows-fineness.ts";
 import { fitRows } from "./rows-fits.ts";
 import { grainRows } from "./rows-grain.ts";
+import { gumRows } from "./rows-gum.ts";
 import { heapRows } from "./rows-heap.ts";
 import { heatRows } from "./rows-heat.ts";
 import { moistureRows } from "./rows-moisture.ts";
@@ -16,6 +18,7 @@ import { recipeRows } from "./rows-recipes.ts";
 import { rigRows } from "./rows-rigs.ts";
 import { sieveRows } from "./rows-sieves.ts";
 import { statisticsRows } from "./rows-statistics.ts";
+import { surfaceRows } from "./rows-surfaces.ts";
 import { typicalRows } from "./rows-typical.ts";
 import { uncertaintyRows } from "./rows-uncertainty.ts";
 import { weatherRows } from "./rows-weather.ts";
@@ -35,8 +38,11 @@ export const sections: readonly Section[] = [
   { title: "Heat, burn-out", file: "rows-heat.ts", rows: heatRows },
   { title: "Heap, muller, faults, units", file: "rows-heap.ts", rows: heapRows },
   { title: "Least squares", file: "rows-fits.ts", rows: fitRows },
+  { title: "Surfaces, no unknown below 0", file: "rows-surfaces.ts", rows: surfaceRows },
   { title: "Statistics", file: "rows-statistics.ts", rows: statisticsRows },
+  { title: "Tables of distributions", file: "rows-distributions.ts", rows: distributionRows },
   { title: "Few cases counted exactly", file: "rows-exact.ts", rows: exactRows },
   { title: "Control charts", file: "rows-control.ts", rows: controlRows },
-  { title: "Uncertainty", file: "rows-uncertainty.ts", rows: uncertaintyRows },
+  { title: "Uncertainty: the GUM", file: "rows-gum.ts", rows: gumRows },
+  { title: "Uncertainty: draws, and others", file: "rows-uncertainty.ts", rows: uncertaintyRows },
 ];

@@ -3,13 +3,7 @@
 import { expect, test } from "vitest";
 import { mean, sampleStandardDeviation } from "../../lib/numbers/summary.ts";
 import { welch } from "../../lib/numbers/welch.ts";
-import { nistText } from "./nist-data.ts";
-
-const text = nistText("AUTO83B").replace(/^#.*$/gm, "");
-const [american, japanese] = text.split("JAPAN").map((part) => (part.match(/\d+/g) ?? []).map(Number)) as [
-  number[],
-  number[],
-];
+import { american, japanese } from "./statistics-data.ts";
 
 test("AUTO83B: means and deviations as printed", () => {
   expect([american.length, japanese.length]).toEqual([249, 79]);
