@@ -1,6 +1,7 @@
 // What a trial says of the aim: where, how sure, how wide, and what hangs on one batch.
 
 import { printFigure, printNumber } from "../quantity/print.ts";
+import type { BlockAim } from "../trial/block-aims.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
@@ -22,6 +23,10 @@ export function aimFindings(report: TrialReport): readonly Finding[] {
   const usual = properties
     .filter(({ test, wanted }) => wanted && !wanted.own && report.aimed.includes(test))
     .map(({ test }) => test);
+  const [first, second] = report.blockAims.map((one, k) => blockText(one, k, report));
+  if (first && second) {
+    found.push(say.aimsInBlocks(first, second, doubtOf(report, usual.length > 0), report.atLeast));
+  }
   if (window) {
     found.push(aimFound(report, usual.length > 0));
     const tube = tubeAim(report);
@@ -29,14 +34,16 @@ export function aimFindings(report: TrialReport): readonly Finding[] {
       const { value, low, high } = tube;
       found.push(say.aimByTube(printFigure({ value, low, high, unit: "%", atLeast: report.atLeast }).text));
     }
-    found.push(
-      say.chanceAtAim(
-        chanceText(chanceAtAim),
-        chanceText(moved!.narrower.chance),
-        chanceText(moved!.wider.chance),
-        report.atLeast,
-      ),
-    );
+    if (report.blockAims.length === 0) {
+      found.push(
+        say.chanceAtAim(
+          chanceText(chanceAtAim),
+          chanceText(moved!.narrower.chance),
+          chanceText(moved!.wider.chance),
+          report.atLeast,
+        ),
+      );
+    }
     const edge = (where: string, limit: typeof limits.left): string =>
       limit ? `${where} it ${limit.name} gets ${limit.side}.` : `${where} it nothing was tried.`;
     found.push(
@@ -72,14 +79,31 @@ function aimFound(report: TrialReport, usual: boolean): Finding {
     const ends = report.axis === "moisture" ? ["wetter", "drier"] : ["upper", "lower"];
     return say.aimOpen(printNumber(aim.x, axisPlaces(report)), unit, ends[aim.open.high ? 0 : 1]!);
   }
-  const doubt = report.confounded.some(({ companion }) => companion !== "density")
-    ? "what went along with it is in doubt"
-    : usual
-      ? "usual ranges are among them"
-      : "";
+  const names = report.blockAims.map(({ block }) => block);
+  const between =
+    names.length > 0 ? `at the mean of ${listed(names)}, as drawn: no batch is made in between` : "";
+  const doubt = [between, doubtOf(report, usual)].filter((text) => text !== "").join("; ");
   return say.aimAt(placeText(aim, report, report.atLeast), unit, doubt, report.atLeast);
 }
 
+function doubtOf({ confounded }: TrialReport, usual: boolean): string {
+  if (confounded.some(({ companion }) => companion !== "density"))
+    return "what went along with it is in doubt";
+  return usual ? "usual ranges are among them" : "";
+}
+
+/** "67 in 100 new batches of short mull at 3.187 (95 %: 3.162 to 3.263) % of damp mass". */
+function blockText(
+  { block, result: { aim, chanceAtAim } }: BlockAim,
+  k: number,
+  report: TrialReport,
+): string {
+  // A place at an end of what was tried is no aim: it stands without an interval.
+  const open = aim.open.low || aim.open.high;
+  const at = open ? printNumber(aim.x, axisPlaces(report)) : placeText(aim, report, report.atLeast);
+  const end = open ? ", at an end of what was tried" : "";
+  return `${chanceText(chanceAtAim)} in 100 ${k === 0 ? "new batches " : ""}of ${block} at ${at} ${axisUnit(report)}${end}`;
+}
 /** "82", "99 or more", "1 or fewer": a chance in a hundred, never a certainty. */
 export function chanceText(chance: number): string {
   if (chance > 0.985) return "99 or more";

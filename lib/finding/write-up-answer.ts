@@ -20,15 +20,24 @@ export interface Compared {
   readonly low: number;
   readonly high: number;
   readonly unit: string;
+  /** In percent of the first. */
+  readonly share?: { readonly percent: number; readonly low: number; readonly high: number };
   readonly finding: Finding;
 }
 
-const decides = ["trial/aim", "trial/aim-open", "trial/no-window", "trial/no-aims", "trial/no-curve"];
+const decides = [
+  "trial/aims-in-blocks",
+  "trial/aim",
+  "trial/aim-open",
+  "trial/no-window",
+  "trial/no-aims",
+  "trial/no-curve",
+];
 const together = ["trial/one-heap", "trial/part-heap", "trial/day-at-one-end", "trial/goes-together"];
 
 /**
  * Three sentences: what was made; what the blocks differ by, else the aim or why there is none; then what casts doubt
- * on it, else the aim, the chance, or the first thing that is open.
+ * on it, else the aim, the chance, or the first thing that is open. Between the last two what was expected beforehand.
  */
 export function writeUpAnswer(
   writeUp: WriteUp,
@@ -52,7 +61,15 @@ export function writeUpAnswer(
     ...has(["trial/chance"]),
     ...open,
   ];
-  return [made(writeUp), ...lines.slice(0, 2)];
+  // What was expected stands right after what was found, in the founder's own words.
+  const [first, ...more] = lines.slice(0, 2);
+  const expected = writeUp.record?.expected.map(({ text }) => text) ?? [];
+  return [
+    made(writeUp),
+    ...(first === undefined ? [] : [first]),
+    ...(expected.length === 0 || report.rows.length === 0 ? [] : [say.wasExpected(expected)]),
+    ...more,
+  ];
 }
 
 function made(writeUp: WriteUp): string {
@@ -92,21 +109,26 @@ function differences(compared: readonly Compared[], axis: string): string[] {
       lead.first,
       listed(apart.map(amount)),
       listed(
-        alike.map(({ test, difference, low, high, unit }) => {
+        alike.map(({ test, difference, low, high, unit, share }) => {
           const size = printFigure({ value: difference, low, high, unit }).text;
-          return `${test} (${size})`;
+          return `${test} (${size}${share ? `, ${shareText(share)}` : ""})`;
         }),
       ),
     ),
   ];
 }
 
-function amount({ test, difference, low, high, unit }: Compared): string {
+function shareText({ percent, low, high }: NonNullable<Compared["share"]>): string {
+  return printFigure({ value: percent, low, high, unit: "%" }).text;
+}
+
+function amount({ test, difference, low, high, unit, share }: Compared): string {
   const size = printFigure({
     value: Math.abs(difference),
     low: difference < 0 ? -high : low,
     high: difference < 0 ? -low : high,
     unit,
   }).text;
-  return `${size} ${difference > 0 ? "more" : "less"} ${test}`;
+  const inPercent = share ? ` (${shareText(share)})` : "";
+  return `${size}${inPercent} ${difference > 0 ? "more" : "less"} ${test}`;
 }

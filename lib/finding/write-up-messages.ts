@@ -36,6 +36,10 @@ export const toldApart = (
     ? `${where}${second} and ${first} cannot be told apart by these batches in ${alike}.`
     : `${where}${second} had ${apart} than ${first}${alike === "" ? "" : `; they cannot be told apart in ${alike}`}.`;
 
+/** As typed; each closed with a full stop. */
+export const wasExpected = (expected: readonly string[]): string =>
+  `Expected beforehand: ${expected.map((text) => (/[.!?]$/.test(text) ? text : `${text}.`)).join(" ")}`;
+
 export const openEnd = (side: string): string =>
   `The best place that was tried is the ${side} end: what lies beyond is not known.`;
 
@@ -103,6 +107,8 @@ export const lackOf = {
 export const nextAfter = {
   first: "Make five batches at three levels or more, in a shuffled order, and test each alike.",
   likeOthers: "Mull and rest it like the others.",
+  likeBlock: (block: string): string =>
+    `Make it like the batches of ${block}: by these curves they meet the ranges most surely.`,
   thin: "Make batches until there are five at three levels or more, the new ones where the gaps are widest.",
   confirm: "Make the batch at the aim once more, and test it twice, to confirm it.",
   unconfound: "Shuffle the order of what went along with the axis, so that the two can be told apart.",

@@ -7,8 +7,10 @@ import type { Finding } from "../finding/finding.ts";
 import { axisName } from "../finding/trial-axis.ts";
 import type { Batch, TestName } from "../log/batch.ts";
 import { beforeAfter, conditionsTold } from "../trial/before-after.ts";
-import { blockDifference } from "../trial/block-difference.ts";
+import { curveInBlock } from "../trial/block-aims.ts";
+import { type BlockShare, blockDifference, blockShare } from "../trial/block-difference.ts";
 import { blockConditions, type Conditions } from "../trial/like-conditions.ts";
+import type { TrialProperty } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { inShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
 
@@ -28,6 +30,8 @@ export interface BlockComparison {
     readonly high: number;
     readonly p: number;
   };
+  /** In percent of the first, at the middle of the axis; of what is no percentage itself. */
+  readonly share?: BlockShare;
   readonly finding: Finding;
   readonly chart: Chart;
 }
@@ -63,8 +67,9 @@ function compared(
   if (before.length < 2 || after.length < 2) return undefined;
   const unit = rows.find(({ tests: own }) => own[test])!.tests[test]!.unit;
   const system = units.of(test);
-  const curve = properties.find((property) => property.test === test)?.curve;
-  const alike = curve && blockDifference(curve);
+  const property = properties.find((one) => one.test === test);
+  const alike = property && blockDifference(property.curve);
+  const share = alike && !unit.startsWith("%") ? shareOf(property, first, report) : undefined;
   const plain = beforeAfter(before, after, conditions);
   const found = alike ?? plain;
   // A difference of strengths turns like a strength: no unit of a test has an offset.
@@ -84,11 +89,18 @@ function compared(
     atLike: alike !== undefined,
     unit,
     figures: { test, difference, low, high, p },
+    ...(share ? { share } : {}),
     finding: alike
       ? blockFinding(test, named, first, second, axisName(report), inUnits(alike), conditionsTold(conditions))
       : comparisonFinding(test, named, first, second, inUnits(plain)),
     chart: chartOf({ test, first, second, before, after, found, unit, units }),
   };
+}
+
+function shareOf(property: TrialProperty, first: string, { x, rows }: TrialReport): BlockShare | undefined {
+  const places = x.map(({ value }) => value);
+  const blocks = rows.map(({ batch }) => batch.block);
+  return blockShare(curveInBlock(property, places, blocks, first));
 }
 
 const place = ({ order }: Batch): number => order ?? Number.POSITIVE_INFINITY;

@@ -7,6 +7,7 @@ import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { spread } from "../quantity/spread-of.ts";
 import { type FirstDose, firstDoseKg } from "../sand/first-dose.ts";
+import type { BlockAim } from "../trial/block-aims.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import type { Block, KeyFigure, Section, TableRow } from "./blocks.ts";
 import { type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
@@ -46,7 +47,7 @@ function keyFigures(report: TrialReport): KeyFigure[] {
       weak: open,
       under: open
         ? "At the end of what was tried: the best place may lie beyond."
-        : "Where a new batch most surely meets the ranges; in brackets its 95 % interval.",
+        : `${report.blockAims.length > 0 ? "At the mean of both blocks, as drawn" : "Where a new batch most surely meets the ranges"}; in brackets its 95 % interval.`,
     },
     ...(tube ? [byTube(tube, report.atLeast)] : []),
     {
@@ -54,12 +55,29 @@ function keyFigures(report: TrialReport): KeyFigure[] {
       figure: spanText(result.window, report),
       under: "The chance of meeting all of the ranges is a half or better.",
     },
-    {
-      label: "Chance at the aim",
-      figure: `${chanceText(result.chanceAtAim)} in 100`,
-      under: "Of meeting the ranges with a new batch; not of a sound casting.",
-    },
+    ...(report.blockAims.length > 0
+      ? report.blockAims.map((one) => inBlock(one, report))
+      : [
+          {
+            label: "Chance at the aim",
+            figure: `${chanceText(result.chanceAtAim)} in 100`,
+            under: "Of meeting the ranges with a new batch; not of a sound casting.",
+          },
+        ]),
   ];
+}
+
+function inBlock({ block, result: { aim, chanceAtAim } }: BlockAim, report: TrialReport): KeyFigure {
+  const open = aim.open.low || aim.open.high;
+  const place = printNumber(aim.x, axisPlaces(report));
+  return {
+    label: `${block} alone, ${axisUnit(report)}`,
+    figure: open
+      ? `about ${place}`
+      : `${place} (${spanText(aim, report)}${report.atLeast ? " or wider" : ""})`,
+    weak: open,
+    under: `Its own best place: ${chanceText(chanceAtAim)} in 100 new batches would meet all of the ranges; not the chance of a sound casting.`,
+  };
 }
 
 function byTube({ value, low, high }: Figure, atLeast: boolean): KeyFigure {

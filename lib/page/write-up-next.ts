@@ -11,7 +11,9 @@ import { nextBatchWords } from "./trial-water.ts";
 /** The batch that helps most, then the whole trial again in an order that is shuffled anew, always the same. */
 export function writeUpNext({ report, rows }: WriteUp, units: ShownUnits): Section {
   const { confounded, levels, result } = report;
-  const next = nextBatchWords(report, units);
+  // Of two blocks the one that meets the ranges more surely.
+  const [best] = [...report.blockAims].sort((a, b) => b.result.chanceAtAim - a.result.chanceAtAim);
+  const next = nextBatchWords(best ? { ...report, result: best.result } : report, units);
   const names = rows.map(({ batch }) => batch.name);
   const thin = report.rows.length < leastBatches || levels < 3;
   const apart = confounded.some(({ companion }) => companion !== "density");
@@ -23,7 +25,7 @@ export function writeUpNext({ report, rows }: WriteUp, units: ShownUnits): Secti
         kind: "list",
         items: [
           ...(rows.length === 0 ? [nextAfter.first] : []),
-          ...(next ? [`${next} ${nextAfter.likeOthers}`] : []),
+          ...(next ? [`${next} ${best ? nextAfter.likeBlock(best.block) : nextAfter.likeOthers}`] : []),
           ...(rows.length > 0 && thin ? [nextAfter.thin] : []),
           ...(result?.window && !next ? [nextAfter.confirm] : []),
           ...(apart ? [nextAfter.unconfound] : []),

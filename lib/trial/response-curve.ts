@@ -70,6 +70,7 @@ const sameLevel = 0.04;
  * weigh as their number; blocks add an offset each, which sums to nothing over the batches; with three blocks or more
  * their scatter is in the interval of a new batch. Extrapolation: none is refused here; ask from and to.
  * peaked: the property is known to rise and fall over the axis (strength, permeability).
+ * block: the curve is that of this block; default, of the mean of the batches.
  * published: what others have found, from publishedSlope; asked with the x and y that are used.
  * x: finite; y: finite or NaN; lengths alike, else throws.
  * Method: Draper & Smith, Applied Regression Analysis; forms and counts our own.
@@ -78,7 +79,7 @@ const sameLevel = 0.04;
  */
 export function responseCurve(
   points: CurvePoints,
-  options: { readonly peaked: boolean; readonly published?: PriorFor },
+  options: { readonly peaked: boolean; readonly published?: PriorFor; readonly block?: string },
 ): ResponseCurve {
   const { x, y, repeats, blocks } = points;
   invariant(x.length === y.length, "a response curve needs an x for every y");
@@ -108,7 +109,7 @@ export function responseCurve(
   const weights = repeats ? { weights: used.map((i) => repeats[i] ?? 1) } : {};
   const plain = xs.map(row);
   const withOffsets = (which: readonly string[]): LinearFit => {
-    const offsets = blockColumns(told, which);
+    const offsets = blockColumns(told, which, options.block);
     return fitLinear(
       plain.map((powersAt, k) => [...powersAt, ...offsets[k]!]),
       ys,
@@ -201,12 +202,16 @@ function eachItsOwn(blocks: readonly string[]): boolean {
   return count >= leastBlocks && count > blocks.length / 2;
 }
 
-/** A column for each of the blocks named, centred, so that 0 stands for the mean of the batches. */
-function blockColumns(blocks: readonly string[], names: readonly string[]): readonly (readonly number[])[] {
+/** A column for each of the blocks named, moved so that 0 stands for the block at, else for the mean of the batches. */
+function blockColumns(
+  blocks: readonly string[],
+  names: readonly string[],
+  at: string | undefined,
+): readonly (readonly number[])[] {
   const columns = names.map((name) => {
     const member = blocks.map((block) => (block === name ? 1 : 0));
-    const share = sum(member) / member.length;
-    return member.map((one) => one - share);
+    const zero = at === undefined ? sum(member) / member.length : Number(at === name);
+    return member.map((one) => one - zero);
   });
   return blocks.map((_, k) => columns.map((column) => column[k]!));
 }

@@ -7,6 +7,7 @@ import type { Log } from "../log/types.ts";
 import { type AimResult, aimFor } from "./aim.ts";
 import { aimedCurve, influenceOf, type MovedAim, testsOf, withEdges } from "./aimed-curves.ts";
 import type { AimedCurve } from "./best-place.ts";
+import { type BlockAim, blockAims } from "./block-aims.ts";
 import { companionsOf } from "./companions.ts";
 import { type Confounded, confounding, type Unchecked, uncheckedCompanions } from "./confounding.ts";
 import { misfits, wildBatches } from "./curve-checks.ts";
@@ -39,6 +40,8 @@ export interface TrialReport {
   /** Undefined where no aim can be given; why says so. */
   readonly result: AimResult | undefined;
   readonly why: "no batches" | "too few batches" | "no aims" | "no curve" | undefined;
+  /** The aim of each of two blocks by itself; result is then that of the mean of the batches, which nobody makes. */
+  readonly blockAims: readonly BlockAim[];
   /** The aim and the best chance with every edge a tenth of its range narrower, and wider. */
   readonly moved: { readonly narrower: MovedAim; readonly wider: MovedAim } | undefined;
   readonly next: NextTrial | undefined;
@@ -132,6 +135,13 @@ export function trialReport(
     axisWanted: axisTest ? wantedOf(axisTest) : undefined,
     result,
     why,
+    blockAims: result
+      ? blockAims(
+          found,
+          places,
+          rows.map(({ batch }) => batch.block),
+        )
+      : [],
     moved: drawn && { narrower: withEdges(aimed, drawn, -0.1), wider: withEdges(aimed, drawn, 0.1) },
     next: result?.window
       ? nextTrial(aimed, { hit: hitOf(x), width: result.aim.high - result.aim.low })
