@@ -1,5 +1,6 @@
 // Keeps the page in step with the session: asks for a new working out, and puts in what comes of it.
 
+import type { LogText } from "../log/types.ts";
 import type { HtmlParts } from "../page/html-parts.ts";
 import { noLog, notebookFailed } from "./live-messages.ts";
 import { mainMarkup, morph } from "./morph.ts";
@@ -10,8 +11,8 @@ import type { Drawn, Told, Wanted } from "./work-out.ts";
 export interface Redraw {
   /** What the engine tells. */
   readonly hear: (told: Told) => void;
-  /** Asks for the page of the texts as they are now. */
-  readonly ask: () => void;
+  /** Works the page out as it is, unseen, so that the first change finds all of it warm. */
+  readonly warm: () => void;
 }
 
 /** Below this the narrow drawings are shown: as in the style sheet. */
@@ -23,6 +24,7 @@ export const SETTLED = "mullbook:settled";
 
 export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redraw {
   let id = 0;
+  let asked: readonly LogText[] = session.worked;
   let shown = new Map<string, string>();
   const busy = (on: boolean): void => {
     for (const part of document.querySelectorAll("body > header, main")) {
@@ -32,10 +34,11 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
   };
 
   function ask(): void {
-    busy(true);
+    asked = session.worked;
     want({
       id: ++id,
-      texts: session.worked,
+      texts: asked,
+      check: session.large,
       shows: matchMedia(NARROW).matches ? "narrow" : "wide",
       inView: figuresInView(),
       drawn: drawnKeys(),
@@ -61,6 +64,7 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
     if (main) morph(main, mainMarkup(sections, shown), { drawing });
     shown = new Map(sections.map(({ id, html }) => [id, html]));
     shown.set(":header", header).set(":footer", footer);
+    for (const one of drawings) fillWaiting(one);
     // A chart that was not there before has come with an empty place.
     for (const place of document.querySelectorAll<HTMLElement>("[data-drawn]:empty")) drawing(place, place);
   }
@@ -72,14 +76,15 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
         const turned = session.whatIfs.length === 0 ? told.parts : inTexts(told.parts, session);
         document.title = told.title;
         notice([]);
+        const unsettled = document.querySelector("main")?.hasAttribute("aria-busy");
         put(turned, told.drawings);
-        busy(true);
+        if (unsettled) busy(true);
+        if (told.issues) session.heard(asked, told.issues);
         document.dispatchEvent(new CustomEvent(REDRAWN));
         return;
       }
       case "drawing":
-        for (const place of document.querySelectorAll<HTMLElement>(`[data-drawn="${told.drawing.key}"]`))
-          fill(place, told.drawing.html);
+        fillWaiting(told.drawing);
         return;
       case "done":
         busy(false);
@@ -96,9 +101,12 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
 
   session.subscribe((splices) => {
     carryMarks(document, splices);
+    // A save changes nothing that is shown.
+    if (session.worked === asked) return;
+    busy(true);
     ask();
   });
-  return { hear, ask };
+  return { hear, warm: ask };
 }
 
 function inTexts(parts: HtmlParts, session: Session): HtmlParts {
@@ -114,6 +122,12 @@ function inTexts(parts: HtmlParts, session: Session): HtmlParts {
 function fill(place: HTMLElement, html: string): void {
   place.innerHTML = html;
   delete place.dataset.waiting;
+}
+
+function fillWaiting({ key, html }: Drawn): void {
+  for (const place of document.querySelectorAll<HTMLElement>(`[data-drawn="${key}"][data-waiting]`)) {
+    fill(place, html);
+  }
 }
 
 function drawnKeys(): string[] {

@@ -23,7 +23,10 @@ export interface Session {
   readonly log: Log | undefined;
   /** The same; the last one that could be worked out where the texts are no log. */
   readonly page: Page;
-  /** All that a check of the log tells, with the what-ifs, at places of the texts without. */
+  /**
+   * All that a check of the log tells, with the what-ifs, at places of the texts without. Of a large log: what was
+   * heard last, since reading it takes longer than a key stroke may.
+   */
   readonly issues: readonly Issue[];
   readonly whatIfs: readonly WhatIf[];
   readonly canUndo: boolean;
@@ -40,6 +43,10 @@ export interface Session {
   redo(): void;
   /** These are now the file's; the texts stay as they are edited. */
   saved(texts: readonly LogText[]): void;
+  /** Whether the log is too large to be read between two key strokes: its issues are heard then. */
+  readonly large: boolean;
+  /** What a check told of these texts, worked out elsewhere; idle where they are no longer those that are worked out. */
+  heard(worked: readonly LogText[], issues: readonly Issue[]): void;
   /** A place of a worked-out page as one of the texts: they differ while something is tried. */
   placeInTexts(place: Place): Place;
   /** Calls the function after every change, with how the texts differ from before. Returns what ends it. */
@@ -53,6 +60,9 @@ export interface SessionSetup {
   readonly editLog: EditLog;
 }
 
+/** Characters that are read in some hundredths of a second. */
+const READ_HERE = 100_000;
+
 /** A session over these texts. Nothing is read or worked out before it is asked for. */
 export function startSession({ texts: opened, notebook, editLog }: SessionSetup): Session {
   invariant(opened.length > 0, "a session needs the log's text");
@@ -64,6 +74,7 @@ export function startSession({ texts: opened, notebook, editLog }: SessionSetup)
   let trial: Tried = { texts, steps: [] };
   let read: ReadTexts | undefined;
   let issues: readonly Issue[] | undefined;
+  let lastHeard: readonly Issue[] = [];
   let page: Page | undefined;
   let lastGood: Page | undefined;
   /** Within together(): the texts at its start. */
@@ -73,7 +84,9 @@ export function startSession({ texts: opened, notebook, editLog }: SessionSetup)
     read ??= readTexts(trial.texts);
     return read;
   };
+  const large = (): boolean => trial.texts.reduce((sum, { text }) => sum + text.length, 0) > READ_HERE;
   const told = (): readonly Issue[] => {
+    if (issues === undefined && large()) return lastHeard;
     issues ??= checkedIssues(reading()).map((issue) => inTexts(issue, trial));
     return issues;
   };
@@ -183,6 +196,15 @@ export function startSession({ texts: opened, notebook, editLog }: SessionSetup)
     redo: () => travel("redo"),
     saved(now) {
       base = now;
+      tell([]);
+    },
+    get large() {
+      return large();
+    },
+    heard(worked, found) {
+      if (worked !== trial.texts) return;
+      lastHeard = found.map((issue) => inTexts(issue, trial));
+      issues = lastHeard;
       tell([]);
     },
     placeInTexts: (place) => untried(place, trial),

@@ -32,12 +32,15 @@ export function start(scripts: readonly string[], meant: () => Intent | undefine
   const notebook = bundledNotebook();
   const session = startSession({ texts: setup.texts, notebook, editLog });
   let want: (wanted: Wanted) => void = () => undefined;
-  const { hear } = redrawOf(session, (wanted) => want(wanted));
+  const { hear, warm } = redrawOf(session, (wanted) => want(wanted));
   want = startEngine({ scripts: [...scripts, "mullbookLive.serve();"], notebook, tell: hear }).want;
   Object.assign(globalThis, { mullbookSession: session });
+  const opened = session.worked;
   const main = document.querySelector("main");
   const begun = meant();
   if (main) startEditing({ session, setup, main, redrawn: REDRAWN, ...(begun ? { meant: begun } : {}) });
+  // Unless a draft was taken up meanwhile: that is worked out already.
+  if (session.worked === opened) warm();
 }
 
 /** The notebook's own script leaves it under this name. */

@@ -10,7 +10,7 @@ import { type HtmlParts, htmlParts } from "../page/html-parts.ts";
 import { issuesInUnits } from "../page/issue-units.ts";
 import { layOut } from "../page/lay-out.ts";
 import type { Notebook } from "../page/notebook.ts";
-import { readTexts } from "./read-texts.ts";
+import { checkedIssues, readTexts } from "./read-texts.ts";
 
 export interface Wanted {
   /** Counts up; a later one makes earlier ones idle. */
@@ -20,6 +20,8 @@ export interface Wanted {
   readonly shows: "wide" | "narrow";
   /** Numbers of the figures that are in view. */
   readonly inView: readonly number[];
+  /** True: what a check tells of the log is wanted as well. */
+  readonly check: boolean;
   /** Keys of the drawings that are on the page already. */
   readonly drawn: readonly string[];
 }
@@ -38,6 +40,8 @@ export type Told =
       readonly title: string;
       readonly parts: HtmlParts;
       readonly drawings: readonly Drawn[];
+      /** Where they were asked for. */
+      readonly issues?: readonly Issue[];
     }
   | { readonly kind: "drawing"; readonly id: number; readonly drawing: Drawn }
   /** Everything is right. */
@@ -64,7 +68,7 @@ export interface Bench {
 }
 
 export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: Bench): Promise<void> {
-  const { id, texts } = wanted;
+  const { id, texts, check } = wanted;
   const clock = laps();
   const { log, readIssues } = readTexts(texts);
   const read = clock();
@@ -87,7 +91,8 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
     drawings.push(await cache.draw(one));
     if (await idle(id)) return;
   }
-  tell({ kind: "page", id, title: laid.title, parts, drawings });
+  const issues = check ? { issues: checkedIssues({ log, readIssues }) } : {};
+  tell({ kind: "page", id, title: laid.title, parts, drawings, ...issues });
   for (const one of later) {
     if (await idle(id)) return;
     tell({ kind: "drawing", id, drawing: await cache.draw(one) });

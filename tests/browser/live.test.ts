@@ -28,11 +28,10 @@ function valuesIn(nodes: readonly (OutlineNode | undefined)[]): OutlineNode[] {
 /** Plain figures of the log, some of them with their last digit turned up. */
 function randomChanges(texts: readonly LogText[], count: number, seed: number): Change[] {
   const random = seeded(seed);
-  const figures = valuesIn(logOutline(texts)).flatMap(({ place, ...node }) =>
-    node.kind === "value" && /^\d+\.\d+( (g|kg|mm|kPa))?$/.test(node.text)
-      ? [{ place, text: node.text }]
-      : [],
-  );
+  const figures = valuesIn(logOutline(texts)).flatMap(({ place, ...node }) => {
+    const figure = node.kind === "value" && node.label !== "format" && /^\d[\d.,]*( |$)/.test(node.text);
+    return figure ? [{ place, text: node.text }] : [];
+  });
   const chosen = new Map<number, Change>();
   for (let i = 0; i < count && figures.length > 0; i++) {
     const { place, text } = figures[Math.floor(random.uniform() * figures.length)]!;
