@@ -1,0 +1,270 @@
+// npx tsx tests/bench/live.ts [parts]: live pages in Chromium, as a Markdown table. Wants dist built from this source.
+// Parts: sizes, shown, edits, many (2,000 batches), memory (1,000 edits).
+
+import { readFileSync } from "node:fs";
+import { loadavg } from "node:os";
+import type { Browser, Page as Tab } from "playwright-core";
+import { logOutline, type OutlineNode } from "../../lib/index.ts";
+import type { LogText } from "../../lib/log/types.ts";
+import { openBrowser } from "../browser/chromium.ts";
+import { type DemoLog, demoLogs } from "../browser/demo-pages.ts";
+import { livePage } from "../browser/live-edit-page.ts";
+import { openedLive, wake } from "../browser/open-live.ts";
+import { batchLog } from "./batch-log.ts";
+import { markdownTable, type Row } from "./row.ts";
+import { interleaved, median } from "./timing.ts";
+
+const textsOf = ({ name, text, files }: DemoLog): readonly LogText[] => [
+  { name, text },
+  ...Object.entries(files).map(([file, csv]) => ({ name: file, text: csv })),
+];
+const demo = (notebook: string, name: string): DemoLog =>
+  demoLogs().find((log) => log.notebook === notebook && log.name === name)!;
+const moisture = demo("moisture-trial", "seven-waters.yaml");
+const fineness = demo("grain-fineness", "two-bags.yaml");
+
+const parts: { readonly [name: string]: (browser: Browser) => Promise<readonly Row[]> } = {
+  sizes,
+  shown,
+  edits,
+  many,
+  memory,
+};
+
+async function sizes(): Promise<readonly Row[]> {
+  const rows: Row[] = [];
+  for (const log of demoLogs()) {
+    const kilobytes = Buffer.byteLength(await livePage(log.notebook, textsOf(log))) / 1000;
+    rows.push({
+      work: `live page in one file: ${log.notebook}, ${log.name}`,
+      measured: `${kilobytes.toFixed(0)} KB`,
+      against: "",
+      figure: kilobytes,
+      target: { most: 900, unit: "KB" },
+    });
+  }
+  return rows;
+}
+
+/** Two frames after the load event the first picture of the page has been shown. */
+const noteShown = `window.shown = new Promise((shown) => addEventListener("load", () =>
+  requestAnimationFrame(() => requestAnimationFrame(() => shown(performance.now())))))`;
+
+async function shown(browser: Browser): Promise<readonly Row[]> {
+  const html = await livePage(moisture.notebook, textsOf(moisture));
+  const drawings = [...html.matchAll(/<div class="wide"[^>]*>(<svg[\s\S]*?<\/svg>)<\/div>/g)].map(
+    ([, svg]) => svg,
+  );
+  const alone = `<!doctype html><meta charset="utf-8"><title>drawings</title><style>svg{display:block;width:720px}</style>${drawings.join("\n")}`;
+  const time = async (page: string): Promise<number> => {
+    const tab = await browser.newPage({ viewport: { width: 1200, height: 900 } });
+    try {
+      await tab.addInitScript(noteShown);
+      await tab.route("**", (route) =>
+        route.fulfill({ body: page, contentType: "text/html; charset=utf-8" }),
+      );
+      await tab.goto("http://page.invalid/");
+      return (await tab.evaluate("window.shown")) as number;
+    } finally {
+      await tab.close();
+    }
+  };
+  const times = await interleaved({ page: () => time(html), alone: () => time(alone) }, { rounds: 15 });
+  return [
+    {
+      work: `live page shows its charts after opening (${moisture.name})`,
+      measured: `${times.page.toFixed(0)} ms`,
+      against: `its drawings alone: ${times.alone.toFixed(0)} ms`,
+      figure: times.page / times.alone,
+      target: { most: 1.5, unit: "×" },
+    },
+  ];
+}
+
+interface Timed {
+  readonly sync: number;
+  readonly all: number;
+}
+
+/** Turns a figure up and down again, so often, each time until everything is right; ms. */
+function turn(
+  tab: Tab,
+  at: { readonly offset: number; readonly length: number },
+  times: number,
+): Promise<Timed[]> {
+  return tab.evaluate(
+    async ([{ offset, length }, count]) => {
+      const { mullbookSession: session } = globalThis as unknown as {
+        mullbookSession: {
+          texts: { name: string; text: string }[];
+          edit(edit: object): unknown;
+        };
+      };
+      const measured: { sync: number; all: number }[] = [];
+      for (let i = 0; i < count; i++) {
+        const { name, text } = session.texts[0]!;
+        const old = text.slice(offset, offset + length);
+        const turned = old.replace(/\d(?=\D*$)/, (digit) =>
+          String((Number(digit) + (i % 2 === 0 ? 1 : 9)) % 10),
+        );
+        const started = performance.now();
+        const settled = new Promise((done) =>
+          document.addEventListener("mullbook:settled", done, { once: true }),
+        );
+        session.edit({ kind: "write", at: { file: name, offset, length }, text: turned });
+        const sync = performance.now() - started;
+        await settled;
+        measured.push({ sync, all: performance.now() - started });
+      }
+      return measured;
+    },
+    [at, times] as const,
+  );
+}
+
+function figureIn(
+  texts: readonly LogText[],
+  path: RegExp,
+): { readonly offset: number; readonly length: number } {
+  const values = (nodes: readonly (OutlineNode | undefined)[]): OutlineNode[] =>
+    nodes.flatMap((node) =>
+      !node
+        ? []
+        : node.kind === "value"
+          ? [node]
+          : values(node.kind === "group" ? node.parts : node.rows.flat()),
+    );
+  const found = values(logOutline(texts)).find(
+    (node) => path.test(node.path.join("/")) && node.kind === "value" && /\d/.test(node.text),
+  );
+  if (!found) throw new Error(`no figure at ${path}`);
+  return { offset: found.place.offset!, length: found.place.length! };
+}
+
+interface Setting {
+  readonly says: string;
+  readonly width: number;
+  readonly slower: number;
+  readonly ownThread: boolean;
+  readonly target?: number;
+}
+const SETTINGS: readonly Setting[] = [
+  { says: "1,200 px", width: 1200, slower: 1, ownThread: true, target: 50 },
+  { says: "360 px", width: 360, slower: 1, ownThread: true, target: 50 },
+  { says: "360 px, page 4 × slower", width: 360, slower: 4, ownThread: true },
+  {
+    says: "360 px, all 4 × slower (no thread of its own)",
+    width: 360,
+    slower: 4,
+    ownThread: false,
+    target: 150,
+  },
+];
+
+async function edits(browser: Browser): Promise<readonly Row[]> {
+  const rows: Row[] = [];
+  for (const [log, path] of [
+    [moisture, /^batches\/.*\/moisture\/damp$/],
+    [fineness, /^sands\/.*\/retained\/No/],
+  ] as const) {
+    const texts = textsOf(log);
+    const html = await livePage(log.notebook, texts);
+    const at = figureIn(texts, path);
+    for (const setting of SETTINGS) {
+      const times = await timed(browser, html, at, setting, 12);
+      rows.push({
+        work: `edit until all is right: ${log.notebook}, ${setting.says}`,
+        measured: `${median(times.map(({ all }) => all)).toFixed(0)} ms`,
+        against: `the key stroke itself ${median(times.map(({ sync }) => sync)).toFixed(0)} ms`,
+        figure: median(times.map(({ all }) => all)),
+        ...(setting.target === undefined ? {} : { target: { most: setting.target, unit: "ms" } }),
+      });
+    }
+  }
+  return rows;
+}
+
+async function timed(
+  browser: Browser,
+  html: string,
+  at: { readonly offset: number; readonly length: number },
+  { width, slower, ownThread }: Setting,
+  times: number,
+): Promise<readonly Timed[]> {
+  const { seen } = await openedLive(browser, html, { width }, async (tab) => {
+    if (!ownThread) await tab.evaluate(() => Reflect.deleteProperty(globalThis, "Worker"));
+    await wake(tab);
+    const client = await tab.context().newCDPSession(tab);
+    await client.send("Emulation.setCPUThrottlingRate", { rate: slower });
+    await turn(tab, at, 4);
+    return turn(tab, at, times);
+  });
+  return seen;
+}
+
+async function many(browser: Browser): Promise<readonly Row[]> {
+  const rows: Row[] = [];
+  for (const count of [200, 2_000]) {
+    const texts = [{ name: "many.yaml", text: batchLog(count) }];
+    const html = await livePage("moisture-trial", texts);
+    const at = figureIn(texts, /^batches\/B7\/moisture\/damp$/);
+    const times = await timed(browser, html, at, { says: "", width: 1200, slower: 1, ownThread: true }, 5);
+    rows.push({
+      work: `edit in a log of ${count} batches: until typing can go on`,
+      measured: `${median(times.map(({ sync }) => sync)).toFixed(0)} ms`,
+      against: `until all is right ${median(times.map(({ all }) => all)).toFixed(0)} ms`,
+      figure: median(times.map(({ sync }) => sync)),
+      target: { most: 300, unit: "ms" },
+    });
+  }
+  return rows;
+}
+
+async function memory(browser: Browser): Promise<readonly Row[]> {
+  const texts = textsOf(fineness);
+  const html = await livePage(fineness.notebook, texts);
+  const at = figureIn(texts, /^sands\/.*\/retained\/No/);
+  const { seen } = await openedLive(browser, html, {}, async (tab) => {
+    await wake(tab);
+    const measured: number[] = [];
+    for (let hundreds = 0; hundreds <= 10; hundreds++) {
+      await turn(tab, at, hundreds === 0 ? 20 : 100);
+      const client = await tab.context().newCDPSession(tab);
+      await client.send("HeapProfiler.collectGarbage");
+      measured.push(await rendererMegabytes(browser));
+    }
+    return measured;
+  });
+  return [
+    {
+      work: "memory of the page's process over 1,000 edits (grain-fineness), resident",
+      measured: `${seen.at(-1)!.toFixed(0)} MB`,
+      against: `after 20 edits ${seen[0]!.toFixed(0)} MB, after 500 ${seen[5]!.toFixed(0)} MB`,
+      figure: seen.at(-1)! / seen[5]!,
+      target: { most: 1.15, unit: "×" },
+    },
+  ];
+}
+
+/** The largest process that shows pages: the tab that is being measured. */
+async function rendererMegabytes(browser: Browser): Promise<number> {
+  const client = await browser.newBrowserCDPSession();
+  const { processInfo } = await client.send("SystemInfo.getProcessInfo");
+  await client.detach();
+  const sizes = processInfo
+    .filter(({ type }) => type === "renderer")
+    .map(({ id }) => Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${id}/status`, "utf8"))?.[1] ?? 0));
+  return Math.max(...sizes) / 1024;
+}
+
+const asked = process.argv.slice(2);
+const browser = await openBrowser();
+const rows: Row[] = [];
+for (const name of asked.length > 0 ? asked : Object.keys(parts)) {
+  const part = parts[name];
+  if (!part) throw new Error(`there is no part "${name}"; there are ${Object.keys(parts).join(", ")}`);
+  rows.push(...(await part(browser)));
+}
+console.log(`node ${process.version}, load ${loadavg()[0]!.toFixed(1)} (quiet: below 1).\n`);
+console.log(markdownTable(rows));
+await browser.close();
