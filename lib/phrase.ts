@@ -21,7 +21,7 @@ export class Phrase {
 /** What a message may be called with: for every text a phrase may stand. */
 export type Spoken<Said extends readonly unknown[]> = { readonly [K in keyof Said]: SpokenOne<Said[K]> };
 
-type SpokenOne<T> = string extends T
+export type SpokenOne<T> = string extends T
   ? T | Phrase
   : T extends boolean | number | string | undefined
     ? T

@@ -1,5 +1,6 @@
 // Did a change help? The sentences for a before and an after.
 
+import type { Phrase } from "../phrase.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { BeforeAfter } from "../trial/before-after.ts";
 import type { BlockDifference } from "../trial/block-difference.ts";
@@ -30,7 +31,7 @@ export function comparisonFinding(
     ...notes,
     ...(drifted.length > 0 ? [say.driftedItself(drifted.join(" and "))] : []),
     ...neighbours(found),
-    say.whateverElse,
+    say.whateverElse(),
   ];
   const compactability = others.find(({ condition }) => condition === "compactability");
   if (compactability && boundToCompactability.includes(test)) {
@@ -64,7 +65,7 @@ function conditionsApart(
   first: string,
   second: string,
   { unlike, alike }: Told,
-): { readonly others: readonly ConditionDifference[]; readonly notes: readonly string[] } {
+): { readonly others: readonly ConditionDifference[]; readonly notes: readonly Phrase[] } {
   const apart = unlike.filter(({ condition }) => condition !== test);
   const tempered = alike.includes("compactability");
   return {
@@ -88,7 +89,7 @@ function pointsOf({ difference, low, high }: Omit<ConditionDifference, "conditio
   return printFigure({ value: Math.abs(difference), low: from, high: to, unit: "points" }).text;
 }
 
-function neighbours({ widened, effective, autocorrelation }: BeforeAfter): string[] {
+function neighbours({ widened, effective, autocorrelation }: BeforeAfter): Phrase[] {
   if (!widened) return [];
   const of = (count: number): string => printNumber(count, 1);
   return [say.neighboursTogether(printNumber(autocorrelation, 2), of(effective.before), of(effective.after))];
@@ -112,7 +113,7 @@ export function blockFinding(
   const { others, notes } = conditionsApart(test, first, second, told);
   const doubted = others.filter(({ condition }) => condition !== axis);
   const size = printFigure({ value: difference, low, high, ...(unit ? { unit } : {}) }).text;
-  const because = [say.chance(chanceOf(p), printNumber(df, 0)), ...notes, say.oneCurve];
+  const because = [say.chance(chanceOf(p), printNumber(df, 0)), ...notes, say.oneCurve()];
   if (doubted.length > 0) {
     const names = doubted.map(({ condition }) => condition).join(" and ");
     return say.blocksUnlike(test, size, first, second, axis, names, because);

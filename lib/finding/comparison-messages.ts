@@ -1,5 +1,6 @@
 // The sentences for a before and an after, figure first: plain strings in.
 
+import { phraseMessage } from "../message.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const welch = { formula: "t = difference / √(s₁²/n₁ + s₂²/n₂)", source: "Welch 1947" } as const;
@@ -106,20 +107,36 @@ export const blocksNotTold = findingMessage(
   }),
 );
 
-export const chance = (p: string, df: string): string =>
-  `p ${p} with ${df} degrees of freedom, for no difference at all.`;
-export const driftedItself = (names: string): string => `${names} drifted by itself while it was taken.`;
-export const whateverElse = "Whatever else changed between the two is in the difference.";
-export const oneCurve =
-  "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.";
-export const hadMore = (
-  condition: string,
-  second: string,
-  points: string,
-  more: boolean,
-  first: string,
-  tempered: boolean,
-): string =>
-  `${condition}: ${second} had ${points} ${more ? "more" : "less"} than ${first}${tempered ? ", at like compactability" : ""}.`;
-export const neighboursTogether = (r: string, before: string, after: string): string =>
-  `Neighbouring figures go together (lag-one autocorrelation ${r}), so they count as ${before} and ${after} independent ones, and the interval is that much wider.`;
+export const chance = phraseMessage(
+  "comparison/chance",
+  (p: string, df: string) => `p ${p} with ${df} degrees of freedom, for no difference at all.`,
+);
+
+export const driftedItself = phraseMessage(
+  "comparison/drifted-itself",
+  (names: string) => `${names} drifted by itself while it was taken.`,
+);
+
+export const whateverElse = phraseMessage(
+  "comparison/whatever-else",
+  () => "Whatever else changed between the two is in the difference.",
+);
+
+export const oneCurve = phraseMessage(
+  "comparison/one-curve",
+  () =>
+    "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
+);
+
+/** tempered: the two were brought to one compactability. */
+export const hadMore = phraseMessage(
+  "comparison/had-more",
+  (condition: string, second: string, points: string, more: boolean, first: string, tempered: boolean) =>
+    `${condition}: ${second} had ${points} ${more ? "more" : "less"} than ${first}${tempered ? ", at like compactability" : ""}.`,
+);
+
+export const neighboursTogether = phraseMessage(
+  "comparison/neighbours-together",
+  (r: string, before: string, after: string) =>
+    `Neighbouring figures go together (lag-one autocorrelation ${r}), so they count as ${before} and ${after} independent ones, and the interval is that much wider.`,
+);

@@ -1,5 +1,7 @@
 // The sentences of the grain findings, figure first: one function each, plain strings in.
 
+import { phraseMessage } from "../message.ts";
+import type { Source } from "../quantity/source.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const hint = "This range is not a recommendation that was read in a source: take it as a hint.";
@@ -204,3 +206,19 @@ export const scaleUnchecked = findingMessage("grain/scale-unchecked", "note", (s
   text: `The scale of ${sand} was never checked with known weights, so its bias is not in the ±.`,
   because: ["Weigh a known weight or two of about the size of your fractions, and write within."],
 }));
+
+export const scaleBiasShared = phraseMessage(
+  "grain/scale-bias-shared",
+  () => "All weighings on one scale share this doubt; a check with known weights would narrow it.",
+);
+
+/** kind: of the source that carries most of a doubt. */
+export const doubtNarrowedBy = phraseMessage("grain/narrowed-by", (kind: Source["kind"]) => remedies[kind]);
+
+const remedies: { readonly [kind in Source["kind"]]: string } = {
+  reading: "A scale with a finer step, or a larger portion sieved in parts, would narrow it.",
+  rig: "All sievings on one set share this doubt, so it cancels when two sands are compared on that set.",
+  method: "A lid, a brush and a second weighing of each sieve keep the loss small.",
+  model: "A sieve between the two would narrow it.",
+  repeat: "More repeats would narrow it.",
+};

@@ -1,5 +1,6 @@
 // Decides what is worth saying of one sand.
 
+import type { Phrase } from "../phrase.ts";
 import type { Source } from "../quantity/source.ts";
 import { type Band, decides } from "../sand/band.ts";
 import { afsClasses } from "../sand/multipliers.ts";
@@ -180,17 +181,8 @@ export function worthBuying(report: SandReport): boolean {
   return halfWith(report) < (5 / 6) * ((figure.high - figure.low) / 2);
 }
 
-function remedyFor({ kind, id }: Source): string {
-  const remedies: { readonly [kind: string]: string } = {
-    reading: "A scale with a finer step, or a larger portion sieved in parts, would narrow it.",
-    rig: id?.startsWith("bias")
-      ? "All weighings on one scale share this doubt; a check with known weights would narrow it."
-      : "All sievings on one set share this doubt, so it cancels when two sands are compared on that set.",
-    method: "A lid, a brush and a second weighing of each sieve keep the loss small.",
-    model: "A sieve between the two would narrow it.",
-    repeat: "More repeats would narrow it.",
-  };
-  return remedies[kind]!;
+function remedyFor({ kind, id }: Source): Phrase {
+  return kind === "rig" && id?.startsWith("bias") ? say.scaleBiasShared() : say.doubtNarrowedBy(kind);
 }
 
 /** A sand of this number or finer has more than 2 % of fines by its nature. */

@@ -1,6 +1,5 @@
 // What a sheet's fits and feet say, and nothing besides.
 
-import type { Share } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { Sheet, SheetChart } from "../sheet/sheet.ts";
 import type { Finding } from "./finding.ts";
@@ -8,6 +7,7 @@ import { doubtfulX, type SheetFit, sheetFit } from "./sheet-fit.ts";
 import {
   doubtFrom,
   doubtSpread,
+  narrowedBy,
   noSlope,
   noTurning,
   risesWith,
@@ -68,14 +68,6 @@ function fitFindings(sheet: Sheet, xName: string, yName: string, fit: SheetFit):
 const abs = ({ value, low, high }: { value: number; low: number; high: number }) =>
   value < 0 ? { value: -value, low: -high, high: -low } : { value, low, high };
 
-const remedies: { readonly [kind in Share["source"]["kind"]]: string } = {
-  reading: "A finer step, or the mean of several readings, would make it smaller.",
-  repeat: "More repeats would make it smaller.",
-  rig: "A check of the instrument against something known would make it smaller; more readings on it would not.",
-  method: "Another way of doing it would make it smaller; more readings would not.",
-  model: "It is the scatter of a relation: only a measurement in its place would make it smaller.",
-};
-
 function footFinding(sheet: Sheet, { name, cell }: Sheet["foot"][number]): Finding | undefined {
   if (cell.kind !== "figure" || cell.figure.sources.length < 2) return undefined;
   const [largest] = cell.figure.shares;
@@ -84,5 +76,5 @@ function footFinding(sheet: Sheet, { name, cell }: Sheet["foot"][number]): Findi
   const share = `${printNumber(Math.min(100, percent), 0)} %`;
   const says = source.says ?? id;
   const of = sheet.name === "" ? name : `${name} (${sheet.name})`;
-  return percent >= 50 ? doubtFrom(of, share, says, remedies[source.kind]) : doubtSpread(of, share, says);
+  return percent >= 50 ? doubtFrom(of, share, says, narrowedBy(source.kind)) : doubtSpread(of, share, says);
 }

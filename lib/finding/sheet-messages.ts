@@ -1,5 +1,7 @@
 // What the figures of a founder's own sheet say: one message, one function.
 
+import { phraseMessage } from "../message.ts";
+import type { Source } from "../quantity/source.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const leastSquares = "N. R. Draper and H. Smith, Applied Regression Analysis (from memory)";
@@ -81,3 +83,14 @@ export const doubtSpread = findingMessage(
     because: ["Weighing or reading any one of them better gains little; more rows gain more."],
   }),
 );
+
+/** kind: of the source that carries most of a doubt. */
+export const narrowedBy = phraseMessage("sheet/narrowed-by", (kind: Source["kind"]) => remedies[kind]);
+
+const remedies: { readonly [kind in Source["kind"]]: string } = {
+  reading: "A finer step, or the mean of several readings, would make it smaller.",
+  repeat: "More repeats would make it smaller.",
+  rig: "A check of the instrument against something known would make it smaller; more readings on it would not.",
+  method: "Another way of doing it would make it smaller; more readings would not.",
+  model: "It is the scatter of a relation: only a measurement in its place would make it smaller.",
+};

@@ -1,9 +1,11 @@
 // The sentences of water to add and of the next batch, figure first: plain strings in.
 
+import { phraseMessage } from "../message.ts";
+import type { SpokenOne } from "../phrase.ts";
 import { findingMessage } from "./finding-message.ts";
 
 /** What a dose is told with; amounts carry their units. */
-export interface DoseWords {
+interface DoseWords {
   readonly batch: string;
   /** "3.01 ± 0.08", and with its unit. */
   readonly from: string;
@@ -15,6 +17,16 @@ export interface DoseWords {
   readonly because: readonly string[];
 }
 
+/** As they are given: a sentence may be a phrase. */
+export type DoseSpoken = SpokenOne<DoseWords>;
+
+/** The same for the whole heap. */
+interface HeapDose {
+  readonly mass: string;
+  readonly now: string;
+  readonly inAll: string;
+}
+
 const formula = "water = heap (to − from)/(100 − to); first dose: the 10 % quantile of its draws";
 const source = "Mass balance; the 10 % quantile is our own";
 const likeIt = (batch: string): string =>
@@ -23,8 +35,8 @@ const likeIt = (batch: string): string =>
 export const addNow = findingMessage(
   "water/first-dose",
   "note",
-  (words: DoseWords, now: string, inAll: string, heap: string) => ({
-    text: `${now} of water for each ${words.per} of sand like ${words.batch}: add that now, mull, test again; about ${inAll} in all would bring it from ${words.from} to ${words.to}, ${words.toIs}.${heap}`,
+  (words: DoseWords, now: string, inAll: string, heap: HeapDose | undefined) => ({
+    text: `${now} of water for each ${words.per} of sand like ${words.batch}: add that now, mull, test again; about ${inAll} in all would bring it from ${words.from} to ${words.to}, ${words.toIs}.${heap ? ` For the heap of ${heap.mass}: ${heap.now} now, about ${heap.inAll} in all.` : ""}`,
     because: ["The first dose is too much once in ten.", ...words.because, likeIt(words.batch)],
     formula,
     source,
@@ -54,15 +66,41 @@ export const tooWet = findingMessage(
   }),
 );
 
-export const otherWay = (by: string, other: string, need: string): string =>
-  `The need is surest by ${by}; by ${other} it would be ${need}.`;
-export const testAgainBy = (finer: string, tells: string, other: string, otherTells: string): string =>
-  `When you test again, go by ${finer}: it tells ${tells} points of water apart, your ${other} ${otherTells}.`;
-export const throughSlope = (from: string, sensitivity: string): string =>
-  `Through ${from}: ${sensitivity} points of moisture move compactability by 10.`;
-export const publishedAlone =
-  "Two published figures, far apart: fully mulled foundry sand, and a shop's ratio. Three batches of your own give a slope of your own.";
-export const doseAtLeast = "A part of the doubt is not known, so the need may lie further off.";
+export const otherWay = phraseMessage(
+  "water/other-way",
+  (by: string, other: string, need: string) =>
+    `The need is surest by ${by}; by ${other} it would be ${need}.`,
+);
+
+/** What an instrument asks for, in short. first: "" where none is to be poured yet. */
+export const needInShort = phraseMessage("water/need-in-short", (first: string, inAll: string) =>
+  first === "" ? `none yet, ${inAll} in all` : `${first} now, about ${inAll} in all`,
+);
+export const tooWetInShort = phraseMessage("water/too-wet-in-short", () => "too wet");
+
+export const testAgainBy = phraseMessage(
+  "water/test-again-by",
+  (finer: string, tells: string, other: string, otherTells: string) =>
+    `When you test again, go by ${finer}: it tells ${tells} points of water apart, your ${other} ${otherTells}.`,
+);
+
+/** from: "your own curve", "your batches and a published slope", "published slopes alone". */
+export const throughSlope = phraseMessage(
+  "water/through-slope",
+  (from: string, sensitivity: string) =>
+    `Through ${from}: ${sensitivity} points of moisture move compactability by 10.`,
+);
+
+export const publishedAlone = phraseMessage(
+  "water/published-alone",
+  () =>
+    "Two published figures, far apart: fully mulled foundry sand, and a shop's ratio. Three batches of your own give a slope of your own.",
+);
+
+export const doseAtLeast = phraseMessage(
+  "water/dose-at-least",
+  () => "A part of the doubt is not known, so the need may lie further off.",
+);
 
 /** "Make the next batch at 3.45 % …: with 5.00 kg of this sand and 445 g of bentonite that is 152 ± 6 g of water." */
 export const nextBatchInGrams = (

@@ -12,7 +12,7 @@ export function issuesInUnits(
   issues: readonly Issue[],
   log: Pick<Log, "units" | "batches">,
 ): readonly Issue[] {
-  if ((log.units ?? shownUnits(log).recipe) !== "US") return issues;
+  if (issues.length === 0 || (log.units ?? shownUnits(log).recipe) !== "US") return issues;
   return issues.map(inUs);
 }
 

@@ -6,6 +6,7 @@ import { axisPlaces, axisUnit } from "../finding/trial-axis.ts";
 import * as say from "../finding/water-messages.ts";
 import { type WaterNow, waterNow } from "../finding/water-now.ts";
 import type { Log } from "../log/types.ts";
+import type { Phrase } from "../phrase.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { FirstDose } from "../sand/first-dose.ts";
@@ -32,11 +33,11 @@ export function waterFindings(
     ...(first.sensitivityPercent && first.slopeFrom
       ? [say.throughSlope(first.slopeFrom, range(first.sensitivityPercent))]
       : []),
-    ...(first.slopeFrom === "published slopes alone" ? [say.publishedAlone] : []),
-    ...(first.atLeast ? [say.doseAtLeast] : []),
+    ...(first.slopeFrom === "published slopes alone" ? [say.publishedAlone()] : []),
+    ...(first.atLeast ? [say.doseAtLeast()] : []),
   ];
   const unit = { moisture: "% of damp mass", compactability: "% compactability" }[first.by];
-  const words: say.DoseWords = {
+  const words: say.DoseSpoken = {
     batch: first.batch,
     from: range(first.from),
     fromInUnit: range(first.from, unit),
@@ -50,7 +51,7 @@ export function waterFindings(
 
 function told(
   dose: FirstDose,
-  words: say.DoseWords,
+  words: say.DoseSpoken,
   { heap, atLeast }: WaterNow,
   system: UnitSystem,
 ): Finding {
@@ -60,7 +61,7 @@ function told(
       words,
       massText(tenth(dose.nowKg, system), system),
       small(dose.inAllKg),
-      heap ? forHeap(heap, atLeast, system) : "",
+      heap && forHeap(heap, atLeast, system),
     );
   }
   if (dose.verdict === "hold") {
@@ -76,14 +77,13 @@ function told(
   return say.tooWet(words, small(dose.loseKg), massText(tenth(dose.dryMixKg, system), system), dose.ways);
 }
 
-function forHeap(
-  { massKg, dose }: NonNullable<WaterNow["heap"]>,
-  atLeast: boolean,
-  system: UnitSystem,
-): string {
-  const mass = massFigureText(massKg, system);
-  if (dose.verdict !== "add") return "";
-  return ` For the heap of ${mass}: ${massText(dose.nowKg, system)} now, about ${massFigureText(dose.inAllKg, system, atLeast)} in all.`;
+function forHeap({ massKg, dose }: NonNullable<WaterNow["heap"]>, atLeast: boolean, system: UnitSystem) {
+  if (dose.verdict !== "add") return undefined;
+  return {
+    mass: massFigureText(massKg, system),
+    now: massText(dose.nowKg, system),
+    inAll: massFigureText(dose.inAllKg, system, atLeast),
+  };
 }
 
 /** Doses are worked out for 10 kg: for 10 lb they are as many times less as a pound is than a kilogram. */
@@ -95,7 +95,7 @@ function perTen({ value, low, high }: Figure, system: UnitSystem) {
 }
 
 /** Which instrument tells less water apart, where both are known. */
-function finer(...both: readonly [WaterNow, WaterNow]): readonly string[] {
+function finer(...both: readonly [WaterNow, WaterNow]): readonly Phrase[] {
   const [fine, coarse] = [...both].sort((a, b) => a.tellsPoints - b.tellsPoints) as [WaterNow, WaterNow];
   if (!Number.isFinite(coarse.tellsPoints)) return [];
   const [tells, other] = [fine, coarse].map(({ tellsPoints }) => printNumber(tellsPoints, 2));
@@ -103,12 +103,11 @@ function finer(...both: readonly [WaterNow, WaterNow]): readonly string[] {
 }
 
 /** The other instrument's answer, in short. */
-function needOf({ per10, atLeast }: WaterNow, system: UnitSystem): string {
-  if (per10.verdict === "too wet") return "too wet";
+function needOf({ per10, atLeast }: WaterNow, system: UnitSystem): Phrase {
+  if (per10.verdict === "too wet") return say.tooWetInShort();
   const inAll = massFigureText(perTen(per10.inAllKg, system), system, atLeast);
-  return per10.verdict === "hold"
-    ? `none yet, ${inAll} in all`
-    : `${massText(tenth(per10.nowKg, system), system)} now, about ${inAll} in all`;
+  const first = per10.verdict === "hold" ? "" : massText(tenth(per10.nowKg, system), system);
+  return say.needInShort(first, inAll);
 }
 const range = ({ value, low, high }: Figure, unit?: string): string =>
   printFigure({

@@ -214,7 +214,7 @@ test.each([
   ["No. 41", "sand/sieve-number-unknown", "No. 40"],
   ["No. 4000", "sand/sieve-number-unknown", "No. 635"],
   ["BS 61", "sand/sieve-number-unknown", "BS 60"],
-  ["sieve 40", "sand/sieve-number-unknown", "No. 40"],
+  ["sieve 40", "sand/sieve-unknown", "No. 40"],
   ["40#", "sand/sieve-unknown", "No. 40"],
   ["pann", "sand/sieve-unknown", '"pan"'],
   ["lid", "sand/sieve-unknown", "0.425 mm"],
