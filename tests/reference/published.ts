@@ -25,6 +25,8 @@ export type Agreement =
   | { readonly share: number }
   /** All of theirs lie between our two figures, or ours between their two. */
   | { readonly between: "ours" | "theirs" }
+  /** None of theirs lies between our two figures: what we say does not hold there, and must not claim to. */
+  | { readonly beyond: "ours" }
   /** The printed figure does not follow from its own input; this does. */
   | { readonly instead: readonly string[] };
 
@@ -95,6 +97,7 @@ export function judge(row: Published): Judged {
   if (misprint !== (row.tag === "misprint") && (misprint || row.tag === "misprint"))
     return { row, ours, agreed: "", faults: ["a misprint says what stands instead, and nothing else does"] };
   if (row.agree && "between" in row.agree) return judgeBetween(row, ours, row.agree.between);
+  if (row.agree && "beyond" in row.agree) return judgeBeyond(row, ours);
   const against = row.agree && "instead" in row.agree ? row.agree.instead : row.theirs;
   const faults = against.length === ours.length ? [] : [`${against.length} figures against ${ours.length}`];
   against.forEach((text, k) => {
@@ -126,6 +129,16 @@ function judgeBetween(row: Published, ours: readonly (number | string)[], whose:
   for (const value of inner)
     if (!(ends[0]! <= value && value <= ends[1]!)) faults.push(`${value} outside ${ends.join(" to ")}`);
   return { row, ours, agreed: whose === "ours" ? "theirs inside ours" : "ours inside theirs", faults };
+}
+
+function judgeBeyond(row: Published, ours: readonly (number | string)[]): Judged {
+  const [low, high] = ours.map(Number);
+  const faults = ours.length === 2 ? [] : ["a span has two ends"];
+  for (const text of row.theirs) {
+    const value = printed(text)?.value ?? NaN;
+    if (!(value < low! || value > high!)) faults.push(`${text} within ${low} to ${high}`);
+  }
+  return { row, ours, agreed: "theirs beyond ours", faults };
 }
 
 function inWords(row: Published, ours: readonly (number | string)[]): string {

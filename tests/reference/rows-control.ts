@@ -34,6 +34,16 @@ export const controlRows: readonly Published[] = [
     note: "3·MR/1.128; with the rounded 2.66 it would be 55.8049",
   },
   {
+    figure: "limit of the range over the mean range of two values",
+    source: "montgomery runger",
+    theirs: ["3.267"],
+    ours: () => {
+      const { rangeUpper, meanMovingRange } = individualsChart([0, 1]);
+      return [rangeUpper / meanMovingRange];
+    },
+    tag: "read",
+  },
+  {
     figure: "2.66, as it stands on the trade's cards",
     theirs: ["2.66"],
     ours: () => {

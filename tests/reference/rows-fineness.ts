@@ -155,6 +155,18 @@ export const finenessRows: readonly Published[] = [
     tag: "from memory",
   },
   {
+    figure: "grain size of a wide sand of fineness 88.05, µm: that rule does not hold",
+    source: "ihom",
+    theirs: ["335.78"],
+    ours: () => {
+      const { low, high } = roughSizeUm(88.05).value!;
+      return [low, high];
+    },
+    agree: { beyond: "ours" },
+    tag: "read",
+    note: "ours says that it is for narrow sands",
+  },
+  {
     figure: "KS/JIS factors on the Korean sand",
     source: "korean page",
     theirs: ["124.1"],

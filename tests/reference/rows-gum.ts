@@ -3,10 +3,12 @@
 
 import { combine, spread } from "../../lib/index.ts";
 import { fitPolynomial } from "../../lib/numbers/polynomial-fit.ts";
+import { mean, sampleStandardDeviation } from "../../lib/numbers/summary.ts";
 import { gaugeBlock, impedance, partOf } from "./gum-cases.ts";
 import { thermometer } from "./gum-thermometer.ts";
 import type { Published } from "./published.ts";
 
+const daily = [172, 116, 13, 144, 106, 31, 60, 125, 163, 41].map((millionths) => 10 + millionths / 1e6);
 const parts = ["standard", "difference", "unlike", "gradient"];
 
 export const gumRows: readonly Published[] = [
@@ -112,6 +114,26 @@ export const gumRows: readonly Published[] = [
     },
     tag: "from memory",
     note: "readings read",
+  },
+  {
+    figure: "ten daily means of a voltage: mean, V; deviation, µV",
+    source: "gum h5",
+    theirs: ["10.000097", "57"],
+    ours: () => [mean(daily), 1e6 * sampleStandardDeviation(daily)],
+    tag: "read",
+  },
+  {
+    figure: "ends of a normal source at 95 and 99 %, of a t with seven degrees at 95 %",
+    source: "abramowitz",
+    theirs: ["1.95996", "2.57583", "2.365"],
+    ours: () => {
+      const normal = combine(({ x }) => x, { x: spread({ mean: 0, sd: 1 }) }, { draws: 65_536 });
+      const t = combine(({ x }) => x, { x: spread({ mean: 0, sd: 1, df: 7 }) }, { draws: 65_536 });
+      return [normal.high, normal.quantile(0.995), t.high];
+    },
+    agree: { within: 1e-3 },
+    tag: "from memory",
+    note: "drawn",
   },
   {
     figure: "t for 95 % of a source with two degrees of freedom",

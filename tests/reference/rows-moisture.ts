@@ -60,7 +60,7 @@ export const moistureRows: readonly Published[] = [
   {
     figure: "moisture of 100 g by three dryings, % of dry mass; their mean",
     source: "sheet 348142560",
-    theirs: ["7.53", "9.89", "7.53", "8.315"],
+    theirs: ["7.53", "9.89", "7.53", "8.31"],
     ours: () => [...onDry(), mean(onDry())],
     tag: "read",
   },

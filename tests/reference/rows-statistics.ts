@@ -44,7 +44,7 @@ export const statisticsRows: readonly Published[] = [
     theirs: ["−1.860813", "17.77647", "0.07939414"],
     ours: () => [asleep().t, asleep().df, asleep().p],
     tag: "read",
-    note: "figures by R, read in the documentation of a package; data read there too",
+    note: "figures by R, read in the comments of a package; data read in public code",
   },
   {
     figure: "the interval of that difference, 95 %",

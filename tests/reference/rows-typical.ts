@@ -59,6 +59,25 @@ export const typicalRows: readonly Published[] = [
       note: "the factor of 2 is our own",
     }),
   ),
+  ...(
+    [
+      ["87.78", 87.78, "6.0"],
+      ["73.49", 73.49, "4.9"],
+    ] as const
+  ).map(
+    ([words, gfn, theirs]): Published => ({
+      figure: `a clayey sand of fineness ${words}: the range that ignores its clay does not hold`,
+      source: "dim",
+      theirs: [theirs],
+      ours: () => {
+        const ignored = permeabilityModel({ gfn, clayPercent: 0 });
+        return [ignored.low!, ignored.high!];
+      },
+      agree: { beyond: "ours" },
+      tag: "read",
+      note: "36 and 56 % clay; with its clay the model refuses it",
+    }),
+  ),
   {
     figure: "strength from clay of four states, psi",
     source: ["icri", "honeyman"],
@@ -146,6 +165,18 @@ export const typicalRows: readonly Published[] = [
     },
     agree: { between: "ours" },
     tag: "read",
+  },
+  {
+    figure: "a hobby recipe, 6.28 % water on 10.71 % clay, lies beyond both peaks",
+    source: "ourpastimes",
+    theirs: ["6.28"],
+    ours: () => {
+      const found = way((100 * 1.2) / 11.2, "water per clay");
+      return [found.strengthPeak!, found.permeabilityPeak!];
+    },
+    agree: { beyond: "ours" },
+    tag: "by hand",
+    note: "masses read",
   },
   {
     figure: "windows of a tailing sand at 4 and 8 % clay, % water",

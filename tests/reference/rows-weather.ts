@@ -79,7 +79,7 @@ export const weatherRows: readonly Published[] = [
     tag: "from memory",
   },
   {
-    figure: "saturation pressure at 300 K, MPa: check value of table 35",
+    figure: "saturation pressure at 300 K, MPa: a check value",
     source: "if97",
     theirs: ["0.353658941e-2"],
     ours: () => [es(300 - 273.15) / 1e6],

@@ -74,6 +74,9 @@ describe("the judge", () => {
     expect(row(["100"], [104], { agree: { share: 0.03 } }).faults).not.toEqual([]);
     expect(row(["2", "9"], [1, 8], { agree: { between: "ours" } }).faults).not.toEqual([]);
     expect(row(["1", "8"], [2, 3], { agree: { between: "theirs" } }).faults).toEqual([]);
+    expect(row(["9"], [2, 3], { agree: { beyond: "ours" } }).faults).toEqual([]);
+    expect(row(["2.5"], [2, 3], { agree: { beyond: "ours" } }).faults).not.toEqual([]);
+    expect(row(["no number"], [2, 3], { agree: { beyond: "ours" } }).faults).not.toEqual([]);
   });
   test("a misprint that follows from its input is none, and none may pass for a figure", () => {
     const misprint = { tag: "misprint", agree: { instead: ["58.62"] } } as const;

@@ -54,7 +54,7 @@ function oursText(mine: number | string, theirs: string | undefined, row: Publis
 
 function line({ row, ours, agreed }: Judged): string {
   const beside = row.agree && "instead" in row.agree ? row.agree.instead : row.theirs;
-  const between = row.agree && "between" in row.agree;
+  const between = row.agree && ("between" in row.agree || "beyond" in row.agree);
   const mine = ours.map((value, k) => oursText(value, between ? undefined : beside[k], row));
   const cells = [
     row.figure,

@@ -35,11 +35,11 @@ export const unchecked: readonly { readonly what: string; readonly why: string }
   },
   {
     what: "Water lost by a heap outdoors",
-    why: "no measured heap was found; the parts of the model are held one by one.",
+    why: "no measured heap is at hand; the parts of the model are held one by one.",
   },
   {
     what: "Weighed blends and the steady state of a heap",
-    why: "no published example was found; mass is held to balance, and the closed form to the steps.",
+    why: "no published example is at hand; mass is held to balance, and the closed form to the steps.",
   },
   {
     what: "JCGM 101:2008 9.3 to 9.5, GUM H.3",
