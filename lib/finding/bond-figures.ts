@@ -81,7 +81,7 @@ function ratio({ tests, recipe }: BatchFigures, clay: ClayMeant | undefined): Or
         m: water,
         c: clay.ofDryMixPercent,
       },
-      plan,
+      { ...plan, as: "water over clay" },
     ),
     atLeast: (tests.moisture?.missing.length ?? recipe?.missing.length ?? 0) > 0,
   };
@@ -113,25 +113,23 @@ function states(
     return { available: none, working: none, mulling: none };
   }
   const read = { s: strength.spread, m: moisture.spread, c: compactability.spread };
-  const of = (pick: (relations: ReturnType<typeof bondRelations>) => number): Spread =>
+  const of = (bond: keyof ReturnType<typeof bondRelations>): Spread =>
     lift(
       ({ s, m, c }) =>
-        pick(bondRelations({ strengthKPa: s, moistureOfDampPercent: m, compactabilityPercent: c })),
+        bondRelations({ strengthKPa: s, moistureOfDampPercent: m, compactabilityPercent: c })[bond],
       read,
+      bond,
     );
-  const available = withModel(
-    of((relations) => relations.availableBondPercent),
-    "available bond",
-  );
-  const working = withModel(
-    of((relations) => relations.workingBondPercent),
-    "working bond",
-  );
+  const available = withModel(of("availableBondPercent"), "available bond");
+  const working = withModel(of("workingBondPercent"), "working bond");
   const atLeast = [strength, moisture, compactability].some(({ missing }) => missing.length > 0);
   return {
     available: { figure: figure(available, plan), atLeast },
     working: { figure: figure(working, plan), atLeast },
-    mulling: { figure: combine(({ a, w }) => (100 * w) / a, { a: available, w: working }, plan), atLeast },
+    mulling: {
+      figure: combine(({ a, w }) => (100 * w) / a, { a: available, w: working }, { ...plan, as: "mulling" }),
+      atLeast,
+    },
   };
 }
 
@@ -150,10 +148,11 @@ function equilibriumOf(
   });
   if (issues.length > 0) return none(issues.map(({ message }) => message).join(" "));
   const relation = withModel(
-    lift(({ clay: live, c }) => equilibriumRelation({ liveClayPercent: live, compactabilityPercent: c }), {
-      clay: clay.ofDryMixPercent,
-      c: compactability.spread,
-    }),
+    lift(
+      ({ clay: live, c }) => equilibriumRelation({ liveClayPercent: live, compactabilityPercent: c }),
+      { clay: clay.ofDryMixPercent, c: compactability.spread },
+      "equilibrium moisture",
+    ),
     "equilibrium moisture",
   );
   const atLeast = compactability.missing.length > 0;
@@ -161,7 +160,11 @@ function equilibriumOf(
     equilibrium: { figure: figure(relation, plan), atLeast },
     moistureAbove: moisture
       ? {
-          figure: combine(({ m, e }) => m - e, { m: moisture.spread, e: relation }, plan),
+          figure: combine(
+            ({ m, e }) => m - e,
+            { m: moisture.spread, e: relation },
+            { ...plan, as: "moisture above" },
+          ),
           atLeast: atLeast || moisture.missing.length > 0,
         }
       : notTested("moisture"),
@@ -177,5 +180,5 @@ function withModel(one: Spread, name: string): Spread {
     source: `the relation of ${name}`,
     says: `the relation of ${name} itself`,
   });
-  return lift(({ one: value, model: factor }) => value * factor, { one, model });
+  return lift(({ one: value, model: factor }) => value * factor, { one, model }, "product of two");
 }

@@ -73,7 +73,11 @@ function differenceOf({ batch, tests, apart }: BatchFigures, test: TestName, met
     (one) => one.test === test && (one.method ?? "a method that is not said") === method,
   );
   if (!usual || !other) return [];
-  const { value, low, high } = combine(({ a, b }) => a - b, { a: other.spread, b: usual.spread });
+  const { value, low, high } = combine(
+    ({ a, b }) => a - b,
+    { a: other.spread, b: usual.spread },
+    { as: "a less b" },
+  );
   const text = printFigure({
     value,
     low: Math.min(low, value),

@@ -143,7 +143,13 @@ function surfaceOf(heap: WeatherLog["heap"], massKg: Figure): Pick<StandingHeap,
   if (heap?.exposedM2) return { exposedM2: inputOf(heap.exposedM2, "the open surface") };
   if (!heap?.depthMm) return {};
   const depth = inputOf(heap.depthMm, "the depth of the sand");
-  return { exposedM2: lift(({ kg, mm }) => kg / LOOSE_KG_M3 / (mm / 1000), { kg: massKg, mm: depth }) };
+  return {
+    exposedM2: lift(
+      ({ kg, mm }) => kg / LOOSE_KG_M3 / (mm / 1000),
+      { kg: massKg, mm: depth },
+      "surface by depth",
+    ),
+  };
 }
 
 /** Why the model says nothing there, as the rest of a sentence; undefined where it does. */

@@ -23,6 +23,7 @@ export type Values<Given extends Inputs> = Given extends readonly Input[]
  * fn: a plain function of numbers; it must be pure, and must not keep the record or list it is given.
  * inputs: spreads, figures of an earlier combine, or plain numbers, by name or in a list.
  * draws: 4,096 unless another power of two is asked for. Nothing is drawn until a property is read.
+ * as: as of lift, where the same figure is asked for again and again.
  * Method: propagation of distributions (JCGM 101:2008) with stratified scores.
  * Example: combine(({ wet, dry }) => (100 * (wet - dry)) / wet,
  *   { wet: spread("52.4 ± 0.1 g"), dry: spread("50.6 ± 0.1 g") }) → mean 3.435, low 3.144, high 3.727
@@ -30,9 +31,9 @@ export type Values<Given extends Inputs> = Given extends readonly Input[]
 export function combine<const Given extends Inputs>(
   fn: (values: Values<Given>) => number,
   inputs: Given,
-  options: { readonly draws?: number } = {},
+  options: { readonly draws?: number; readonly as?: string } = {},
 ): Figure {
-  return figure(lift(fn, inputs), options);
+  return figure(lift(fn, inputs, options.as), options);
 }
 
 /**

@@ -56,12 +56,15 @@ export function firstDoseKg(
 ): FirstDose {
   const { heapKg, fromOfDampPercent, toOfDampPercent } = wetting;
   const inputs = { heapKg, fromOfDampPercent, toOfDampPercent };
-  return doseOf(combine(waterNeedKg, inputs, options), combine(lossKg, inputs, options), () =>
-    dryMixToAddKg({
-      heapKg: middle(heapKg),
-      fromOfDampPercent: middle(fromOfDampPercent),
-      toOfDampPercent: middle(toOfDampPercent),
-    }),
+  return doseOf(
+    combine(waterNeedKg, inputs, { ...options, as: "water need" }),
+    combine(lossKg, inputs, { ...options, as: "water to lose" }),
+    () =>
+      dryMixToAddKg({
+        heapKg: middle(heapKg),
+        fromOfDampPercent: middle(fromOfDampPercent),
+        toOfDampPercent: middle(toOfDampPercent),
+      }),
   );
 }
 
@@ -113,11 +116,17 @@ export function firstDoseByCompactabilityKg(
     fromCompactabilityPercent: middles.from,
     toCompactabilityPercent: middles.to,
   });
-  const needKg = combine((values) => waterNeedKg(wettingOf(values)), inputs, options);
+  const needKg = combine((values) => waterNeedKg(wettingOf(values)), inputs, {
+    ...options,
+    as: "water need by compactability",
+  });
   if (middles.moisture >= WET_FROM) return { verdict: "hold", nowKg: 0, inAllKg: needKg };
   return doseOf(
     needKg,
-    combine((values) => lossKg(wettingOf(values)), inputs, options),
+    combine((values) => lossKg(wettingOf(values)), inputs, {
+      ...options,
+      as: "water to lose by compactability",
+    }),
     () => dryMixToAddKg(wettingOf(middles)),
   );
 }

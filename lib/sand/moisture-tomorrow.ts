@@ -12,11 +12,11 @@ import { type StandingHeap, type WaterLost, waterLostKg } from "./water-lost.ts"
  */
 export function moistureAfter(heap: StandingHeap): WaterLost & { readonly moistureOfDampPercent: Figure } {
   const lost = waterLostKg(heap);
-  const after = lift(({ m, w, l }) => moistureLeft(m, w, l), {
-    m: heap.heapKg,
-    w: heap.moistureOfDampPercent,
-    l: lost.figure,
-  });
+  const after = lift(
+    ({ m, w, l }) => moistureLeft(m, w, l),
+    { m: heap.heapKg, w: heap.moistureOfDampPercent, l: lost.figure },
+    "moisture left",
+  );
   return { ...lost, moistureOfDampPercent: figure(after) };
 }
 
@@ -42,12 +42,14 @@ export function temperTonight(heap: StandingHeap): WaterLost & { readonly moistu
   for (let round = 0; round < 2; round++) {
     const middle = rise({ m: middleOf(heap.heapKg), w: middleOf(wanted), l: lost.figure.value });
     const up: number = middle - middleOf(wanted);
-    start = lift(({ w }) => w + up, { w: wanted });
+    start = lift(({ w }) => w + up, { w: wanted }, `moisture raised by ${up}`);
     lost = waterLostKg({ ...heap, moistureOfDampPercent: start });
   }
   return {
     ...lost,
-    moistureOfDampPercent: figure(lift(rise, { m: heap.heapKg, w: wanted, l: lost.figure })),
+    moistureOfDampPercent: figure(
+      lift(rise, { m: heap.heapKg, w: wanted, l: lost.figure }, "moisture to temper to"),
+    ),
   };
 }
 

@@ -1,5 +1,6 @@
 // A plate that gives off all its heat into sand on both sides: how hot the sand gets, and how deep.
 
+import { kept } from "../quantity/kept.ts";
 import { diffusivityM2S, type MetalHeat, type SandHeat } from "./moulding-heat.ts";
 import { requireAboveZero } from "./require.ts";
 
@@ -37,12 +38,18 @@ export function plateHeatedDepths({
 }): readonly { readonly targetC: number; readonly perHalf: number; readonly sandKgPerKg: number }[] {
   requireAboveZero("plateHeatedDepths", { aboveFreezing: pouredC - metal.freezesC });
   for (const targetC of targetsC) requireAboveZero("plateHeatedDepths", { aboveStart: targetC - SAND_C });
-  const peaks = peaksBeside(metal, sand, pouredC, Math.min(...targetsC));
+  const lowestC = Math.min(...targetsC);
+  const key = JSON.stringify([metal, sand, pouredC, lowestC]);
+  const peaks = known.get(key) ?? peaksBeside(metal, sand, pouredC, lowestC);
+  known.set(key, peaks);
   return targetsC.map((targetC) => {
     const perHalf = depthPast(peaks, targetC, stepOf(metal)) / HALF_MM;
     return { targetC, perHalf, sandKgPerKg: (perHalf * sand.densityKgM3) / metal.densityKgM3 };
   });
 }
+
+/** A page asks for the same few metals and sands again and again. */
+const known = kept<Float64Array>(200_000, (peaks) => 4 * peaks.length);
 
 /** Peak temperature at each step of depth, the face first, run until nothing warms past the lowest target any more. */
 function peaksBeside(metal: MetalHeat, sand: SandHeat, pouredC: number, lowestC: number): Float64Array {

@@ -144,7 +144,13 @@ export function waterLostKg(heap: StandingHeap): WaterLost {
   const air = { airC: middle.airC, relativeHumidityPercent: middle.humidity };
   const wetC = wetBulbCelsius(air);
   return {
-    figure: figure(lift(lost as (values: { readonly [name: string]: number }) => number, inputs)),
+    figure: figure(
+      lift(
+        lost as (values: { readonly [name: string]: number }) => number,
+        inputs,
+        `water lost, ${shape}, ${cover}`,
+      ),
+    ),
     openWater: {
       wetBulbKg: openOf(middle, saturationPressurePa(wetC) - vapourPressurePa(air), wetC),
       airKg: openOf(middle, lackOf(middle), middle.airC),

@@ -125,16 +125,21 @@ function chancesAt(
   { count, with: drawnWith }: CurveDraws,
   grid: readonly number[],
 ): readonly ChanceAt[] {
-  const drawn = drawnWith(knownForChance);
+  const flat = new Float64Array(count);
+  const drawn = drawnWith(knownForChance).map(({ coefficients: [level, slope, bend = flat], batch }) => ({
+    middle: batch.map((value, i) => value + level![i]!),
+    slope: slope!,
+    bend,
+  }));
+  const missed = new Uint8Array(count);
   return grid.map((x) => {
-    const missed = new Uint8Array(count);
+    missed.fill(0);
     const each = curves.map(({ curve, low, high }, k) => {
-      const { coefficients, batch } = drawn[k]!;
-      const row = curve.row(x);
+      const { middle, slope, bend } = drawn[k]!;
+      const [, u, square = 0] = curve.row(x) as readonly [number, number, number?];
       let met = 0;
       for (let i = 0; i < count; i++) {
-        let y = batch[i]!;
-        for (let j = 0; j < row.length; j++) y += row[j]! * coefficients[j]![i]!;
+        const y = middle[i]! + u * slope[i]! + square * bend[i]!;
         if (y >= low && y <= high) met++;
         else missed[i] = 1;
       }

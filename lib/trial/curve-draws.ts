@@ -56,20 +56,26 @@ export function drawCurves(curves: readonly CurveToDraw[], count: number): Curve
       bias: bias ? keptDraws(bias, count) : undefined,
     };
   });
+  const columnsWith = (known: number): readonly DrawnCurve[] =>
+    drawn.map(({ fit, steps, chiSquare, deviation, block, bias }) => {
+      const df = fit.degreesOfFreedom;
+      const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
+      const coefficients = steps.map((step, j) =>
+        step.map((value, i) => fit.coefficients[j]! + value * widen[i]! + (j === 0 && bias ? bias[i]! : 0)),
+      );
+      return {
+        coefficients,
+        batch: deviation.map((value, i) => value * fit.residualSd * widen[i]! + (block?.(known, i) ?? 0)),
+      };
+    });
+  const made = new Map<number, readonly DrawnCurve[]>();
   return {
     count,
-    with: (known) =>
-      drawn.map(({ fit, steps, chiSquare, deviation, block, bias }) => {
-        const df = fit.degreesOfFreedom;
-        const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
-        const coefficients = steps.map((step, j) =>
-          step.map((value, i) => fit.coefficients[j]! + value * widen[i]! + (j === 0 && bias ? bias[i]! : 0)),
-        );
-        return {
-          coefficients,
-          batch: deviation.map((value, i) => value * fit.residualSd * widen[i]! + (block?.(known, i) ?? 0)),
-        };
-      }),
+    with(known) {
+      const columns = made.get(known) ?? columnsWith(known);
+      made.set(known, columns);
+      return columns;
+    },
   };
 }
 
