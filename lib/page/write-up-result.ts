@@ -24,12 +24,13 @@ export function writeUpResult(
   const grain = grainCharts(sands, []).filter(({ name }) => name === "grain-curve");
   const charted = (charts: readonly Chart[]) => charts.map((chart): Block => ({ kind: "chart", chart }));
   return [
-    ...(report.rows.length > 0 ? [evidenceOf(trialResult(report, units))] : []),
+    // What was asked first; it also fills the sheet that the tall curves leave.
     {
       role: "result",
       title: "One against the other",
       blocks: charted(apart.map(({ chart }) => chart)),
     },
+    ...(report.rows.length > 0 ? [evidenceOf(trialResult(report, units))] : []),
     {
       role: "result",
       title: sands.length === 1 ? "The grain of the sand" : "The grain of the sands",
