@@ -1,4 +1,4 @@
-// Control charts against the worked examples of a handbook, and against published rates of false alarms.
+// Control charts against the worked examples of a handbook, and a river; rates of false alarms are rows of rows-control.ts.
 
 import { expect, test } from "vitest";
 import { changePoint } from "../../lib/numbers/change-point.ts";
@@ -7,12 +7,6 @@ import { ewma } from "../../lib/numbers/ewma.ts";
 import { individualsChart } from "../../lib/numbers/individuals-chart.ts";
 import { seeded } from "../seeded.ts";
 import { departures, flowRate, nile, weighted } from "./control-data.ts";
-import {
-  chartRunLength,
-  departuresRunLength,
-  weightedRunLength,
-  weightedRunLengthDrawn,
-} from "./run-lengths.ts";
 
 test("individuals and moving range: flow rate of ten batches (NIST/SEMATECH e-Handbook 6.3.2.2, read)", () => {
   const chart = individualsChart(flowRate);
@@ -52,46 +46,6 @@ test("sum of departures of twenty values (NIST/SEMATECH e-Handbook 6.3.2.3, read
   expect(chart.signals.map(({ at }) => at + 1)).toEqual([14, 15, 16, 17, 18, 19, 20]);
   expect(chart.signals.every(({ side, since }) => side === "above" && since + 1 === 13)).toBe(true);
   expect(chart.above[13]).toBeCloseTo(4.94, 4);
-});
-
-test.each([
-  ["three-sigma limits alone: one in 370.4 (any text, 1/0.0027)", ["outside"], 370.4],
-  [
-    "limits and the run of eight: one in 152.73 (Champ & Woodall 1987, from memory)",
-    ["outside", "run"],
-    152.73,
-  ],
-  ["the run of eight alone: one in 255 (2⁸ − 1, by hand)", ["run"], 255],
-] as const)("false alarms of %s", (_name, rules, published) => {
-  const found = chartRunLength(rules, { run: 8 });
-  expect(Math.abs(found.mean - published)).toBeLessThan(3.5 * found.error);
-  expect(found.error / found.mean).toBeLessThan(0.08);
-});
-
-test("false alarms of six that rise or fall: one in about 420", () => {
-  // Of rises alone the mean is 1/Σ(1/(6j)! − 1/(6j + 1)!) = 840 (David & Barton, Combinatorial Chance, 1962, from memory);
-  // rises and falls exclude each other at once, so both together come nearly twice as often.
-  const rises = 1 / (1 / 720 - 1 / 5040);
-  expect(rises).toBeCloseTo(840, 0);
-  const found = chartRunLength(["trend"], { trend: 6 });
-  expect(Math.abs(found.mean - rises / 2)).toBeLessThan(3.5 * found.error + 5);
-});
-
-test("false alarms of the sum of departures: 168 with a limit of 4, 465 with 5 (Montgomery, from memory)", () => {
-  for (const [limit, published] of [
-    [4, 168],
-    [5, 465],
-  ] as const) {
-    const found = departuresRunLength(limit);
-    expect(Math.abs(found.mean - published)).toBeLessThan(3.5 * found.error);
-  }
-});
-
-test("false alarms of the weighted mean: 500 with λ 0.2 and 2.962 (Lucas & Saccucci 1990, from memory)", () => {
-  expect(Math.abs(weightedRunLength(0.2, 2.962) - 500)).toBeLessThan(5);
-  const found = weightedRunLengthDrawn();
-  // Limits that are narrow at first see a little earlier than the limits in the end that the 500 is of.
-  expect(Math.abs(found.mean - 500)).toBeLessThan(3.5 * found.error + 15);
 });
 
 test("a change point in the annual flow of the Nile, 1871 to 1970: after 1898 (Cobb 1978; data from memory)", () => {

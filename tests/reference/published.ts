@@ -19,8 +19,8 @@ export type Tag = (typeof tags)[number];
 export type Agreement =
   /** Each to so many leading digits at least. */
   | { readonly digits: number }
-  /** Each within so much, in the unit of the figure. */
-  | { readonly within: number }
+  /** Each within so much, in the unit of the figure; a function where the scatter of simulated rows says how much. */
+  | { readonly within: number | (() => number) }
   /** Each within such a share of it. */
   | { readonly share: number }
   /** All of theirs lie between our two figures, or ours between their two. */
@@ -116,7 +116,8 @@ function holds(mine: number | string, text: string, agree: Agreement | undefined
   const off = Math.abs(mine - theirs.value);
   if (agree && "digits" in agree)
     return toTheDigit(mine, theirs) || digits(mine, theirs.value) >= agree.digits;
-  if (agree && "within" in agree) return off <= agree.within;
+  if (agree && "within" in agree)
+    return off <= (typeof agree.within === "number" ? agree.within : agree.within());
   if (agree && "share" in agree) return off <= agree.share * Math.abs(theirs.value);
   return toTheDigit(mine, theirs);
 }

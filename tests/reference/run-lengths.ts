@@ -12,15 +12,15 @@ export interface RunLength {
   readonly error: number;
 }
 
-/** Mean number of values until the first signal, and its standard error, over rows of a scatter of 1. */
 const kept = new Map<string, RunLength>();
-/** Worked out once for all tests that ask. */
+/** Worked out once for all rows and tests that ask. */
 function once(name: string, work: () => RunLength): RunLength {
   const found = kept.get(name) ?? work();
   kept.set(name, found);
   return found;
 }
 
+/** Mean number of values until the first signal, and its standard error, over rows of a scatter of 1. */
 function runLengths(rows: number, firstOf: (row: number[]) => number): RunLength {
   const random = seeded(20260607);
   const lengths = Array.from({ length: rows }, () => {
@@ -60,6 +60,9 @@ export const departuresRunLength = (limit: number): RunLength =>
   );
 export const weightedRunLengthDrawn = (): RunLength =>
   once("weighted", () => runLengths(250, (row) => ewma(row, { target: 0, sd: 1 }).signals[0]?.at ?? -1));
+
+/** 3.5 standard errors; none at all where the simulation scatters too widely to tell anything. */
+export const scatterOf = ({ mean, error }: RunLength): number => (error / mean < 0.08 ? 3.5 * error : 0);
 
 /** Mean run length of a weighted mean by S. V. Crowder's integral equation (1987), by 61 cells. */
 export function weightedRunLength(weight: number, width: number): number {
