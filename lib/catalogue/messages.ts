@@ -9,6 +9,7 @@ import * as cautions from "../finding/cautions.ts";
 import * as compareMessages from "../finding/compare-messages.ts";
 import * as comparisonMessages from "../finding/comparison-messages.ts";
 import * as diaryMessages from "../finding/diary-messages.ts";
+import * as diaryPhrases from "../finding/diary-phrases.ts";
 import type { Caution } from "../finding/finding.ts";
 import * as grainMessages from "../finding/grain-messages.ts";
 import * as guideFirstStages from "../finding/guide-first-stages.ts";
@@ -143,6 +144,7 @@ const files: readonly object[] = [
   compareMessages,
   comparisonMessages,
   diaryMessages,
+  diaryPhrases,
   grainMessages,
   guideFirstStages,
   guideHeapStages,

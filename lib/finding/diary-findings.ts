@@ -1,9 +1,12 @@
 // What the diary of a heap says: what is steady, what has moved, what is due, and how far to trust it.
 
+import type { Phrase } from "../phrase.ts";
 import { changingClayPercent, changingSandPercent, type DiaryEvent } from "../trial/control-events.ts";
 import { type Controlled, type ControlReport, leastValues } from "../trial/control-report.ts";
 import { listed } from "./batch-names.ts";
 import * as say from "./diary-messages.ts";
+import type { Marked } from "./diary-phrases.ts";
+import * as phrase from "./diary-phrases.ts";
 import { capitalName, type DiaryPrint, diaryInOwnUnits, plainNumber } from "./diary-print.ts";
 import { falseAlarmSentences, signalSentences } from "./diary-signals.ts";
 import { endsOf } from "./ends.ts";
@@ -66,7 +69,7 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
         name,
         mean,
         limitsText(one, print),
-        `${countOf(values.length - baseline)} after its baseline ${values.length - baseline === 1 ? "lies" : "lie"}`,
+        phrase.afterBaseline(String(values.length - baseline)),
         because,
       );
     case "moved":
@@ -78,7 +81,7 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
       return told(name, recentText(one, print), side, mean, because);
     }
     case "signal passed": {
-      const often = `Of 100 heaps that have not moved, about ${Math.round(one.falseAlarms?.any ?? 0)} show one by now.`;
+      const often = phrase.oftenByNow(String(Math.round(one.falseAlarms?.any ?? 0)));
       return say.signalPassed(name, mean, often, because);
     }
     case "unsteady":
@@ -91,32 +94,35 @@ function verdict(one: Controlled, print: DiaryPrint): Finding {
   }
 }
 
-/** "between 2.68 and 4.03 % of damp mass"; a limit that no such quantity can pass is told as none. */
-function limitsText({ series, chart }: Controlled, print: DiaryPrint): string {
-  const upper = print.number(chart.upper, series);
-  return chart.lower > 0
-    ? `between ${print.bare(chart.lower, series)} and ${upper}`
-    : `below ${upper} (there is no lower limit above nothing)`;
+/** Between the limits; a limit that no such quantity can pass is told as none. */
+function limitsText({ series, chart }: Controlled, print: DiaryPrint): Phrase {
+  const lower = chart.lower > 0 ? print.bare(chart.lower, series) : "";
+  return phrase.betweenLimits(lower, print.number(chart.upper, series));
 }
 
 /** The mean of the last values, up to eight of them since the baseline, with what their scatter leaves in doubt. */
-function recentText({ series, values, baseline, chart }: Controlled, print: DiaryPrint): string {
+function recentText({ series, values, baseline, chart }: Controlled, print: DiaryPrint): Phrase {
   const last = values.slice(Math.max(baseline, values.length - leastValues));
   const value = last.reduce((all, each) => all + each.value, 0) / last.length;
   if (last.length === 1) {
     const { low, high } = endsOf(last[0]!.spread);
-    return `its last value is ${print.figure(series, { value, low, high }, last[0]!.missing.length > 0)}`;
+    return phrase.lastValueIs(print.figure(series, { value, low, high }, last[0]!.missing.length > 0));
   }
   const half = (1.96 * chart.meanMovingRange) / 1.128 / Math.sqrt(last.length);
-  return `its last ${last.length} values have a mean of ${print.figure(series, { value, low: value - half, high: value + half })}`;
+  const mean = print.figure(series, { value, low: value - half, high: value + half });
+  return phrase.lastValuesMean(String(last.length), mean);
 }
 
-function baselineSentence({ baseline, values, since, doubt, series }: Controlled, print: DiaryPrint): string {
+function baselineSentence({ baseline, values, since, doubt, series }: Controlled, print: DiaryPrint): Phrase {
   const [from, to] = [values[0]!.date, values[baseline - 1]!.date];
-  const why = since
-    ? `the first since the heap was changed on ${since.date} (${since.kind})`
-    : "the first of the log";
-  return `Baseline: ${baseline} values, ${from} to ${to}, ${why}; each limit is known to ± ${print.about(doubt.limit, series)} (95 %).`;
+  return phrase.baselineOf(
+    String(baseline),
+    from,
+    to,
+    since?.date ?? "",
+    since?.kind ?? "",
+    print.about(doubt.limit, series),
+  );
 }
 
 function suggestion(
@@ -127,34 +133,32 @@ function suggestion(
   if (!change?.suggested) return [];
   const [low, high] = changeDays({ values, change });
   const { shift, before, after, p, pOverAll } = change;
-  const few = p <= 0.001 ? "fewer than 1 in 1000" : `about ${plainNumber(100 * p)} in 100`;
-  const is = p <= 0.001 ? "at most" : "=";
+  const share = p <= 0.001 ? "" : plainNumber(100 * p);
   return [
     say.changeSuggested(
       nameOf(series),
-      low === high ? `on about ${high}` : `after ${low} and by ${high} (95 %)`,
+      phrase.changedBetween(low, high),
       print.bare(before, series),
       print.number(after, series),
       print.figure(series, shift),
       [
-        `Of shuffled rows of these values ${few} split as clearly (p ${is} ${plainNumber(p)}; ${plainNumber(pOverAll)} over all charts of this page).`,
+        phrase.shuffledRows(share, plainNumber(p), plainNumber(pOverAll)),
         ...marksOf([low, high], events),
-        ...(together ? ["Neighbouring values go together here, which makes p too small."] : []),
+        ...(together ? [phrase.togetherMakesPSmall()] : []),
       ],
     ),
   ];
 }
 
 /** What the log marks in those days, and the last mark before them: to be looked at, not to be believed. */
-function marksOf([low, high]: readonly [string, string], events: readonly DiaryEvent[]): string[] {
-  const told = ({ date, kind, note }: DiaryEvent): string =>
-    `${kind === "block" ? "another block" : kind === "note" ? "a remark" : kind} on ${date}${note === undefined ? "" : `, "${note}"`}`;
+function marksOf([low, high]: readonly [string, string], events: readonly DiaryEvent[]): Phrase[] {
+  const marked = ({ date, kind, note }: DiaryEvent): Marked => ({ date, kind, note });
   const inside = events.filter(({ date }) => date >= low && date <= high);
   const before = events.findLast(({ date }) => date < low);
   return [
     inside.length > 0
-      ? `Marked in those days: ${listed(inside.map(told))}.`
-      : `Nothing is marked in those days${before ? `; the last mark before them is ${told(before)}` : ""}.`,
+      ? phrase.markedInThoseDays(inside.map(marked))
+      : phrase.nothingMarked(before && marked(before)),
   ];
 }
 
@@ -203,15 +207,11 @@ function rigs(series: Controlled["series"]): Finding[] {
 
 function dueFindings({ due }: ControlReport): Finding[] {
   return due.map(({ property, lastDate, days, everyDays, by }) => {
-    const daysText = (count: number): string => (count === 1 ? "1 day" : `${plainNumber(count)} days`);
     const waited =
       lastDate === undefined || days === undefined
-        ? "the log holds no such test"
-        : `last tested on ${lastDate}, ${daysText(days)} before the log's last day`;
-    const rule =
-      by === "asked"
-        ? `the log asks for it every ${daysText(everyDays)}`
-        : `usual in this log is every ${daysText(everyDays)}`;
+        ? phrase.neverTested()
+        : phrase.lastTested(lastDate, plainNumber(days));
+    const rule = phrase.askedEvery(by === "asked", plainNumber(everyDays));
     return say.due(capitalName(property), waited, rule);
   });
 }
