@@ -49,6 +49,10 @@ const steps = 40;
 export function pointsChart(input: PointsChartInput): Chart {
   const { name, x, labels, curve, band, title } = input;
   const ys = [input.y].flat();
+  invariant(
+    x && ys.every(Boolean),
+    `a column of the chart "${name}" is not there: look at the name it is taken by`,
+  );
   const xs = onlyFigures(x);
   const panels = ys.map((y, k): SheetPanel => {
     invariant(y.values.length === xs.length, `"${y.title}" has a row for each of "${x.title}"`);

@@ -16,7 +16,7 @@ export interface ColumnTableInput {
 /**
  * A table of columns: figures rounded to their ± (half of the 95 % interval) and aligned at the decimal mark, numbers
  * without a ± with four digits, texts as they are, nothing where nothing was measured. CSV and JSON keep the plain
- * numbers. Columns of unlike length throw Misuse.
+ * numbers. Columns of unlike length, and one that is not there, throw Misuse.
  * @example
  * columnTable({
  *   name: "bags",
@@ -28,6 +28,9 @@ export interface ColumnTableInput {
  * }).rows.length // 2
  */
 export function columnTable({ name, caption, columns }: ColumnTableInput): TableBlock {
+  columns.forEach((column, k) => {
+    invariant(column, `column ${k + 1} of the table "${name}" is not there: look at the name it is taken by`);
+  });
   const rows = columns[0]?.values.length ?? 0;
   for (const { title, values } of columns)
     invariant(values.length === rows, `"${title}" has ${values.length} rows, the first column ${rows}`);

@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
+import { amount } from "../quantity/amount.ts";
 import { moistureOfDampPercent, moistureStepPercent } from "./moisture.ts";
 import { grams, short } from "./short-figure.ts";
 
@@ -24,7 +25,11 @@ export function moistureIssues(weighing: {
   const { dampG, dryG, stepG } = weighing;
   const percent = moistureOfDampPercent(weighing);
   const issues: Issue[] = [];
-  if (percent < 0) issues.push(dryAboveDamp(grams(dampG), grams(dryG)));
+  if (percent < 0) {
+    // Weighings that round alike would not be seen to differ.
+    const digits = short(dampG) === short(dryG) ? 8 : 3;
+    issues.push(dryAboveDamp(amount(dampG, "g", digits), amount(dryG, "g", digits)));
+  }
   if (percent > WET_PERCENT) issues.push(veryWet(short(percent)));
   if (stepG !== undefined) {
     const off = moistureStepPercent({ stepG, dampG });

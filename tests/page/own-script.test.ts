@@ -88,6 +88,16 @@ test("columns that do not go together are the script's mistake", () => {
   expect(() => curveThrough(texts, rise)).toThrow(/is a text/);
 });
 
+test("a column that is not there is named by its place or by its chart", () => {
+  const nothing = undefined as unknown as typeof water;
+  expect(() => columnTable({ name: "rows", caption: "Rows", columns: [water, nothing] })).toThrow(
+    /column 2 of the table "rows" is not there/,
+  );
+  expect(() => pointsChart({ name: "swelling", x: water, y: nothing })).toThrow(
+    /chart "swelling" is not there/,
+  );
+});
+
 test("a section takes texts, charts, tables, findings and cautions in the order given", () => {
   const chart = pointsChart({ name: "swelling", x: water, y: rise });
   const table = columnTable({ name: "rows", caption: "Rows", columns: [water] });

@@ -27,6 +27,8 @@ test("a nearly dry sample can be drawn about, below zero too", () => {
 
 test("readings that cannot be are told, with what to do", () => {
   expect(codes(50, 52)).toEqual(["sand/dry-above-damp"]);
+  // Three figures would print both alike.
+  expect(moistureIssues({ dampG: 148.5, dryG: 148.6 })[0]!.message).toMatch(/148\.6 g.*148\.5 g/);
   expect(codes(50, 48)).toEqual([]);
   expect(codes(50, 40)).toEqual(["sand/moisture-not-of-a-moulding-sand"]);
   expect(moistureIssues({ dampG: 50, dryG: 52 })[0]!.remedy).toContain("swapped");
