@@ -93,8 +93,8 @@ function agreeing(ours: number, theirs: Printed): number {
 
 export function judge(row: Published): Judged {
   const ours = row.ours();
-  const misprint = row.agree && "instead" in row.agree;
-  if (misprint !== (row.tag === "misprint") && (misprint || row.tag === "misprint"))
+  const misprint = row.agree !== undefined && "instead" in row.agree;
+  if (misprint !== (row.tag === "misprint"))
     return { row, ours, agreed: "", faults: ["a misprint says what stands instead, and nothing else does"] };
   if (row.agree && "between" in row.agree) return judgeBetween(row, ours, row.agree.between);
   if (row.agree && "beyond" in row.agree) return judgeBeyond(row, ours);
