@@ -22,6 +22,7 @@ export const stages: { readonly [stage: string]: string } = {
   quantity: "Quantities: a number with its unit and its ±",
   numbers: "Plain numbers: sums, fits, tests",
   issue: "What can be wrong, and where",
+  catalogue: "Messages and other words of the library",
 };
 
 /** All that folder/index.d.ts exports, by stage and then in its order; undefined where it is not there. */

@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { declarationIn } from "../../lib/disk/declaration.ts";
 import { commentParts } from "../../lib/disk/reference-comment.ts";
-import { type ReferenceEntry, referenceEntries } from "../../lib/disk/reference-entries.ts";
+import { type ReferenceEntry, referenceEntries, stages } from "../../lib/disk/reference-entries.ts";
 import { referenceHtml } from "../../lib/disk/reference-html.ts";
 import * as door from "../../lib/index.ts";
 import { built, mullbook, root } from "../cli/mullbook.ts";
@@ -25,6 +25,8 @@ test("every public name is there once, with its declaration", () => {
     .map((name) => name.trim().replace(/^type /, ""))
     .filter((name) => name !== "");
   expect(entries.map(({ name }) => name).sort()).toEqual(exported.sort());
+  // A folder of lib that is new to the public door needs a title there.
+  expect(Object.keys(stages)).toEqual(expect.arrayContaining(entries.map(({ stage }) => stage)));
   for (const { name, signature } of entries) expect(signature).toMatch(new RegExp(`\\b${name}\\b`));
   const runs = entries.filter(({ kind }) => kind !== "type").map(({ name }) => name);
   expect(runs.sort()).toEqual(Object.keys(door).sort());
