@@ -2,7 +2,7 @@
 
 import { heapFigure } from "../log/heap.ts";
 import type { Log, Measured } from "../log/types.ts";
-import { combine } from "../quantity/combine.ts";
+import { combine, type Input } from "../quantity/combine.ts";
 import { type Figure, figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { constant, spread } from "../quantity/spread-of.ts";
@@ -53,6 +53,8 @@ export interface HeapMending {
   readonly atLeast: boolean;
 }
 
+type Part = "clayKg" | "newSandKg" | "waterKg" | "dampAfterKg";
+
 /** Undefined where the log says too little: it needs the heap's mass, moisture measured and wanted, and clay of both. */
 export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMending | undefined {
   const { wanted, measured } = log;
@@ -90,8 +92,18 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
     newSandGfn: sand?.fineness.figure ?? Number.NaN,
     newSandFinesPercent: sand?.fines.percent ?? 0.75,
   };
-  const withSand = (pick: (mend: HeapMend) => number): Figure =>
-    combine((values) => pick(mendHeapUnchecked(values as unknown as HeapToMend)), inputs);
+  const over = (from: { readonly [name: string]: Input }) => {
+    const of = (as: string, pick: (mend: HeapMend) => number): Figure =>
+      combine((values) => pick(mendHeapUnchecked(values as unknown as HeapToMend)), from, {
+        as: `heap mended, ${as}`,
+      });
+    return {
+      part: (name: Part) => of(name, (mend) => mend[name]),
+      keepingMass: (name: keyof HeapMend["keepingMass"]) =>
+        of(`${name} keeping the mass`, ({ keepingMass }) => keepingMass[name]),
+    };
+  };
+  const withSand = over(inputs);
   const middle = Object.fromEntries(
     Object.entries(inputs).map(([name, input]) => [name, typeof input === "number" ? input : input.value]),
   ) as unknown as HeapToMend;
@@ -99,14 +111,8 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
   const withAll = mendHeapUnchecked(middle);
   const apart = isTooMuchAtOnce(withAll.newSandKg, dryKg);
   const noSand = { toGfn: Number.NaN, toFinesOfGrainPercent: Number.NaN };
-  const of = apart
-    ? (pick: (mend: HeapMend) => number): Figure =>
-        combine((values) => pick(mendHeapUnchecked(values as unknown as HeapToMend)), {
-          ...inputs,
-          ...noSand,
-        })
-    : withSand;
-  const water = of(({ waterKg }) => waterKg);
+  const of = apart ? over({ ...inputs, ...noSand }) : withSand;
+  const water = of.part("waterKg");
   return {
     have: [
       { what: "mass, damp", figure: mass.figure, unit: "kg", from: "the log's heap" },
@@ -133,15 +139,15 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
           ]
         : []),
     ],
-    clayKg: of(({ clayKg }) => clayKg),
-    newSandKg: of(({ newSandKg }) => newSandKg),
+    clayKg: of.part("clayKg"),
+    newSandKg: of.part("newSandKg"),
     waterKg: water,
-    dampAfterKg: of(({ dampAfterKg }) => dampAfterKg),
+    dampAfterKg: of.part("dampAfterKg"),
     keepingMass: {
-      throwOutDryKg: of(({ keepingMass }) => keepingMass.throwOutDryKg),
-      clayKg: of(({ keepingMass }) => keepingMass.clayKg),
-      newSandKg: of(({ keepingMass }) => keepingMass.newSandKg),
-      waterKg: of(({ keepingMass }) => keepingMass.waterKg),
+      throwOutDryKg: of.keepingMass("throwOutDryKg"),
+      clayKg: of.keepingMass("clayKg"),
+      newSandKg: of.keepingMass("newSandKg"),
+      waterKg: of.keepingMass("waterKg"),
     },
     atOnce: {
       clayKg: (dryKg * mendLimits.clayOfHeapPercent) / 100,
@@ -154,8 +160,8 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
     sandApart: apart
       ? sandApart(
           {
-            allKg: withSand(({ newSandKg }) => newSandKg),
-            throwOutDryKg: withSand(({ keepingMass }) => keepingMass.throwOutDryKg),
+            allKg: withSand.part("newSandKg"),
+            throwOutDryKg: withSand.keepingMass("throwOutDryKg"),
           },
           mendHeapUnchecked({ ...middle, ...noSand }),
           mendHeapUnchecked({ ...middle, mostNewSandOfHeapPercent: mendLimits.sandOfHeapPercent }),

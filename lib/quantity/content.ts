@@ -6,9 +6,9 @@ import type { Spread } from "./spread.ts";
 /** Longer ones cost more to compare than the draws that they would save. */
 const longest = 100_000;
 
-/** A number without doubt; undefined where its text would not tell it from another. */
+/** A number without doubt; undefined for −0, whose text would not tell it from 0. */
 export function contentOfNumber(value: number): string | undefined {
-  return Number.isFinite(value) && !Object.is(value, -0) ? `${value}` : undefined;
+  return Object.is(value, -0) ? undefined : `${value}`;
 }
 
 /** mean + Σ scale × score. Undefined where a source has no id: it is told apart by identity alone. */

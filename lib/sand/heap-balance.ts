@@ -102,31 +102,59 @@ export function heapAfter(heap: HeapContents, step: HeapStep): HeapContents {
   return draft;
 }
 
-/** heapAfter into the heap itself, without a look at its arguments: for draws. */
+/** heapAfter into the heap itself, without a look at its arguments. */
 export function workIn(heap: HeapDraft, step: HeapStep): void {
-  if (step.kind === "pour") {
-    const killed = heap.liveClayKg * Math.min(1, step.burntKg / dryHeapKg(heap));
-    heap.liveClayKg -= killed;
-    heap.deadClayKg += killed;
-  } else if (step.kind === "lost") {
-    const kept = 1 - Math.min(1, step.dryKg / dryHeapKg(heap));
-    heap.sandKg *= kept;
-    heap.finesKg *= kept;
-    heap.liveClayKg *= kept;
-    heap.deadClayKg *= kept;
-    heap.otherKg *= kept;
-    heap.waterKg *= kept;
-  } else if (step.kind === "clay") {
-    const dry = step.weighedKg * (1 - step.moisturePercent / 100);
-    heap.liveClayKg += (dry * step.livePercent) / 100;
-    heap.deadClayKg += dry * (1 - step.livePercent / 100);
-    heap.waterKg += step.weighedKg - dry;
-  } else if (step.kind === "new sand") {
-    const dry = step.weighedKg * (1 - step.moisturePercent / 100);
-    heap.finesKg += (dry * step.finesPercent) / 100;
-    heap.sandKg += dry * (1 - step.finesPercent / 100);
-    heap.waterKg += step.weighedKg - dry;
-  } else {
-    heap.waterKg = Math.max(0, heap.waterKg + step.kg);
-  }
+  if (step.kind === "pour") burn(heap, step.burntKg);
+  else if (step.kind === "lost") lose(heap, step.dryKg);
+  else if (step.kind === "clay") addClay(heap, step.weighedKg, step.moisturePercent, step.livePercent);
+  else if (step.kind === "new sand")
+    addNewSand(heap, step.weighedKg, step.moisturePercent, step.finesPercent);
+  else addWater(heap, step.kg);
+}
+
+// Each step into the heap itself, without a look at its arguments: for draws, and so without a record for each.
+
+export function burn(heap: HeapDraft, burntKg: number): void {
+  const killed = heap.liveClayKg * Math.min(1, burntKg / dryHeapKg(heap));
+  heap.liveClayKg -= killed;
+  heap.deadClayKg += killed;
+}
+
+export function lose(heap: HeapDraft, dryKg: number): void {
+  const kept = 1 - Math.min(1, dryKg / dryHeapKg(heap));
+  heap.sandKg *= kept;
+  heap.finesKg *= kept;
+  heap.liveClayKg *= kept;
+  heap.deadClayKg *= kept;
+  heap.otherKg *= kept;
+  heap.waterKg *= kept;
+}
+
+export function addClay(
+  heap: HeapDraft,
+  weighedKg: number,
+  moisturePercent: number,
+  livePercent: number,
+): void {
+  const dry = weighedKg * (1 - moisturePercent / 100);
+  heap.liveClayKg += (dry * livePercent) / 100;
+  heap.deadClayKg += dry * (1 - livePercent / 100);
+  heap.waterKg += weighedKg - dry;
+}
+
+export function addNewSand(
+  heap: HeapDraft,
+  weighedKg: number,
+  moisturePercent: number,
+  finesPercent: number,
+): void {
+  const dry = weighedKg * (1 - moisturePercent / 100);
+  heap.finesKg += (dry * finesPercent) / 100;
+  heap.sandKg += dry * (1 - finesPercent / 100);
+  heap.waterKg += weighedKg - dry;
+}
+
+/** Below zero it dries. */
+export function addWater(heap: HeapDraft, kg: number): void {
+  heap.waterKg = Math.max(0, heap.waterKg + kg);
 }

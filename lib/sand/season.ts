@@ -1,7 +1,17 @@
 // A season forecast: pours to come, worked through for every draw of what is not known.
 
 import { drawQuantiles } from "../quantity/draw-summary.ts";
-import { dryHeapKg, type HeapContents, type HeapDraft, heapShares, workIn } from "./heap-balance.ts";
+import {
+  addClay,
+  addNewSand,
+  addWater,
+  burn,
+  dryHeapKg,
+  type HeapContents,
+  type HeapDraft,
+  heapShares,
+  lose,
+} from "./heap-balance.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
 /** One draw of what the heap holds and of how it wears. */
@@ -99,12 +109,13 @@ export function forecastSeason(
   const liveClay = [liveShares(heaps)];
   for (let pour = 1; pour <= plan.pours; pour++) {
     const score = scores(pour);
-    for (const [i, heap] of heaps.entries()) {
+    for (let i = 0; i < heaps.length; i++) {
+      const heap = heaps[i]!;
       const draw = draws[i]!;
       const factor = unevenPour(plan.betweenPours, score[i]!);
-      workIn(heap, { kind: "pour", burntKg: plan.metalKg * draw.burntKgPerKg * factor });
-      workIn(heap, { kind: "lost", dryKg: draw.lostKg });
-      workIn(heap, { kind: "water", kg: -draw.driedKg });
+      burn(heap, plan.metalKg * draw.burntKgPerKg * factor);
+      lose(heap, draw.lostKg);
+      addWater(heap, -draw.driedKg);
       if (plan.mend === "every pour") mend(heap, draw, startKg[i]!, plan, used, i);
     }
     if (wanted) points.push(pointOf(pour, heaps, used));
@@ -164,21 +175,11 @@ function mend(
   const sandKg = Math.max(0, missingKg - clayKg);
   const clay = clayKg / (1 - plan.clayMoisturePercent / 100);
   const sand = sandKg / (1 - plan.newSandMoisturePercent / 100);
-  workIn(heap, {
-    kind: "clay",
-    weighedKg: clay,
-    moisturePercent: plan.clayMoisturePercent,
-    livePercent: plan.clayLivePercent,
-  });
-  workIn(heap, {
-    kind: "new sand",
-    weighedKg: sand,
-    moisturePercent: plan.newSandMoisturePercent,
-    finesPercent: draw.newSandFinesPercent,
-  });
+  addClay(heap, clay, plan.clayMoisturePercent, plan.clayLivePercent);
+  addNewSand(heap, sand, plan.newSandMoisturePercent, draw.newSandFinesPercent);
   const perDry = plan.toMoistureOfDampPercent / (100 - plan.toMoistureOfDampPercent);
   const water = Math.max(0, dryHeapKg(heap) * perDry - heap.waterKg);
-  workIn(heap, { kind: "water", kg: water });
+  addWater(heap, water);
   used.clayKg[i]! += clay;
   used.newSandKg[i]! += sand;
   used.waterKg[i]! += water;

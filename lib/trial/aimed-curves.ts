@@ -6,13 +6,17 @@ import { aimPlace, gridOver } from "./aim.ts";
 import { type AimedCurve, bestPlace } from "./best-place.ts";
 import type { CurveDraws } from "./curve-draws.ts";
 import type { AimToReach } from "./reach.ts";
-import { type TrialProperty, trialProperty } from "./trial-property.ts";
+import { curveThroughRows, type TrialProperty } from "./trial-property.ts";
 
 /** The curve with its range; none for a property without either, nor for one that leans on a published slope. */
 export function aimedCurve(property: TrialProperty): readonly (AimedCurve & AimToReach)[] {
   const { test, curve, bias, wanted } = property;
-  if (!wanted || !curve.fit || test === "moisture" || test === "density") return [];
+  if (!wanted || !curve.fit || !isAimedFor(property)) return [];
   return [{ name: test, test, curve, low: wanted.low, high: wanted.high, ...(bias ? { bias } : {}) }];
+}
+
+function isAimedFor({ test, wanted }: TrialProperty): boolean {
+  return wanted !== undefined && test !== "moisture" && test !== "density";
 }
 
 export interface MovedAim {
@@ -36,10 +40,11 @@ export function influenceOf(
   places: readonly number[],
   aim: number,
 ): { readonly batch: string; readonly shift: number } | undefined {
+  const aimedFor = found.filter(isAimedFor);
   const shifts = rows.map((row, i) => {
     const without = places.map((x, k) => (k === i ? Number.NaN : x));
-    const curves = found.flatMap(({ test, wanted }) =>
-      aimedCurve(trialProperty(test, rows, without, wanted)),
+    const curves = aimedFor.flatMap((property) =>
+      aimedCurve({ ...property, curve: curveThroughRows(property, rows, without) }),
     );
     if (curves.length === 0) return { batch: row.batch.name, shift: 0 };
     const grid = gridOver(

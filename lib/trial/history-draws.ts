@@ -4,7 +4,15 @@ import { normalQuantile } from "../numbers/distributions.ts";
 import { drawsOf, openDrawing } from "../quantity/drawing.ts";
 import type { Drawing, Spread } from "../quantity/spread.ts";
 import { spread } from "../quantity/spread-of.ts";
-import { dryHeapKg, type HeapDraft, workIn } from "../sand/heap-balance.ts";
+import {
+  addClay,
+  addNewSand,
+  addWater,
+  burn,
+  dryHeapKg,
+  type HeapDraft,
+  lose,
+} from "../sand/heap-balance.ts";
 import { unevenPour } from "../sand/season.ts";
 import type { HeapHistory, HistoryEvent } from "./heap-history.ts";
 
@@ -78,19 +86,17 @@ export function historyDraws(history: HeapHistory, count: number, proposal?: Log
       const number = columns[at]!;
       if (event.kind === "pour") {
         const factor = unevenPour(history.betweenPours, number.scatter![i]!);
-        workIn(heap, { kind: "pour", burntKg: Math.max(0, number.metalKg![i]! * burntKgPerKg[i]! * factor) });
-        workIn(heap, { kind: "lost", dryKg: (dryHeapKg(heap) * unwrittenLossPercent[i]!) / 100 });
+        burn(heap, Math.max(0, number.metalKg![i]! * burntKgPerKg[i]! * factor));
+        lose(heap, (dryHeapKg(heap) * unwrittenLossPercent[i]!) / 100);
       } else if (event.kind === "lost") {
-        workIn(heap, { kind: "lost", dryKg: Math.max(0, number.dryKg![i]!) });
+        lose(heap, Math.max(0, number.dryKg![i]!));
       } else if (event.kind === "water") {
-        workIn(heap, { kind: "water", kg: number.kg![i]! });
+        addWater(heap, number.kg![i]!);
       } else if (event.kind === "clay") {
-        const [weighedKg, moisturePercent] = [number.weighedKg![i]!, number.moisturePercent![i]!];
-        workIn(heap, { kind: "clay", weighedKg, moisturePercent, livePercent: 100 });
+        addClay(heap, number.weighedKg![i]!, number.moisturePercent![i]!, 100);
       } else if (event.kind === "new sand") {
-        const [weighedKg, moisturePercent] = [number.weighedKg![i]!, number.moisturePercent![i]!];
         const finesPercent = Math.max(0, newSandFinesPercent[i]!);
-        workIn(heap, { kind: "new sand", weighedKg, moisturePercent, finesPercent });
+        addNewSand(heap, number.weighedKg![i]!, number.moisturePercent![i]!, finesPercent);
       }
     },
   };

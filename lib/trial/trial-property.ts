@@ -62,23 +62,7 @@ export function trialProperty(
   const leftOut = tied.includes(test)
     ? offDensity(rows.map(({ tests }) => tests.density?.value))
     : rows.map(() => false);
-  const y = figures.map((figure, i) => (figure && !leftOut[i] ? figure.value : Number.NaN));
-  const curve = responseCurve(
-    {
-      x,
-      y,
-      blocks: rows.map(({ batch }) => batch.block),
-    },
-    {
-      peaked: peaked.includes(test),
-      ...(published
-        ? {
-            published: (at: readonly number[], of: readonly number[]) =>
-              publishedSlope(test, published, at, of),
-          }
-        : {}),
-    },
-  );
+  const curve = curveThroughRows({ test, figures, leftOut }, rows, x, published);
   return {
     test,
     unit: figures.find((figure) => figure !== undefined)?.unit ?? "",
@@ -90,6 +74,23 @@ export function trialProperty(
     optimum: curve.form === "curve" && peaked.includes(test) ? optimumOf(curve) : undefined,
     wanted,
   };
+}
+
+/** The curve of a property alone, through rows at the places x; NaN leaves a row out. */
+export function curveThroughRows(
+  { test, figures, leftOut }: Pick<TrialProperty, "test" | "figures" | "leftOut">,
+  rows: readonly BatchFigures[],
+  x: readonly number[],
+  published?: TrialAxis,
+): ResponseCurve {
+  const y = figures.map((figure, i) => (figure && !leftOut[i] ? figure.value : Number.NaN));
+  const prior = published && {
+    published: (at: readonly number[], of: readonly number[]) => publishedSlope(test, published, at, of),
+  };
+  return responseCurve(
+    { x, y, blocks: rows.map(({ batch }) => batch.block) },
+    { peaked: peaked.includes(test), ...prior },
+  );
 }
 
 /** What all readings share, about 0: the mean over the batches of the shared part less its middle. */
