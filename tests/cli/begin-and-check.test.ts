@@ -15,7 +15,9 @@ test("a begun log is there, is checked without an error, and is never written ov
   expect(begun.err).toContain("mullbook check my-sands.yaml");
   expect(await mullbook(["check", "my-sands.yaml"], { cwd })).toMatchObject({
     code: 0,
-    out: "my-sands.yaml: nothing wrong; 1 sand, 2 sievings.\n",
+    out: expect.stringMatching(
+      /^my-sands\.yaml: nothing wrong; 1 sand, 2 sievings; fingerprint [\da-f]{8}\.\n$/,
+    ),
     err: "",
   });
 
@@ -101,7 +103,9 @@ test("notes alone leave nothing wrong, and are told all the same", async () => {
   writeFileSync(join(cwd, "log.yaml"), logWith(...soundRows));
   const { code, out } = await mullbook(["check", "log.yaml"], { cwd });
   expect(code).toBe(0);
-  expect(out.trimEnd().split("\n").at(-1)).toBe("log.yaml: nothing wrong, 2 notes; 1 sand, 1 sieving.");
+  expect(out.trimEnd().split("\n").at(-1)).toMatch(
+    /^log\.yaml: nothing wrong, 2 notes; 1 sand, 1 sieving; fingerprint [\da-f]{8}\.$/,
+  );
   expect(out).toMatch(/^log\.yaml:1:1: note: .*usual ranges/m);
 });
 
@@ -129,7 +133,7 @@ test("what a page complains of, check tells as well: both count alike", async ()
   const checked = await mullbook(["check", "log.yaml"], { cwd });
   // The row with 90 g stands on line 15.
   const [crowding] = /^log\.yaml:15:\d+: error: No\. 70: 90 g .* 55 g.*\n.*\n/m.exec(checked.out)!;
-  const count = /log\.yaml: (.*)\.\n$/.exec(checked.out)![1]!;
+  const count = /log\.yaml: (.*); fingerprint [\da-f]{8}\.\n$/.exec(checked.out)![1]!;
   expect({ code: checked.code, count }).toEqual({ code: 1, count: "1 error, 1 warning" });
   const written = await mullbook(["write", "grain-fineness", "log.yaml", "--as", "json"], { cwd });
   expect(written.code).toBe(1);
