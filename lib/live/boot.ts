@@ -1,8 +1,10 @@
-// The only script that a live page runs when it opens: it waits for somebody to change something, then unpacks the rest.
+// The only script that a live page runs when it opens: it tells the figures of charts, and waits for somebody to change
+// something, then unpacks the rest.
 // Bundled by itself, so that it stays short.
 
 import type { LiveSetup } from "../page/live-setup.ts";
 import { fromBase91 } from "./base91.ts";
+import { startCharts } from "./chart-start.ts";
 import { draftHead } from "./drafts.ts";
 import type { Intent, MullbookLive } from "./start.ts";
 
@@ -56,6 +58,7 @@ function hasNews(): boolean {
   }
 }
 
+startCharts();
 if (hasNews()) wake();
 
 async function start(): Promise<void> {

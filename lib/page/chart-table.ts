@@ -74,16 +74,20 @@ function rounded(value: number, decimals: number, unit: string): string {
   return value > 0 && Number(text) === 0 ? `< ${least.toFixed(decimals)}` : text;
 }
 
-/** The table without the columns in which nothing stands: they tell nothing. */
-export function kept({ columns, rows }: ChartTable): {
-  readonly columns: readonly Column[];
-  readonly rows: readonly (readonly Value[])[];
-} {
-  const told = columns.map((_, c) => c).filter((c) => rows.some((row) => row[c] !== "" && isThere(row[c])));
-  return { columns: told.map((c) => columns[c]!), rows: rows.map((row) => told.map((c) => row[c])) };
+/** Numbers of the columns in which something stands: others tell nothing and are left out. */
+export function toldColumns({ columns, rows }: ChartTable): number[] {
+  return columns.map((_, c) => c).filter((c) => rows.some((row) => row[c] !== "" && isThere(row[c])));
 }
 
-function pageColumn({ name, unit }: Column, rows: readonly (readonly Value[])[], c: number): TableColumn {
+function kept(table: ChartTable): { columns: readonly Column[]; rows: readonly Value[][] } {
+  const told = toldColumns(table);
+  return {
+    columns: told.map((c) => table.columns[c]!),
+    rows: table.rows.map((row) => told.map((c) => row[c])),
+  };
+}
+
+function pageColumn({ name, unit }: Column, rows: readonly Value[][], c: number): TableColumn {
   const numbers = rows.every((row) => typeof row[c] !== "string");
   return { head: name, ...(unit === undefined ? {} : { unit }), align: numbers ? "number" : "text" };
 }

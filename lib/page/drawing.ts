@@ -2,6 +2,7 @@
 
 import type { VegaLiteSpec } from "../chart/chart.ts";
 import { fingerprint } from "../log/fingerprint.ts";
+import { readingLines } from "./chart-readings.ts";
 import { everyBlock, type LaidChart, type LaidPage } from "./lay-out.ts";
 
 /** Draws a spec as SVG. */
@@ -16,6 +17,8 @@ export interface Drawings {
   readonly narrow: string;
   /** Of a live page: what tells its spec from any other, at each width. */
   readonly specs?: { readonly wide: string; readonly narrow: string };
+  /** Of a live page: what is told of the places in both drawings, see readingLines. */
+  readonly readings?: string;
 }
 
 /** A chart's place in a page, its spec at one width, and what tells that drawing from any other. */
@@ -27,7 +30,7 @@ export interface ToDraw {
 }
 
 /** The chart at both widths, not drawn yet. */
-export function toDraw({ chart, number }: LaidChart): { readonly wide: ToDraw; readonly narrow: ToDraw } {
+export function toDraw({ chart, number }: LaidChart): Both {
   const at = (width: ToDraw["width"], px: number): ToDraw => {
     const spec = chart.spec(px);
     const text = JSON.stringify(spec);
@@ -71,17 +74,25 @@ export async function drawKeyedCharts(
   draw: Draw | undefined,
 ): Promise<ReadonlyMap<LaidChart, Drawings>> {
   const drawings = await drawCharts(page, draw, "both");
-  return new Map([...drawings].map(([block, drawn]) => [block, { ...drawn, specs: keysOf(toDraw(block)) }]));
+  return new Map(
+    [...drawings].map(([block, drawn]) => [block, { ...drawn, ...living(block, toDraw(block)) }]),
+  );
 }
 
 /** Places for drawings that are still to be made, with their keys. */
 export function undrawn(
   charts: readonly { readonly block: LaidChart; readonly wide: ToDraw; readonly narrow: ToDraw }[],
 ): ReadonlyMap<LaidChart, Drawings> {
-  return new Map(charts.map(({ block, ...both }) => [block, { wide: "", narrow: "", specs: keysOf(both) }]));
+  return new Map(
+    charts.map(({ block, ...both }) => [block, { wide: "", narrow: "", ...living(block, both) }]),
+  );
 }
 
-const keysOf = ({ wide, narrow }: { readonly wide: ToDraw; readonly narrow: ToDraw }) => ({
-  wide: wide.key,
-  narrow: narrow.key,
-});
+type Both = { readonly wide: ToDraw; readonly narrow: ToDraw };
+
+function living(block: LaidChart, { wide, narrow }: Both): Pick<Drawings, "specs" | "readings"> {
+  return {
+    specs: { wide: wide.key, narrow: narrow.key },
+    readings: readingLines(block, { wide: wide.spec, narrow: narrow.spec }),
+  };
+}

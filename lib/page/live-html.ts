@@ -5,6 +5,7 @@ import { type Draw, drawKeyedCharts } from "./drawing.ts";
 import { htmlDocument, sha256 } from "./html.ts";
 import { htmlParts } from "./html-parts.ts";
 import { layOut } from "./lay-out.ts";
+import { CHART_STYLE } from "./live-chart-style.ts";
 import { linksToOthers, OTHERS_STYLE } from "./live-others.ts";
 import { REDRAW_STYLE } from "./live-redraw-style.ts";
 import type { LiveSetup } from "./live-setup.ts";
@@ -53,7 +54,7 @@ export async function writeLiveHtml(
     lang,
     title: laid.title,
     description: plainText(laid.question),
-    style: `${pageStyle()}\n${REDRAW_STYLE}\n${OTHERS_STYLE}\n${liveStyle()}`,
+    style: `${pageStyle()}\n${REDRAW_STYLE}\n${OTHERS_STYLE}\n${CHART_STYLE}\n${liveStyle()}`,
     allowed: [
       `script-src ${hashes.join(" ")}`,
       "worker-src blob:",
