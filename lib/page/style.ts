@@ -36,7 +36,7 @@ a{color:var(--fitted);text-underline-offset:.15em}
 .unit{font-weight:400;color:var(--quiet);font-size:.82em}`;
 
 const FIGURES = `.figures{display:flex;flex-wrap:wrap;gap:1.2rem 2.2rem;margin:1.3rem 0 1.5rem}
-.figures>div{flex:0 1 auto;max-width:19rem}
+.figures>div{flex:0 1 auto;max-width:17rem}
 .figures dt,.under{font:.8rem/1.4 var(--sans);color:var(--quiet)}
 .figures dd{margin:0}
 .figure{font:600 1.6rem/1.3 var(--sans);letter-spacing:-.01em;font-variant-numeric:lining-nums tabular-nums}

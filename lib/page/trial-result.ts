@@ -53,7 +53,7 @@ function keyFigures(report: TrialReport): KeyFigure[] {
     {
       label: `${report.axis === "clay" ? "Window" : "Temper window"}, ${unit}`,
       figure: spanText(result.window, report),
-      under: "The chance of meeting all of the ranges is a half or better.",
+      under: `${report.blockAims.length > 0 ? "At the mean of both blocks, as drawn: the" : "The"} chance of meeting all of the ranges is a half or better.`,
     },
     ...(report.blockAims.length > 0
       ? report.blockAims.map((one) => inBlock(one, report))
