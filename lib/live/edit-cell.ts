@@ -84,13 +84,13 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     return h(
       "p",
       { class: "live-actions" },
-      button("Take it", () => take() && focusCell()),
+      button("Take it", takeAndStay),
       trySpan(text) !== undefined && button("What if", trying),
       back !== undefined &&
         change?.kind === "value" &&
         button(`Back to ${back}`, () => {
           open!.input.value = back;
-          if (take()) focusCell();
+          takeAndStay();
         }),
       button("In the log", () => {
         const to = open!.path;
@@ -179,16 +179,14 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     return true;
   }
 
-  function focusCell(): void {
-    const cell = lastCell;
-    if (cell) focusIn(cell);
+  function takeAndStay(): void {
+    const { cell } = open!;
+    if (take()) focusIn(cell);
   }
-  let lastCell: Element | undefined;
 
   function keys(event: KeyboardEvent): void {
     if (!open || event.isComposing) return;
     const { cell } = open;
-    lastCell = cell;
     if (event.key === "Escape") {
       event.preventDefault();
       event.stopPropagation();
@@ -196,7 +194,7 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
       focusIn(cell);
     } else if (event.key === "Enter") {
       event.preventDefault();
-      if (take()) focusIn(cell);
+      takeAndStay();
     } else if (event.key === "Tab") {
       const to = next(cell, event.shiftKey ? -1 : 1);
       if (!to) return;
@@ -219,18 +217,27 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
   };
 }
 
-/** Over the cell, not wider than the window; a cell that is gone keeps the box where it was. */
+/** The space that is kept free at the sides of the window. */
+const EDGE = 8;
+
+/**
+ * The field over its cell, what stands under it moved to the left as far as the window asks; a cell that is gone keeps
+ * the box where it was.
+ */
 function placeBox(box: HTMLElement, cell: Element): void {
   const td = cell.closest("td,th") ?? cell;
   if (!td.isConnected) return;
   const { left, top, width, height } = td.getBoundingClientRect();
   const own = Math.max(width, 112);
-  const most = document.documentElement.clientWidth;
-  const x = Math.max(8, Math.min(left - 6, most - Math.max(own, box.offsetWidth) - 8));
+  const end = document.documentElement.clientWidth - EDGE;
+  const x = Math.max(EDGE, Math.min(left - 6, end - own));
+  const under =
+    box.querySelector<HTMLElement>(":scope > .live-under, :scope > .live-try")?.offsetWidth ?? own;
   box.style.setProperty("left", `${x + scrollX}px`);
   box.style.setProperty("top", `${top + scrollY}px`);
   box.style.setProperty("--w", `${own}px`);
   box.style.setProperty("--h", `${Math.max(height, 32)}px`);
+  box.style.setProperty("--back", `${Math.max(EDGE - x, Math.min(0, end - under - x))}px`);
 }
 
 function keepInView(box: HTMLElement): void {

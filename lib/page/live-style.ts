@@ -35,7 +35,8 @@ const INVITATION = `.live{margin:1.4rem 0 0;font:.85rem/1.5 var(--sans);color:va
 [data-waking],[data-waking] .at{cursor:progress}`;
 
 const EDITOR = `.live-layer{position:absolute;top:0;left:0;z-index:6}
-.live-over{position:absolute;width:max-content;max-width:calc(100vw - 1rem);scroll-margin:1rem 0 6rem}
+.live-over{position:absolute;width:var(--w);max-width:calc(100vw - 1rem);scroll-margin:1rem 0 6rem}
+.live-over>:is(.live-under,.live-try){margin-left:var(--back,0)}
 .live-over>.live-cell{width:var(--w);height:var(--h);min-height:2.2rem;padding:.1rem .4rem;border:2px solid var(--fitted);border-radius:2px;font-size:max(1rem,16px)}
 .live-over>.live-cell[aria-invalid=true]{border:2px dashed var(--ink)}
 .live-under,.live-try{background:var(--paper);border:1px solid var(--rule);border-left:3px solid var(--measured);padding:.6rem .8rem .7rem;margin-top:.25rem;width:min(21rem,100vw - 1rem);box-shadow:0 6px 18px -8px color-mix(in srgb,var(--ink) 45%,transparent)}
