@@ -61,7 +61,7 @@ interface Encoding {
 
 function axisOf(encoding: Encoding | undefined, lengthPx: number, upwards: boolean): Axis | undefined {
   const { domain, type, reverse = false } = encoding?.scale ?? {};
-  if (!domain || domain.length !== 2 || !domain.every((end) => typeof end === "number")) return undefined;
+  if (domain?.length !== 2 || !domain.every((end) => typeof end === "number")) return undefined;
   const [from, to] = reverse === upwards ? domain : [domain[1], domain[0]];
   const px = type === "log" ? logScale([from, to], lengthPx) : linearScale([from, to], lengthPx);
   const value: Scale =
