@@ -12,6 +12,7 @@ import { logRows } from "./log-rows.ts";
 import { pageRows } from "./page-rows.ts";
 import { processRows } from "./process-rows.ts";
 import { markdownTable, type Row } from "./row.ts";
+import { runRows } from "./run-rows.ts";
 import { sheetRows } from "./sheet-rows.ts";
 
 const root = join(import.meta.dirname, "..", "..");
@@ -20,6 +21,7 @@ const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
   log: logRows,
   process: processRows,
   page: pageRows,
+  run: runRows,
   sheet: sheetRows,
   coverage: coverageRows,
   formula: formulaRows,
