@@ -1,7 +1,8 @@
 // The answer to one question of a log, in words.
 
+import type { Phrase } from "../phrase.ts";
 import { foundOn } from "../trial/cast-pours.ts";
-import type { FaultAnswer, FaultResult, LeftOut } from "../trial/fault-questions.ts";
+import type { FaultAnswer, LeftOut } from "../trial/fault-questions.ts";
 import type { FaultsAndSand } from "../trial/faults-and-sand.ts";
 import { listed } from "./batch-names.ts";
 import * as say from "./casting-messages.ts";
@@ -22,13 +23,14 @@ export function answerFinding(
   const of: CastingOf = { unit, ...(series?.test ? { test: series.test } : {}) };
   const missing = leftOutLines(leftOut);
   const method = series?.method === undefined ? "" : ` (${series.method})`;
-  if (result.kind === "none") return say.notAnswered(capital(fault), against, reasons[result.why], missing);
+  if (result.kind === "none")
+    return say.notAnswered(capital(fault), against, say.whyNoFigure(result.why), missing);
   const others = report.adjusted.filter((p) => p !== undefined).length - 1;
   const counted = {
     p: pWords(result.p),
     least: pWords(result.least),
     ...(others > 0 ? { adjusted: pWords(adjusted!) } : {}),
-    beside: others === 1 ? "question" : `${others} questions`,
+    beside: say.besideQuestions(String(others)),
     ...(others > 0 && result.least * (others + 1) > 0.05
       ? { leastBeside: pWords(Math.min(1, result.least * (others + 1))) }
       : {}),
@@ -36,13 +38,13 @@ export function answerFinding(
   };
   const having = (wanted: boolean) => report.pours.filter((pour) => foundOn(pour, fault) === wanted);
   const differ = pourDifferences(having(true), having(false), against, print);
-  const more = [...(differ.length > 0 ? [say.goTogether(fault, differ.join("; "))] : []), ...missing];
+  const more = [...(differ.length > 0 ? [say.goTogether(fault, differ)] : []), ...missing];
   if (result.kind === "rank") {
     return say.ranked(
       fault,
       `${capital(against)}${method}`,
       print.difference({ value: result.shift, ...result.interval }, of),
-      `With it: ${numbersIn(values, true, of, print)}; without: ${numbersIn(values, false, of, print)}. The readings' own ± is not in p.`,
+      say.withAndWithout(numbersIn(values, true, of, print), numbersIn(values, false, of, print)),
       counted,
       more,
     );
@@ -50,18 +52,13 @@ export function answerFinding(
   const edge = limit ? print.number(limit.value, of) : "";
   const [overName, underName] =
     against === "degassed"
-      ? ["degassed", "not degassed"]
-      : [`${against}${method} above ${edge}`, `at ${edge} or below`];
-  const across =
-    result.across > 0
-      ? [
-          `The ± of ${result.across} of ${values.length} readings runs across the limit: their side is not sure.`,
-        ]
-      : [];
+      ? [say.degassedOrNot(true), say.degassedOrNot(false)]
+      : [say.aboveEdge(`${against}${method}`, edge), say.atEdgeOrBelow(edge)];
+  const across = result.across > 0 ? [say.acrossLimit(String(result.across), String(values.length))] : [];
   return say.sided(
     capital(fault),
-    `${overName} on ${shareWords(result.over.withIt, result.over.of)}`,
-    `${underName} on ${shareWords(result.under.withIt, result.under.of)}`,
+    say.onSideOfLimit(overName!, shareWords(result.over.withIt, result.over.of)),
+    say.onSideOfLimit(underName!, shareWords(result.under.withIt, result.under.of)),
     counted,
     [...across, ...more],
   );
@@ -75,21 +72,8 @@ function numbersIn(values: FaultAnswer["values"], has: boolean, of: CastingOf, p
   );
 }
 
-const reasons: { readonly [why in Extract<FaultResult, { kind: "none" }>["why"]]: string } = {
-  "no values": "no pour has a figure for it that stands for its day",
-  "never found": "no pour with a figure shows the fault",
-  "always found": "every pour with a figure shows the fault",
-  "one side": "all figures lie on one side of the limit",
-  "too many": "there are more than a hundred figures, which this page does not count out",
-};
-
-function leftOutLines({ untold, unmeasured, stale, otherMethod }: LeftOut): string[] {
-  const line = (names: readonly string[], why: string): string[] =>
-    names.length === 0 ? [] : [`Left out: ${listed([...names])}, ${why}.`];
-  return [
-    ...line(untold, "where it is not known whether the fault was there"),
-    ...line(unmeasured, "without a figure"),
-    ...line(stale, "tested too long before, or the heap was changed since"),
-    ...line(otherMethod, "tested by another method"),
-  ];
+function leftOutLines(leftOut: LeftOut): Phrase[] {
+  return (["untold", "unmeasured", "stale", "otherMethod"] as const).flatMap((why) =>
+    leftOut[why].length === 0 ? [] : [say.poursLeftOut(listed([...leftOut[why]]), why)],
+  );
 }

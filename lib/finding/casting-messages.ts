@@ -1,6 +1,7 @@
 // The sentences beside faults of castings: plain strings in.
 
 import { phraseMessage } from "../message.ts";
+import type { FaultResult } from "../trial/fault-questions.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const fisher = "R. A. Fisher, The Design of Experiments (1935) II (from memory)";
@@ -119,5 +120,59 @@ export const madeUpLeftOut = findingMessage("casting/made-up", "note", (count: s
   ],
 }));
 
-export const goTogether = (fault: string, others: string): string =>
-  `On pours with ${fault} and without, other things differed as well: ${others}. What goes with them cannot be told from what is asked here.`;
+export const goTogether = phraseMessage(
+  "casting/go-together",
+  (fault: string, others: readonly string[]) =>
+    `On pours with ${fault} and without, other things differed as well: ${others.join("; ")}. What goes with them cannot be told from what is asked here.`,
+);
+
+export const withAndWithout = phraseMessage(
+  "casting/with-and-without",
+  (withIt: string, without: string) =>
+    `With it: ${withIt}; without: ${without}. The readings' own ± is not in p.`,
+);
+
+export const acrossLimit = phraseMessage(
+  "casting/across-limit",
+  (count: string, of: string) =>
+    `The ± of ${count} of ${of} readings runs across the limit: their side is not sure.`,
+);
+
+export const onSideOfLimit = phraseMessage(
+  "casting/side-share",
+  (side: string, share: string) => `${side} on ${share}`,
+);
+export const aboveEdge = phraseMessage(
+  "casting/above-edge",
+  (what: string, edge: string) => `${what} above ${edge}`,
+);
+export const atEdgeOrBelow = phraseMessage("casting/at-edge", (edge: string) => `at ${edge} or below`);
+export const degassedOrNot = phraseMessage("casting/degassed", (degassed: boolean) =>
+  degassed ? "degassed" : "not degassed",
+);
+
+export const besideQuestions = phraseMessage("casting/beside", (others: string) =>
+  others === "1" ? "question" : `${others} questions`,
+);
+
+type WhyNone = Extract<FaultResult, { kind: "none" }>["why"];
+const reasons: { readonly [why in WhyNone]: string } = {
+  "no values": "no pour has a figure for it that stands for its day",
+  "never found": "no pour with a figure shows the fault",
+  "always found": "every pour with a figure shows the fault",
+  "one side": "all figures lie on one side of the limit",
+  "too many": "there are more than a hundred figures, which this page does not count out",
+};
+export const whyNoFigure = phraseMessage("casting/why-no-figure", (why: WhyNone) => reasons[why]);
+
+/** Why pours were left out, by the names of LeftOut. */
+const whyLeftOut = {
+  untold: "where it is not known whether the fault was there",
+  unmeasured: "without a figure",
+  stale: "tested too long before, or the heap was changed since",
+  otherMethod: "tested by another method",
+} as const;
+export const poursLeftOut = phraseMessage(
+  "casting/pours-left-out",
+  (names: string, why: keyof typeof whyLeftOut) => `Left out: ${names}, ${whyLeftOut[why]}.`,
+);

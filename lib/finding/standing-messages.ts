@@ -15,6 +15,19 @@ export const curveDecidesNothing = phraseMessage(
   () => "A typical curve is a guide: it decides nothing, and your own batches outrank it.",
 );
 
+/** unit, basis: "" where there is none; notes: practice, what its clay is, how it is known. */
+export const rangeGiven = phraseMessage(
+  "standing/range-given",
+  (range: string, unit: string, basis: string, metal: string, bond: string, notes: readonly string[]) =>
+    `${[range, unit, basis].filter((word) => word !== "").join(" ")}${basis.includes(",") ? "," : ""} is given for ${metal} in ${bond} sand${notes.length > 0 ? ` (${notes.join(", ")})` : ""}`,
+);
+
+export const curveTypical = phraseMessage(
+  "standing/curve-typical",
+  (range: string, unit: string, curve: string) =>
+    `${[range, unit].join(" ").trimEnd()} is typical ${curve}, at each batch's own figures`,
+);
+
 /** "of W1 to W3 lies below, of W4 within, of W5 above; W6 cannot be told". */
 function courses({ untold, ...sides }: Sides): string {
   const lie = Object.entries(sides)

@@ -265,25 +265,25 @@ function toneOf(
   return placed.every(({ where, atLeast }) => where === "within" && !atLeast) ? "good" : "note";
 }
 
-function rangeText(band: Band, { print = plain, unit = asIs }: StandingOptions): string {
+function rangeText(band: Band, { print = plain, unit = asIs }: StandingOptions): Phrase {
   const { low, high, property, practice, tag, metal, bond, basis, clayIs } = band;
-  const of = [unit(property, band.unit), basis === undefined ? "" : `of ${basis}`].filter(
-    (word) => word !== "" && word !== "permeability number",
+  const [shown, of] = [unit(property, band.unit), basis === undefined ? "" : `of ${basis}`].map((word) =>
+    word === "permeability number" ? "" : word,
   );
   const notes = [practice, clayIs, tag === "read" ? undefined : tag].filter((word) => word !== undefined);
-  const range = [`${print(low, property)} to ${print(high, property)}`, ...of].join(" ");
-  return `${range}${basis?.includes(",") ? "," : ""} is given for ${metal} in ${bond} sand${notes.length > 0 ? ` (${notes.join(", ")})` : ""}`;
+  const ends = `${print(low, property)} to ${print(high, property)}`;
+  return say.rangeGiven(ends, shown!, of!, metal, bond, notes);
 }
 
-function curveText({ placed, curve }: Group, { print = plain, unit = asIs }: StandingOptions): string {
+function curveText({ placed, curve }: Group, { print = plain, unit = asIs }: StandingOptions): Phrase {
   const { property } = placed[0]!;
   const [low, high] = [Math.min(...placed.map((one) => one.low)), Math.max(...placed.map((one) => one.high))];
   const units: { readonly [of in BandProperty]?: string } = {
     "green compression": "kPa",
     moisture: "% of damp mass",
   };
-  const range = `${print(low, property)} to ${print(high, property)}`;
-  return `${[range, unit(property, units[property] ?? "")].join(" ").trimEnd()} is typical ${curve}, at each batch's own figures`;
+  const ends = `${print(low, property)} to ${print(high, property)}`;
+  return say.curveTypical(ends, unit(property, units[property] ?? ""), curve!);
 }
 
 const asIs = (_: BandProperty, unit: string): string => unit;

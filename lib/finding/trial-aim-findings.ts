@@ -1,5 +1,6 @@
 // What a trial says of the aim: where, how sure, how wide, and what hangs on one batch.
 
+import type { Phrase } from "../phrase.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { BlockAim } from "../trial/block-aims.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
@@ -44,10 +45,10 @@ export function aimFindings(report: TrialReport): readonly Finding[] {
         ),
       );
     }
-    const edge = (where: string, limit: typeof limits.left): string =>
-      limit ? `${where} it ${limit.name} gets ${limit.side}.` : `${where} it nothing was tried.`;
+    const edge = (below: boolean, limit: typeof limits.left): Phrase =>
+      limit ? say.windowEdge(below, limit.name, limit.side) : say.nothingTried(below);
     found.push(
-      say.windowIs(spanText(window, report), unit, edge("Below", limits.left), edge("Above", limits.right)),
+      say.windowIs(spanText(window, report), unit, edge(true, limits.left), edge(false, limits.right)),
     );
     const others = result.otherWindows.map((other) => spanText(other, report));
     if (others.length > 0) found.push(say.moreWindows(listed(others), unit));

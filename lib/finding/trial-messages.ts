@@ -1,5 +1,6 @@
 // The sentences of a trial, figure first: one function each, plain strings in.
 
+import { phraseMessage } from "../message.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const curves = "y = b₀ + b₁u + b₂u² by least squares, u the centred axis; limits by Student's t";
@@ -88,6 +89,17 @@ export const aimsInBlocks = findingMessage(
     ],
     source: "Our own; on simulated founders with parabolas for truth, 70 % comes true in 65 to 75 %",
   }),
+);
+
+/** What ends a window: a test that gets too low or too high beyond it, or that nothing was tried there. */
+export const windowEdge = phraseMessage(
+  "trial/window-edge",
+  (below: boolean, test: string, side: "too low" | "too high") =>
+    `${below ? "Below" : "Above"} it ${test} gets ${side}.`,
+);
+export const nothingTried = phraseMessage(
+  "trial/nothing-tried",
+  (below: boolean) => `${below ? "Below" : "Above"} it nothing was tried.`,
 );
 
 export const windowIs = findingMessage(
