@@ -25,6 +25,7 @@ export function waterNeedKg({ heapKg, fromOfDampPercent, toOfDampPercent }: Wett
 /**
  * Water to add, kg: waterNeedKg, and 0 where the heap is as wet or wetter; waterToLoseKg then says how much must go.
  * Arguments and limits as waterNeedKg. Before pouring it in: this is the whole of it, firstDoseKg says how much at once.
+ * Source: mass balance.
  * Example: waterToAddKg({ heapKg: 100, fromOfDampPercent: 2.5, toOfDampPercent: 3.5 }) is 1.036.
  */
 export function waterToAddKg(wetting: Wetting): number {
@@ -34,6 +35,7 @@ export function waterToAddKg(wetting: Wetting): number {
 /**
  * Water that must dry off, kg: heap (from − to) / (100 − to), and 0 where the heap is as dry or drier.
  * Arguments and limits as waterNeedKg.
+ * Source: mass balance.
  * Example: waterToLoseKg({ heapKg: 100, fromOfDampPercent: 4, toOfDampPercent: 3.5 }) is 0.5181.
  */
 export function waterToLoseKg(wetting: Wetting): number {
