@@ -10,6 +10,7 @@ import { siteOf } from "./open-site.ts";
 import { isRefusal } from "./refusal.ts";
 import { beforeName } from "./save-replace.ts";
 import { serve } from "./serve.ts";
+import { portOf } from "./serve-port.ts";
 import { watchFiles } from "./watch.ts";
 
 /** Runs until it is told to stop. Opens no browser: the address is printed, for whoever may see this terminal. */
@@ -31,7 +32,10 @@ export async function open(path: string, word: string, console: Console): Promis
     if (readOnly.remedy) console.say(`    ${readOnly.remedy}`);
   }
   const site = siteOf({ path, files, notebooks, root: () => root, failed, scriptsOf });
-  const server = await serve(site.handle, { onFault: (error) => console.say(`A page failed: ${error}`) });
+  const server = await serve(site.handle, {
+    port: portOf(path),
+    onFault: (error) => console.say(`A page failed: ${error}`),
+  });
   root = server.root;
   site.prepare();
   const watcher = watchFiles(() => withLinked(site.paths()), site.lookAgain);

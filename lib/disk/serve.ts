@@ -29,6 +29,8 @@ export interface Server {
 }
 
 export interface ServeOptions {
+  /** Taken if it is free, else one that the system picks. */
+  readonly port?: number;
   /** How long a request may take to arrive whole. */
   readonly requestMs?: number;
   readonly onFault?: (error: unknown) => void;
@@ -46,10 +48,10 @@ const HEADERS = {
   "Cross-Origin-Resource-Policy": "same-origin",
 } as const;
 
-/** Listens on 127.0.0.1, on a port that the system picks. */
+/** Listens on 127.0.0.1. */
 export async function serve(
   handle: Handle,
-  { requestMs = 30_000, onFault = () => undefined }: ServeOptions = {},
+  { port: wanted = 0, requestMs = 30_000, onFault = () => undefined }: ServeOptions = {},
 ): Promise<Server> {
   const secret = newSecret();
   let door: Door = { port: 0, secret };
@@ -76,10 +78,15 @@ export async function serve(
     },
   );
   server.maxConnections = 200;
-  await new Promise<void>((resolve, reject) => {
-    server.once("error", reject);
-    server.listen({ host: "127.0.0.1", port: 0, exclusive: true }, resolve);
-  });
+  const listen = (port: number): Promise<void> =>
+    new Promise((resolve, reject) => {
+      server.once("error", reject);
+      server.listen({ host: "127.0.0.1", port, exclusive: true }, () => {
+        server.off("error", reject);
+        resolve();
+      });
+    });
+  await (wanted === 0 ? listen(0) : listen(wanted).catch(() => listen(0)));
   const { port } = server.address() as AddressInfo;
   door = { port, secret };
   return {

@@ -65,6 +65,7 @@ async function send(address: string, body: unknown): Promise<Answer> {
   return {
     kind: "refused",
     message: "The program that this page came from does not answer.",
-    remedy: "Start it again, or save a copy.",
+    remedy:
+      "Save a copy; or start mullbook open again and open the address that it says: this browser brings your changes back there.",
   };
 }
