@@ -85,6 +85,10 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
       "p",
       { class: "live-actions" },
       button("Take it", takeAndStay),
+      button("Next", () => goOn(1) || takeAndStay(), {
+        "aria-label": "Take it and go on to the next figure",
+      }),
+      button("Leave it", leaveAndStay),
       trySpan(text) !== undefined && button("What if", trying),
       back !== undefined &&
         change?.kind === "value" &&
@@ -150,7 +154,7 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
         open.faulty = text;
         fault(cell, path);
       }
-      open.note.textContent = `${said}${taken ? " It stands in the log as typed; Escape takes it out again." : ""}`;
+      open.note.textContent = `${said}${taken ? " It stands in the log as typed; Leave it takes it out again." : ""}`;
       open.note.classList.add("live-fault");
       open.note.setAttribute("role", "alert");
       input.setAttribute("aria-invalid", "true");
@@ -184,22 +188,31 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     if (take()) focusIn(cell);
   }
 
+  function leaveAndStay(): void {
+    const { cell } = open!;
+    leave();
+    focusIn(cell);
+  }
+
+  /** False where there is no figure to go on to. */
+  function goOn(step: 1 | -1): boolean {
+    const { cell } = open!;
+    const to = next(cell, step);
+    if (to && close()) show(to.cell, to.path);
+    return to !== undefined;
+  }
+
   function keys(event: KeyboardEvent): void {
     if (!open || event.isComposing) return;
-    const { cell } = open;
     if (event.key === "Escape") {
       event.preventDefault();
       event.stopPropagation();
-      leave();
-      focusIn(cell);
+      leaveAndStay();
     } else if (event.key === "Enter") {
       event.preventDefault();
       takeAndStay();
     } else if (event.key === "Tab") {
-      const to = next(cell, event.shiftKey ? -1 : 1);
-      if (!to) return;
-      event.preventDefault();
-      if (close()) show(to.cell, to.path);
+      if (goOn(event.shiftKey ? -1 : 1)) event.preventDefault();
     } else if (open.faulty !== undefined || open.input.hasAttribute("aria-invalid")) {
       how();
     }

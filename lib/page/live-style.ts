@@ -39,10 +39,11 @@ const EDITOR = `.live-layer{position:absolute;top:0;left:0;z-index:6}
 .live-over>:is(.live-under,.live-try){margin-left:var(--back,0)}
 .live-over>.live-cell{width:var(--w);height:var(--h);min-height:2.2rem;padding:.1rem .4rem;border:2px solid var(--fitted);border-radius:2px;font-size:max(1rem,16px)}
 .live-over>.live-cell[aria-invalid=true]{border:2px dashed var(--ink)}
+.live-furniture:has(.live-over>.live-try) .live-tries{display:none}
 .live-under,.live-try{background:var(--paper);border:1px solid var(--rule);border-left:3px solid var(--measured);padding:.6rem .8rem .7rem;margin-top:.25rem;width:min(21rem,100vw - 1rem);box-shadow:0 6px 18px -8px color-mix(in srgb,var(--ink) 45%,transparent)}
 .live-try{border-left-color:var(--fitted)}
 .live-try .live-cell{margin:.35rem 0;font-size:max(1rem,16px)}
-.live-ends{display:grid;grid-template-columns:auto 1fr auto;align-items:center;gap:.6rem;font-size:.8rem;color:var(--quiet);white-space:nowrap}
+.live-ends{display:grid;grid-template-columns:auto 1fr auto;align-items:center;gap:.6rem;margin-bottom:.35rem;font-size:.8rem;color:var(--quiet);white-space:nowrap}
 .live-furniture input[type=range]{padding:0;border:0;min-height:2.75rem;accent-color:var(--fitted);background:none;min-width:4rem;cursor:pointer}`;
 
 const BAR = `.live-bar{position:fixed;inset:auto 0 0;margin:0;z-index:4;background:var(--paper);border-top:1px solid var(--rule);padding:.45rem max(1rem,50vw - 360px) calc(.45rem + env(safe-area-inset-bottom))}
@@ -104,7 +105,8 @@ const PANEL = `.live-panel{position:fixed;z-index:4;inset:auto 0 var(--bar,0);he
 .live-buttons{gap:.35rem}
 .live-state{order:5;flex-basis:100%;text-align:left}
 .live-buttons .live-main{margin-left:auto}
-.live-buttons button{padding:.3rem .55rem}}`;
+.live-buttons button{padding:.3rem .55rem}}
+@media screen and (max-width:700px){.live-on .scroll tbody th:first-child{position:sticky;left:0;z-index:1;background:var(--paper)}}`;
 
 /** Where a mouse is at hand. */
 const DESK = `@media (hover:hover) and (pointer:fine){.live-furniture :is(button,input){min-height:2.1rem;padding:.15rem .6rem}

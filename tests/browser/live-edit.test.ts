@@ -134,6 +134,34 @@ describe.skipIf(withoutBrowser)("changing a log in its page", () => {
     });
   });
 
+  test("in a narrow window the field stays on its cell; by finger a figure is taken, gone on from and left", async () => {
+    await opened({ width: 360 }, async ({ tab }) => {
+      await water(tab, "W3").locator("[data-at]").click();
+      await field(tab).waitFor();
+      const [over, on] = await Promise.all([field(tab).boundingBox(), water(tab, "W3").boundingBox()]);
+      expect(over!.x).toBeLessThanOrEqual(on!.x);
+      expect(over!.x + over!.width).toBeGreaterThanOrEqual(on!.x + on!.width);
+      const under = (await tab.locator(".live-under").boundingBox())!;
+      expect(under.x).toBeGreaterThanOrEqual(0);
+      expect(under.x + under.width).toBeLessThanOrEqual(360);
+      await field(tab).fill("0.151 kg");
+      await tab.getByRole("button", { name: "Next", exact: true }).click();
+      expect(await field(tab).getAttribute("aria-label")).not.toBe("W3, made of, water");
+      await field(tab).fill("no figure");
+      await tab.getByRole("button", { name: "Leave it", exact: true }).click();
+      await settled(tab);
+      expect(await state(tab)).toBe("1 change, not saved");
+      await water(tab, "W4").locator("[data-at]").click();
+      await field(tab).fill("0.170 kg");
+      await tab.getByRole("button", { name: "Take it", exact: true }).click();
+      await settled(tab);
+      expect(await tab.evaluate("document.activeElement.closest('tr').querySelector('th').textContent")).toBe(
+        "W4",
+      );
+      expect(await state(tab)).toBe("2 changes, not saved");
+    });
+  });
+
   test("a faulty entry is told at its cell as check tells it, and the rest of the page stands", async () => {
     await opened({}, async ({ tab }) => {
       await water(tab, "W3").locator("[data-at]").click();
