@@ -1,8 +1,10 @@
 // npx tsx tests/bench/live.ts [parts]: live pages in Chromium, as a Markdown table. Wants dist built from this source.
 // Parts: sizes, shown, edits, many (2,000 batches), memory (1,000 edits).
 
-import { readFileSync } from "node:fs";
-import { loadavg } from "node:os";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { loadavg, tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Browser, Page as Tab } from "playwright-core";
 import { logOutline, type OutlineNode } from "../../lib/index.ts";
 import type { LogText } from "../../lib/log/types.ts";
@@ -56,20 +58,24 @@ async function shown(browser: Browser): Promise<readonly Row[]> {
     ([, svg]) => svg,
   );
   const alone = `<!doctype html><meta charset="utf-8"><title>drawings</title><style>svg{display:block;width:720px}</style>${drawings.join("\n")}`;
+  const folder = mkdtempSync(join(tmpdir(), "mullbook-bench-"));
+  const file = (name: string, text: string): string => {
+    writeFileSync(join(folder, name), text);
+    return pathToFileURL(join(folder, name)).href;
+  };
+  const [live, drawn] = [file("live.html", html), file("drawings.html", alone)];
   const time = async (page: string): Promise<number> => {
     const tab = await browser.newPage({ viewport: { width: 1200, height: 900 } });
     try {
       await tab.addInitScript(noteShown);
-      await tab.route("**", (route) =>
-        route.fulfill({ body: page, contentType: "text/html; charset=utf-8" }),
-      );
-      await tab.goto("http://page.invalid/");
+      await tab.goto(page);
       return (await tab.evaluate("window.shown")) as number;
     } finally {
       await tab.close();
     }
   };
-  const times = await interleaved({ page: () => time(html), alone: () => time(alone) }, { rounds: 15 });
+  const times = await interleaved({ page: () => time(live), alone: () => time(drawn) }, { rounds: 15 });
+  rmSync(folder, { recursive: true });
   return [
     {
       work: `live page shows its charts after opening (${moisture.name})`,
