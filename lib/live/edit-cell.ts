@@ -85,9 +85,7 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
       "p",
       { class: "live-actions" },
       button("Take it", takeAndStay),
-      button("Next", () => goOn(1) || takeAndStay(), {
-        "aria-label": "Take it and go on to the next figure",
-      }),
+      button("Next", () => goOn(1) || takeAndStay()),
       button("Leave it", leaveAndStay),
       trySpan(text) !== undefined && button("What if", trying),
       back !== undefined &&
