@@ -62,6 +62,17 @@ export function takeTheirs(
       },
       { says: "Take theirs", press: () => take(theirs) },
       {
+        says: "Keep mine",
+        press: () => {
+          take(mergedTexts(base, session.texts, theirs).mineFirst);
+          notices.show(
+            "elsewhere",
+            "Yours stands here, and theirs wherever you changed nothing. It is not saved yet: Save writes it into the log.",
+          );
+          return true;
+        },
+      },
+      {
         says: "Show the differences",
         press: () => {
           list.hidden = !list.hidden;

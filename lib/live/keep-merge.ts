@@ -15,6 +15,8 @@ export interface Meeting {
 export interface Merged {
   /** Both changes; undefined where they meet. */
   readonly texts?: readonly LogText[];
+  /** Both changes, and mine where they meet. */
+  readonly mineFirst: readonly LogText[];
   readonly meets: readonly Meeting[];
 }
 
@@ -31,11 +33,11 @@ export function mergedTexts(
     texts.find((one) => one.name === name)?.text ?? "";
   const meets: Meeting[] = [];
   const names = [...new Set([...theirs, ...mine].map(({ name }) => name))];
-  const texts = names.map((name) => ({
+  const mineFirst = names.map((name) => ({
     name,
     text: merged(name, of(base, name), of(mine, name), of(theirs, name), meets),
   }));
-  return meets.length === 0 ? { texts, meets } : { meets };
+  return meets.length === 0 ? { texts: mineFirst, mineFirst, meets } : { mineFirst, meets };
 }
 
 function merged(file: string, base: string, mine: string, theirs: string, meets: Meeting[]): string {

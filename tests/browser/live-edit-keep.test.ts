@@ -139,6 +139,27 @@ describe.skipIf(withoutBrowser)("keeping a log on a server", () => {
     );
   });
 
+  test("the same line changed by both: mine is kept on wish, with theirs of other lines, and saved", async () => {
+    const both = withWater(log.text, "0.216 kg", "0.219 kg");
+    const theirs = [{ ...log, text: withWater(both, "0.142 kg", "0.139 kg") }];
+    await served(
+      ({ base, texts }) =>
+        base[0]!.text === theirs[0]!.text
+          ? { status: 200, body: { kind: "saved", texts } }
+          : { status: 409, body: { kind: "changed", theirs } },
+      async (tab, sent) => {
+        await change(tab, "W3", "0.150 kg");
+        await tab.keyboard.press("Control+s");
+        await tab.getByRole("button", { name: "Keep mine", exact: true }).click();
+        expect(await message(tab).textContent()).toContain("not saved yet");
+        expect(await state(tab)).toBe("1 change, not saved");
+        await tab.keyboard.press("Control+s");
+        await tab.locator(".live-said", { hasText: "Saved into" }).waitFor();
+        expect(sent[1]?.texts).toEqual([{ ...log, text: withWater(both, "0.142 kg", "0.150 kg") }]);
+      },
+    );
+  });
+
   test("a page without changes follows the file", async () => {
     const theirs = [{ ...log, text: withWater(log.text, "0.142 kg", "0.139 kg") }];
     await served(

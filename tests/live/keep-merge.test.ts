@@ -29,6 +29,8 @@ test("the same line changed by both meets; changed alike it does not", () => {
 
 test("rows that both put in at one place meet", () => {
   expect(mergedTexts(log(base), log(`${base}six\n`), log(`${base}seven\n`)).texts).toBeUndefined();
+  const [here, there] = [base.replace("three", "3"), `${base.replace("three", "iii")}six\n`];
+  expect(mergedTexts(log(base), log(here), log(there)).mineFirst).toEqual(log(`${here}six\n`));
 });
 
 test("line ends and a last line without one stay", () => {
