@@ -106,8 +106,8 @@ export const doubtCarrier = findingMessage(
 export const sieveWouldNarrow = findingMessage(
   "grain/sieve-would-narrow",
   "note",
-  (sand: string, sieve: string, now: string, then: string) => ({
-    text: `${sieve} is the missing sieve that would help ${sand} most: its ± would fall from ${now} to about ${then}.`,
+  (sand: string, sieve: string, now: string, after: string) => ({
+    text: `${sieve} is the missing sieve that would help ${sand} most: its ± would fall from ${now} to about ${after}.`,
     because: ["Each missing sieve was put in with the mass that the present curve expects on it."],
     formula: "curve between sieves: straight on log-probability paper, with scatter learnt from random sands",
     source: "Scatter between sieves: fitted to random sands of known grading, our own",

@@ -229,8 +229,8 @@ export const hangsOn = findingMessage("trial/hangs-on-one", "doubt", (batch: str
 export const nextBatch = findingMessage(
   "trial/next-batch",
   "note",
-  (place: string, axis: string, now: string, then: string) => ({
-    text: `${place} ${axis} is where one more batch would narrow the aim most: from ${now} to about ${then} wide.`,
+  (place: string, axis: string, now: string, after: string) => ({
+    text: `${place} ${axis} is where one more batch would narrow the aim most: from ${now} to about ${after} wide.`,
     because: ["Worked out by adding one batch to the design, with curve and scatter as they are."],
     formula: "V − V r rᵀ V/(s² + rᵀ V r)",
     source: "Our own",

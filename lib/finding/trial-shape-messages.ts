@@ -20,8 +20,8 @@ export const wildBatch = findingMessage(
 export const misfit = findingMessage(
   "trial/misfit",
   "doubt",
-  (test: string, f: string, [above, below]: readonly [number, number], p: string) => ({
-    text: `The curve of ${test} does not follow the batches: F = ${f} with ${above} and ${below} degrees of freedom, p = ${p}.`,
+  (test: string, f: string, degrees: readonly [number, number], p: string) => ({
+    text: `The curve of ${test} does not follow the batches: F = ${f} with ${degrees[0]} and ${degrees[1]} degrees of freedom, p = ${p}.`,
     because: [
       "Batches at one place agree with each other better than with the curve. Trust the points there more than the line.",
       "A batch between the places where it misses most tells which form is right.",

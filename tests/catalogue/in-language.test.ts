@@ -63,3 +63,109 @@ test.each(demos)("%s, %s", async (name, file) => {
   const html = await writeHtml(other, { draw, words: madeUp, lang: "x-marked" });
   for (const text of [markdown, html]) expect(text.match(ownWords) ?? []).toEqual([]);
 });
+
+/** Runs of four English words or more that a sentence was given as an argument, but for what the log itself says. */
+function runsIn(text: string, log: string): string[] {
+  const runs = text.match(/(?<![¤\p{L}])\p{L}{2,}(?:[ ,'’-]+(?!¤)\p{L}[\p{L}'’]*){3,}/gu) ?? [];
+  return runs.filter((run) => !log.includes(run));
+}
+
+// What a sentence still is given in English: terms with their basis ("of damp mass"), batches told together ("W1 to
+// W3, and W5"), and for these codes whole parts of sentences.
+const stillGiven: readonly string[] = [
+  "blend/fines",
+  "blend/shares",
+  "casting/fault",
+  "casting/ranked",
+  "grain/doubt-carrier",
+  "grain/inside-band",
+  "grain/outside-band",
+  "mulling/common-practice",
+  "recipe/shares",
+  "recipe/water-per-clay",
+  "sheet/doubt-carrier",
+  "sheet/doubt-spread",
+  "standing/range",
+  "trial/aim",
+  "trial/aims-in-blocks",
+  "trial/density-unknown",
+  "trial/hangs-on-one",
+  "trial/no-surface",
+  "trial/peak-not-bounded",
+  "trial/unchecked",
+  "trial/window",
+  "water/first-dose",
+  "water/hold",
+  "water/too-wet",
+];
+
+test("the sentences that are still given parts in English are known", async () => {
+  const found = new Set<string>();
+  for (const [name, file] of demos) {
+    const page = inLanguage(await demoPage(name, file), madeUp).page;
+    const { findings, issues } = told(layOut(page));
+    const log = readDemo(name, file)
+      .value!.texts.map(({ text }) => text)
+      .join("\n");
+    for (const { code, text, because } of findings)
+      if ([text, ...because].some((one) => runsIn(one, log).length > 0)) found.add(code);
+    for (const { code, message, remedy = "" } of issues)
+      if ([message, remedy].some((one) => runsIn(one, log).length > 0)) found.add(code);
+  }
+  expect([...found].sort()).toEqual(stillGiven);
+});
+
+/** What a notebook says itself, by where it stands. */
+function ownTexts(page: Page): { readonly [where: string]: number } {
+  const laid = layOut(page);
+  const blocks = laid.sections.flatMap((section) => everyBlock(section.blocks));
+  const texts: { readonly [where: string]: readonly string[] } = {
+    "title and question": [laid.title, JSON.stringify(laid.question)],
+    answer: laid.answer.map((one) => JSON.stringify(one)),
+    "section titles": laid.sections.map(({ title }) => title),
+    "prose and lists": blocks.flatMap((block) =>
+      block.kind === "prose"
+        ? [JSON.stringify(block.text)]
+        : block.kind === "list"
+          ? block.items.map((one) => JSON.stringify(one))
+          : [],
+    ),
+    "key figures": blocks
+      .flatMap((block) => (block.kind === "figures" ? block.figures : []))
+      .map(({ label }) => label),
+    "captions of tables": blocks.flatMap((block) => (block.kind === "table" ? [block.caption] : [])),
+    "captions of charts": blocks.flatMap((block) => (block.kind === "chart" ? [block.chart.caption] : [])),
+    folds: blocks.flatMap((block) => (block.kind === "fold" ? [block.summary] : [])),
+  };
+  return Object.fromEntries(
+    Object.entries(texts).map(([where, all]) => [
+      where,
+      all.filter((text) => leftIn(text).length > 0 && !text.includes("¤")).length,
+    ]),
+  );
+}
+
+test("what the notebook says itself stays English: so much of a page of sieving, and of one of a trial", async () => {
+  const sieving = inLanguage(await demoPage("grain-fineness", "two-bags.yaml"), madeUp).page;
+  expect(ownTexts(sieving)).toEqual({
+    "title and question": 2,
+    answer: 2,
+    "section titles": 5,
+    "prose and lists": 16,
+    "key figures": 2,
+    "captions of tables": 2,
+    "captions of charts": 5,
+    folds: 2,
+  });
+  const trial = inLanguage(await demoPage("moisture-trial", "seven-waters.yaml"), madeUp).page;
+  expect(ownTexts(trial)).toEqual({
+    "title and question": 2,
+    answer: 0,
+    "section titles": 6,
+    "prose and lists": 18,
+    "key figures": 4,
+    "captions of tables": 6,
+    "captions of charts": 5,
+    folds: 5,
+  });
+});

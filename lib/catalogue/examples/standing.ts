@@ -1,0 +1,136 @@
+// What messages on comparisons and usual ranges may be said with.
+
+import type { Examples } from "../example.ts";
+
+export const standing: Examples = {
+  "comparison/blocks-differ": {
+    test: "permeability",
+    size: "8.0 ± 3.0",
+    first: "old",
+    second: "new",
+    axis: "clay",
+    higher: true,
+    because: [
+      "p 0.001 with 6 degrees of freedom, for no difference at all.",
+      "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
+    ],
+  },
+  "comparison/blocks-not-told": {
+    test: "permeability",
+    size: "−0.2 ± 2.5",
+    first: "old clay",
+    second: "new clay",
+    axis: "clay",
+    because: [
+      "p 0.811 with 4 degrees of freedom, for no difference at all.",
+      "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
+    ],
+  },
+  "comparison/blocks-unlike": {
+    test: "permeability",
+    size: "8.0 ± 3.0",
+    first: "old",
+    second: "new",
+    axis: "clay",
+    names: "compactability",
+    because: [
+      "p 0.001 with 6 degrees of freedom, for no difference at all.",
+      "Compactability: new had 7.0 ± 1.4 points more than old.",
+      "Both are taken to follow one curve, one above the other; whatever else changed between them is in the difference.",
+    ],
+  },
+  "comparison/chance": { p: "below 0.001", df: "6.0" },
+  "comparison/differs": {
+    test: "compactability",
+    size: "8.0 ± 2.2 %",
+    first: "old mix",
+    second: "new mix",
+    because: [
+      "p below 0.001 with 6.0 degrees of freedom, for no difference at all.",
+      "Whatever else changed between the two is in the difference.",
+    ],
+  },
+  "comparison/drift": {
+    test: "green compression",
+    size: "6 ± 3 kPa",
+    first: "old muller",
+    second: "new muller",
+    because: ["p 0.004 with 7 degrees of freedom, for no difference at all."],
+  },
+  "comparison/drifted-itself": { names: "old muller" },
+  "comparison/had-more": {
+    condition: "Moisture",
+    second: "Millrace sand",
+    points: "0.34 ± 0.05 points",
+    more: true,
+    first: "Gorse Hill sand",
+    tempered: true,
+  },
+  "comparison/neighbours-together": { r: "0.56", before: "4.5", after: "4.5" },
+  "comparison/not-comparable": {
+    test: "green compression",
+    points: "7.0 ± 1.4 points",
+    first: "old mix",
+    second: "new mix",
+    because: [
+      "p below 0.001 with 6.0 degrees of freedom, for no difference at all.",
+      "Compactability: new mix had 7.0 ± 1.4 points more than old mix.",
+      "Whatever else changed between the two is in the difference.",
+    ],
+  },
+  "comparison/not-told": {
+    test: "permeability",
+    size: "2 ± 6",
+    first: "old muller",
+    second: "new muller",
+    because: ["p 0.52 with 7 degrees of freedom, for no difference at all."],
+  },
+  "comparison/unlike": {
+    test: "green compression",
+    size: "8.0 ± 2.2 kPa",
+    first: "old mix",
+    second: "new mix",
+    names: "moisture",
+    because: [
+      "p below 0.001 with 6.0 degrees of freedom, for no difference at all.",
+      "Moisture: new mix had 0.50 ± 0.10 points more than old mix.",
+      "Whatever else changed between the two is in the difference.",
+    ],
+  },
+  "standing/by-figure-alone": { batches: "Batch 1 to Batch 3" },
+  "standing/curve-typical": { range: "2.21 to 5.02", unit: "% of damp mass", curve: "temper by clay" },
+  "standing/fineness-wanted": { ranges: "70 to 130; 90 to 140" },
+  "standing/less-sure": { batches: "old clay 5 to new clay 11" },
+  "standing/lying-outside": { property: "green compression", side: "below" },
+  "standing/may-lie-within": { chances: [{ batches: "old clay 9 and new clay 9", chance: "61" }] },
+  "standing/no-curve": {
+    curve: "strength by clay",
+    batches: "W7",
+    why: "Moisture of 5.031 % lies outside 2 to 5, where this curve holds: no figure.",
+  },
+  "standing/other-range": {
+    range: "38.2 to 314 kPa is typical strength by clay, at each batch's own figures",
+    sides: {
+      below: "old clay 9 and old clay 11",
+      within: "old clay 5 and new clay 5 to new clay 11",
+      above: "",
+      untold: "old clay 7",
+    },
+  },
+  "standing/range": {
+    property: "moisture",
+    range: "3.5 to 4.5 % of damp mass is given for aluminium in bentonite sand",
+    sides: { below: "W1 to W3", within: "W4", above: "W5", untold: "W6" },
+    because: ["By its own ±, each that lies on one side does so with a chance of 97 in 100 or more."],
+    source: "common practice",
+    tone: "doubt",
+  },
+  "standing/range-given": {
+    range: "3 to 4.5",
+    unit: "%",
+    basis: "of damp mass",
+    metal: "aluminium",
+    bond: "bentonite",
+    notes: ["hand-rammed", "our own"],
+  },
+};
