@@ -77,7 +77,7 @@ ${beginnings.map(({ name, says }) => `    --for ${name.padEnd(16)}${says}`).join
       ["mullbook write grain-fineness my-sands.yaml --as csv", "a folder with every table as a CSV file"],
       [
         "mullbook write grain-fineness my-sands.yaml --live",
-        "my-sands-grain-fineness-live.html, to change figures in",
+        "my-sands-grain-fineness-live.html, to edit",
       ],
       ["mullbook write my-notebook.ts my-sands.yaml", "a notebook of your own"],
     ],

@@ -63,7 +63,7 @@ const page = (made: typeof moistures) =>
     answer: [],
     sections: [sheetSection(made)],
     issues: made.issues,
-  })).run({ file: "yard.yaml", fingerprint: "00", invented: false } as never);
+  })).run({ file: "yard.yaml", fingerprint: "00", invented: false, batches: [] } as never);
 
 test("formulas are told on demand in HTML and in a line in Markdown, and are no markup", async () => {
   const html = await writeHtml(page(moistures));
