@@ -75,10 +75,7 @@ ${beginnings.map(({ name, says }) => `    --for ${name.padEnd(16)}${says}`).join
       ["mullbook write grain-fineness my-sands.yaml", "my-sands-grain-fineness.html, to read or print"],
       ["mullbook write grain-fineness my-sands.yaml --to pages", "in the folder pages, made if need be"],
       ["mullbook write grain-fineness my-sands.yaml --as csv", "a folder with every table as a CSV file"],
-      [
-        "mullbook write grain-fineness my-sands.yaml --live",
-        "my-sands-grain-fineness-live.html, to edit",
-      ],
+      ["mullbook write grain-fineness my-sands.yaml --live", "my-sands-grain-fineness-live.html, to edit"],
       ["mullbook write my-notebook.ts my-sands.yaml", "a notebook of your own"],
     ],
     more: `--as html       one file, with its charts (the default)
