@@ -62,6 +62,7 @@ export { type GuideReport, guideReport } from "./finding/guide-held.ts";
 export { heapCautions } from "./finding/heap-cautions.ts";
 export { type HeapReport, heapReport } from "./finding/heap-report.ts";
 export { type HeatFigures, heatFigures } from "./finding/heat-figures.ts";
+export { keptOutAnswer } from "./finding/kept-out-findings.ts";
 export { mulledAgainstReference } from "./finding/mulled-reference.ts";
 export { mullingCautions } from "./finding/mulling-cautions.ts";
 export { minutesText, mullingFindings } from "./finding/mulling-findings.ts";

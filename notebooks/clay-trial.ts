@@ -5,6 +5,7 @@ import {
   blockComparisons,
   type Finding,
   findingBlocks,
+  keptOutAnswer,
   type Log,
   nextBatchWords,
   notebook,
@@ -39,7 +40,7 @@ export default notebook(
     const standing = trialStanding(report.rows, log, { units, varied: "clay", gfn: report.gfn });
     const water = waterFindings(report, log, units);
     const findings = [...found, ...water, ...standing.findings];
-    const data = trialData(report.rows, units);
+    const data = trialData(report.shown, units);
     return {
       title: log.title ? `Clay trial: ${log.title}` : "Clay trial",
       question: "What does more or less clay do to this sand, and how sure is that?",
@@ -48,9 +49,9 @@ export default notebook(
         {
           role: "cautions",
           title: "Before you mix and test",
-          blocks: trialCautions(report.rows).map((caution): Block => ({ kind: "caution", caution })),
+          blocks: trialCautions(report.shown).map((caution): Block => ({ kind: "caution", caution })),
         },
-        { ...data, blocks: [...data.blocks, ...recipeShares(report.rows)] },
+        { ...data, blocks: [...data.blocks, ...recipeShares(report.shown)] },
         withoutNextChart(trialResult(report, units)),
         trialBond(report.rows, log),
         typical(report, log, units),
@@ -97,15 +98,17 @@ function withoutNextChart(result: Section): Section {
   return { ...result, blocks: result.blocks.filter((block) => !isNext(block)) };
 }
 
-function answer({ rows }: TrialReport, findings: readonly Finding[]): Text[] {
-  if (rows.length === 0)
+function answer(report: TrialReport, findings: readonly Finding[]): Text[] {
+  const without = keptOutAnswer(report);
+  const out = without ? [without.text] : [];
+  if (report.rows.length === 0)
     return [
       "No batch of this log says how much clay and sand went in: write made of, and the curves follow.",
+      ...out,
     ];
   const both = findings.filter(({ code }) => code === "trial/two-varied");
-  return [...findings.slice(0, 2 - both.length), ...both].map(
-    ({ text }, k): Text => (k === 0 ? [{ strong: text }] : text),
-  );
+  const told = [...findings.slice(0, 2 - both.length), ...both];
+  return [...told.map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text)), ...out];
 }
 
 /** What the trade has published on clay, with the founder's batches on it. */

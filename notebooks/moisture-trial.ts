@@ -6,6 +6,7 @@ import {
   batchFigures,
   type Finding,
   findingBlocks,
+  keptOutAnswer,
   nextBatchWords,
   notebook,
   permeabilityByMoistureChart,
@@ -31,7 +32,8 @@ export default notebook(
   "Moisture trial",
   (log) => {
     const report = trialReport(log, log.axis === "clay" ? { axis: "moisture" } : {});
-    const rows = report.offAxis.length === 0 ? report.rows : batchFigures(log).figures;
+    const shown = report.offAxis.length === 0 ? report.shown : batchFigures(log).figures;
+    const rows = shown.filter(({ batch }) => !batch.keptOut);
     const units = shownUnits(log);
     const found = trialFindings(report, printTestIn(units));
     const water = waterFindings(report, log, units);
@@ -46,9 +48,9 @@ export default notebook(
         {
           role: "cautions",
           title: "Before you mix and test",
-          blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
+          blocks: trialCautions(shown).map((caution): Block => ({ kind: "caution", caution })),
         },
-        withShares(trialData(rows, units), rows),
+        withShares(trialData(shown, units), shown),
         withTypical(report, trialResult(report, units)),
         trialBond(rows, log),
         {
@@ -83,12 +85,16 @@ export default notebook(
 
 /** What casts doubt on all, the aim or why there is none, the aim by the tube, its chance; then what to do with water. */
 function answer(
-  { rows, offAxis }: TrialReport,
+  report: TrialReport,
   found: readonly Finding[],
   water: readonly Finding[],
   nextBatch: string | undefined,
 ): Text[] {
-  if (rows.length === 0) return ["No batch of this log has a moisture: test some, and the curves follow."];
+  const { rows, offAxis } = report;
+  const without = keptOutAnswer(report);
+  const out = without ? [without.text] : [];
+  if (rows.length === 0)
+    return ["No batch of this log has a moisture: test some, and the curves follow.", ...out];
   const decides = found.findIndex(({ code }) => aimCodes.includes(code));
   const lead = decides > 0 ? [found[0]!, found[decides]!] : found.slice(0, 1);
   const told = [...lead, ...found.filter(({ code }) => besideAim.includes(code)), ...water];
@@ -97,6 +103,7 @@ function answer(
   return [
     ...told.map(({ text }, k): Text => (k === 0 ? [{ strong: text }] : text)),
     ...(few && nextBatch ? [nextBatch] : []),
+    ...out,
     ...left,
   ];
 }

@@ -19,6 +19,7 @@ import * as heapCautions from "../finding/heap-cautions.ts";
 import * as heapMessages from "../finding/heap-messages.ts";
 import * as heatCautions from "../finding/heat-cautions.ts";
 import * as heatMessages from "../finding/heat-messages.ts";
+import * as keptOutMessages from "../finding/kept-out-messages.ts";
 import * as mullingCautions from "../finding/mulling-cautions.ts";
 import * as mullingMessages from "../finding/mulling-messages.ts";
 import * as outsideMeans from "../finding/outside-means.ts";
@@ -153,6 +154,7 @@ const files: readonly object[] = [
   heapMessages,
   heatCautions,
   heatMessages,
+  keptOutMessages,
   mullingCautions,
   mullingMessages,
   outsideMeans,

@@ -1,7 +1,7 @@
 // A key above a chart: a sample and its words, in as many rows as they need.
 
 import type { Layer } from "./frame.ts";
-import { boxes, pixelMarks, strokes, type Words, words } from "./layers.ts";
+import { boxes, crossAt, pixelMarks, strokes, type Words, words } from "./layers.ts";
 import { hollowMarks } from "./pixel-layers.ts";
 import { textWidth, wrap } from "./text.ts";
 import { letterPx, type SeriesStyle } from "./theme.ts";
@@ -9,10 +9,10 @@ import { letterPx, type SeriesStyle } from "./theme.ts";
 export interface KeyEntry {
   readonly text: string;
   /**
-   * line: a dash with its mark. rule: a dash alone. mark, hollow: a mark alone, filled or not. bar: a filled box.
+   * line: a dash with its mark. rule: a dash alone. mark, hollow, crossed: a mark alone, filled or not, or not and crossed. bar: a filled box.
    * band, area: a quiet box in the given colour.
    */
-  readonly sample: "line" | "rule" | "mark" | "hollow" | "bar" | "band" | "area";
+  readonly sample: "line" | "rule" | "mark" | "hollow" | "crossed" | "bar" | "band" | "area";
   readonly style: SeriesStyle;
   /** Of a dash, px; 1.8 by default. */
   readonly thickness?: number;
@@ -71,6 +71,11 @@ function entrySample({ sample, style, thickness }: KeyEntry, name: string, px: n
   const middle = [{ px: px + samplePx / 2, py }];
   if (sample === "mark") return [pixelMarks(`${name}-mark`, middle, style)];
   if (sample === "hollow") return [hollowMarks(`${name}-mark`, middle, style)];
+  if (sample === "crossed")
+    return [
+      hollowMarks(`${name}-mark`, middle, style),
+      strokes(`${name}-cross`, middle.flatMap(crossAt), { color: style.colour, strokeWidth: 1.6 }),
+    ];
   if (sample === "line" || sample === "rule") {
     const dash = { color: style.colour, strokeWidth: thickness ?? 1.8, strokeDash: style.dash };
     return [

@@ -45,6 +45,15 @@ export function strokes(name: string, at: readonly Stroke[], look: object = {}):
   };
 }
 
+/** The two strokes of a cross over a mark. */
+export function crossAt({ px, py }: { readonly px: number; readonly py: number }): Stroke[] {
+  const half = 6;
+  return [
+    { px: px - half, py: py - half, px2: px + half, py2: py + half },
+    { px: px - half, py: py + half, px2: px + half, py2: py - half },
+  ];
+}
+
 /** Filled boxes between places in px. */
 export function boxes(name: string, at: readonly Stroke[], look: object = {}): Layer | undefined {
   if (at.length === 0) return undefined;

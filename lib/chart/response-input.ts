@@ -15,6 +15,8 @@ export interface ResponsePoint {
   readonly label?: string;
   /** True: measured, but not in the fit; drawn hollow. */
   readonly leftOut?: boolean;
+  /** Of a point that is left out by the founder: the reason. Such a point is crossed as well. */
+  readonly why?: string;
 }
 /** The fitted curve at one place: its mean, the 95 % interval of the mean, and that of a new batch. */
 export interface CurvePoint {

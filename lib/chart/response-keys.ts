@@ -19,8 +19,10 @@ export function sharedKey(input: ResponsePanelsInput, decimals: number): KeyEntr
   const entries: KeyEntry[] = [];
   if (points.some((point) => !point.leftOut))
     entries.push({ text: "batch", sample: "mark", style: measured });
-  if (points.some((point) => point.leftOut))
+  if (points.some((point) => point.leftOut && point.why === undefined))
     entries.push({ text: "left out of the fit", sample: "hollow", style: measured });
+  if (points.some((point) => point.why !== undefined))
+    entries.push({ text: "left out by the log", sample: "crossed", style: measured });
   if (curves.length > 0) entries.push({ text: "fitted curve", sample: "rule", style: fittedStyle });
   if (curves.some((at) => ends(at)))
     entries.push({ text: "its 95 % interval", sample: "area", style: filled(curveOpacity) });

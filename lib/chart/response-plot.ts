@@ -4,7 +4,7 @@ import { clippedFill } from "./clip-course.ts";
 import { type Ends, ends, within } from "./data.ts";
 import { axisDomain, floorOf, ticksIn } from "./domain.ts";
 import type { Layer, Scale } from "./frame.ts";
-import { boxes, pixelMarks, type Stroke, strokes, words } from "./layers.ts";
+import { boxes, crossAt, pixelMarks, type Stroke, strokes, words } from "./layers.ts";
 import { hollowMarks, pixelFill, pixelLine, whiskersAt } from "./pixel-layers.ts";
 import type { Plot } from "./plot.ts";
 import { alongLine, pointLabels, type Taken } from "./point-labels.ts";
@@ -145,6 +145,10 @@ export function inFront(
       placed.filter((each) => each.leftOut),
       style,
     ),
+    strokes(`outline-crosses-${n}`, placed.filter((each) => each.why !== undefined).flatMap(crossAt), {
+      color: style.colour,
+      strokeWidth: 1.6,
+    }),
     pixelMarks(
       `points-${n}`,
       placed.filter((each) => !each.leftOut),

@@ -58,7 +58,10 @@ export function responseCaption({ axis, panels, window, aimAt }: ResponsePanelsI
     curves.some((at) => ends({ low: at.newLow, high: at.newHigh }))
       ? "; light fill: where 95 % of new batches fall"
       : "",
-    points.some((point) => point.leftOut) ? "; hollow: measured, left out of the fit" : "",
+    points.some((point) => point.leftOut && point.why === undefined)
+      ? "; hollow: measured, left out of the fit"
+      : "",
+    points.some((point) => point.why !== undefined) ? "; hollow and crossed: left out by the log" : "",
     window ? `; shaded: the ${window.label ?? "window"}` : "",
     aimAt ? "; diamond: what to aim for, with its 95 % interval" : "",
     ".",
@@ -93,7 +96,7 @@ function panelAlt(panel: ResponsePanel, places: number): string {
     const low = point.yLow;
     const name = point.label === undefined ? "" : `${point.label}, `;
     const y = withInterval(point.y, { low, high: point.yHigh }, decimals);
-    return `${name}${y} at ${figure(point.x, places)}${point.leftOut ? " (left out of the fit)" : ""}`;
+    return `${name}${y} at ${figure(point.x, places)}${outWords(point)}`;
   });
   if (points.length > most) told.push(`${points.length - most} more`);
   const first = curve[0];
@@ -112,6 +115,11 @@ function panelAlt(panel: ResponsePanel, places: number): string {
   ]
     .filter((each) => each !== "")
     .join(" ");
+}
+
+function outWords({ leftOut, why }: ResponsePoint): string {
+  if (why !== undefined) return ` (left out by the log: ${why})`;
+  return leftOut ? " (left out of the fit)" : "";
 }
 
 function courseAlt({ label, tag, points }: TypicalCourse, places: number): string {

@@ -5,6 +5,7 @@ import { printNumber } from "../quantity/print.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
+import { keptOutFindings } from "./kept-out-findings.ts";
 import { aimFindings, capital } from "./trial-aim-findings.ts";
 import { axisName, axisPlaces, axisUnit } from "./trial-axis.ts";
 import * as say from "./trial-messages.ts";
@@ -23,7 +24,7 @@ const tones = ["error", "doubt", "good", "note"];
  * @example trialFindings(trialReport(log)).map(({ text }) => text)
  */
 export function trialFindings(report: TrialReport, print: PrintTest = inOwnUnits): readonly Finding[] {
-  if (report.rows.length === 0) return [];
+  if (report.rows.length === 0) return keptOutFindings(report);
   const rest = [
     ...shapeFindings(report, print),
     ...surfaceFindings(report),
@@ -36,6 +37,7 @@ export function trialFindings(report: TrialReport, print: PrintTest = inOwnUnits
     ...together(report),
     ...aimFindings(report),
     ...reachFindings(report, print),
+    ...keptOutFindings(report),
     ...rest.sort((a, b) => tones.indexOf(a.tone) - tones.indexOf(b.tone)),
   ];
 }

@@ -58,15 +58,17 @@ interface Group {
  * With two or fewer degrees of freedom of its own, a test takes the scatter pooled over every repeat of the log by the
  * same method and rig, else by the same test, if that has three or more; so does a test that was done once. Where too
  * little was repeated, a single reading's own errors stand, and "repeats" is missing. Steps of the squeeze have no mean: their middle is taken.
+ * A batch that the log leaves out has its figures; its repeats and methods teach nothing of the others.
  * Pooling: s = √(ΣΣ(x − own mean)² / Σ(n − 1)), GUM 4.2.4; it takes scatter to be about alike in all batches.
  * @example batchFigures(log).figures[0]?.tests.compactability?.value
  */
 export function batchFigures(log: Pick<Log, "batches">): LogFigures {
   const issues: Issue[] = [];
   const usable = log.batches.filter((batch) => batch.usable);
-  const main = mainKinds(usable);
+  const kept = usable.filter(({ keptOut }) => keptOut === undefined);
+  const main = mainKinds(kept);
   const groupsBy = new Map(usable.map((batch) => [batch, groupsOf(batch, main, issues)]));
-  const groups = [...groupsBy.values()].flat();
+  const groups = kept.flatMap((batch) => groupsBy.get(batch)!);
   const byTest = scatterBy(groups, ({ test }) => test);
   const byRig = scatterBy(groups, rigKey);
   const figures = usable.map((batch): BatchFigures => {

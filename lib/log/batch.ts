@@ -74,6 +74,8 @@ export interface Batch {
   readonly readings: readonly TestReading[];
   /** Tests that were done and written down, of which a reading was left out as faulty: the issues say why. */
   readonly leftOut?: readonly TestName[];
+  /** Told by the founder: the batch takes part in no curve, and why. Its figures are shown all the same. */
+  readonly keptOut?: { readonly why: string; readonly place: Place };
   readonly note?: string;
   readonly place: Place;
   /** False when a line of it could not be read. A faulty reading is left out and leaves the batch usable. */

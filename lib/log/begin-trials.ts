@@ -33,6 +33,7 @@ const batch = (row: Row): string => `  ${row.name}:
 `;
 
 const first = `# order: in which the batches were made; shuffle it. Repeats of a test stand as a list: [ { ... }, { ... } ].
+# left out: the reason why a batch counts in no curve, as a line of that batch; its figures are shown all the same.
 # squeeze: 1 falls apart, 2 crumbles, 3 snaps clean, 4 bends first, 5 smears.
 batches:
 `;

@@ -17,6 +17,11 @@ export const orderNotWhole = issueMessage("log/order-not-whole", "warning", (tex
   remedy: "Write 1 for the batch that was made and tested first, 2 for the next.",
 }));
 
+export const leftOutWithoutWhy = issueMessage("log/left-out-without-why", "warning", () => ({
+  message: "It is not said why this batch is left out, so it counts like the others.",
+  remedy: "Write why: `left out: the tube was wet`; or take the line away.",
+}));
+
 export const orderTwice = issueMessage("log/order-twice", "warning", (order: string, other: string) => ({
   message: `The batch "${other}" of the same day has the order ${order} as well.`,
   remedy: "Number the batches of a day as they were made and tested: 1, 2, 3 ...",

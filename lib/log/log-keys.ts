@@ -82,6 +82,7 @@ export const batchKeys = [
   "mulled",
   "stood",
   "block",
+  "left out",
   "note",
 ] as const;
 

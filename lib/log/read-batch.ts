@@ -2,7 +2,7 @@
 
 import type { Batch } from "./batch.ts";
 import type { BatchContext } from "./batch-context.ts";
-import { noBatchDate, orderNotWhole } from "./complaints-batch.ts";
+import { leftOutWithoutWhy, noBatchDate, orderNotWhole } from "./complaints-batch.ts";
 import { dateOf, type Fields, fieldsOf, textNodeOf, textOf, yesNoOf } from "./fields.ts";
 import { batchKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
@@ -31,6 +31,7 @@ export function readBatch(
   const mulledMin = measuredOf(fields.get("mulled"), minutes("mulled"), report);
   const stoodMin = measuredOf(fields.get("stood"), minutes("stood"), report);
   const block = textOf(fields.get("block"), "block", report);
+  const keptOut = keptOutOf(fields, report);
   const note = textOf(fields.get("note"), "note", report);
   const tests = testNames.flatMap((test) => {
     const tested = fields.entry(test);
@@ -52,6 +53,7 @@ export function readBatch(
     ...(mulledMin === undefined ? {} : { mulledMin }),
     ...(stoodMin === undefined ? {} : { stoodMin }),
     ...(block === undefined ? {} : { block }),
+    ...(keptOut === undefined ? {} : { keptOut }),
     ...(note === undefined ? {} : { note }),
   };
 }
@@ -61,6 +63,16 @@ function orderOf(fields: Fields, report: Report): number | undefined {
   if (!text) return undefined;
   if (/^[1-9]\d{0,4}$/.test(text.text.trim())) return Number(text.text);
   report(orderNotWhole(text.text), text.place);
+  return undefined;
+}
+
+/** A batch is left out for a reason in words; without one it counts. */
+function keptOutOf(fields: Fields, report: Report): Batch["keptOut"] {
+  const node = fields.get("left out");
+  const why = textOf(node, "left out", report);
+  if (node === undefined || why === undefined) return undefined;
+  if (!/^(yes|no|true|false|none)$/i.test(why)) return { why, place: node.place };
+  report(leftOutWithoutWhy(), node.place);
   return undefined;
 }
 

@@ -3,17 +3,17 @@
 import { chancePanel } from "../chart/chance-panel.ts";
 import type { Chart } from "../chart/chart.ts";
 import { nextTrialChart } from "../chart/next-trial-chart.ts";
-import type { ResponsePanel } from "../chart/response-input.ts";
+import type { ResponsePanel, ResponsePoint } from "../chart/response-input.ts";
 import { responsePanels } from "../chart/response-panels.ts";
 import { squeezeChart } from "../chart/squeeze-chart.ts";
 import { listed } from "../finding/batch-names.ts";
 import { endsOf } from "../finding/ends.ts";
 import type { TestName } from "../log/batch.ts";
-import type { BatchFigures } from "../log/batch-figures.ts";
+import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
 import { squeezeSteps } from "../sand/squeeze.ts";
 import { gridOver } from "../trial/aim.ts";
 import type { TrialProperty } from "../trial/trial-property.ts";
-import type { TrialReport } from "../trial/trial-report.ts";
+import type { AxisFigure, TrialReport } from "../trial/trial-report.ts";
 import { inShownUnit, metric, type ShownUnits, shownUnit, shownUnits } from "./shown-units.ts";
 import { testNames, trialAxisNames } from "./trial-names.ts";
 import { surfaceCharts } from "./trial-surfaces.ts";
@@ -82,7 +82,7 @@ function whoseRanges({ properties, aimed }: TrialReport): string {
 }
 
 function panelOf(
-  { x, rows }: TrialReport,
+  { x, rows, keptOut, shown }: TrialReport,
   { test, figures, leftOut, curve, optimum, wanted }: TrialProperty,
   units: ShownUnits,
 ): ResponsePanel {
@@ -109,23 +109,18 @@ function panelOf(
         };
   return {
     ...named,
-    points: rows.flatMap(({ batch }, i) => {
-      const one = figures[i];
-      if (!one) return [];
-      const { low, high } = endsOf(one.spread);
-      const at = x[i]!;
-      return [
-        {
-          x: at.value,
-          y: y(one.value),
-          xLow: Math.min(at.low, at.value),
-          xHigh: Math.max(at.high, at.value),
-          yLow: y(Math.min(low, one.value)),
-          yHigh: y(Math.max(high, one.value)),
-          label: batch.name,
-          ...(leftOut[i] ? { leftOut: true } : {}),
-        },
-      ];
+    points: shown.flatMap((row) => {
+      const out = keptOut.find((one) => one.row === row);
+      if (out)
+        return pointOf(row, row.tests[test], out.x, y).map((point) => ({
+          ...point,
+          leftOut: true,
+          why: out.why,
+        }));
+      const i = rows.indexOf(row);
+      return pointOf(row, figures[i], x[i], y).map((point) =>
+        leftOut[i] ? { ...point, leftOut: true } : point,
+      );
     }),
     ...fitted,
     ...wantedOf(test, wanted, y),
@@ -133,6 +128,28 @@ function panelOf(
       ? { optimum: { x: optimum.x, low: optimum.low, high: optimum.high, bounded: optimum.bounded } }
       : {}),
   };
+}
+
+/** Empty where the batch has no figure, or no place on the axis. */
+function pointOf(
+  { batch }: BatchFigures,
+  one: BatchFigure | undefined,
+  at: AxisFigure | undefined,
+  y: (value: number) => number,
+): readonly ResponsePoint[] {
+  if (!one || !at) return [];
+  const { low, high } = endsOf(one.spread);
+  return [
+    {
+      x: at.value,
+      y: y(one.value),
+      xLow: Math.min(at.low, at.value),
+      xHigh: Math.max(at.high, at.value),
+      yLow: y(Math.min(low, one.value)),
+      yHigh: y(Math.max(high, one.value)),
+      label: batch.name,
+    },
+  ];
 }
 
 /** Files keep metric units whatever is drawn. */

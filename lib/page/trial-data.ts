@@ -43,13 +43,20 @@ export function trialData(
   const words = [...new Set(rows.flatMap((row) => used.flatMap((test) => row.tests[test]?.rigWords ?? [])))];
   const blocks: Block[] = [made(rows, units)];
   if (words.length > 0) blocks.push({ kind: "list", items: words });
+  const out = rows.flatMap(({ batch: { name, keptOut } }) => (keptOut ? [`${name}: ${keptOut.why}`] : []));
+  if (out.length > 0) {
+    blocks.push(
+      { kind: "prose", text: "Left out of every curve by the log, and shown all the same:" },
+      { kind: "list", items: out },
+    );
+  }
   if (used.length > 0) {
     blocks.push({
       kind: "table",
       name: "tests",
       caption: "What was tested; ± as far as it is known, the mean of repeats where there are any",
       columns: [{ head: "Batch", align: "text" }, ...used.map((test) => testColumn(test, rows, units))],
-      rows: rows.map((row) => [row.batch.name, ...used.map((test) => testCell(row, test, units))]),
+      rows: rows.map((row) => [markedName(row), ...used.map((test) => testCell(row, test, units))]),
     });
   }
   const apart = rows.flatMap(({ batch, apart: others }) =>
@@ -66,6 +73,10 @@ export function trialData(
   }
   return { role: "data", title: "What was made and tested", blocks };
 }
+
+/** A batch that the log leaves out says so beside its name. */
+const markedName = ({ batch: { name, keptOut } }: Pick<BatchFigures, "batch">): string =>
+  keptOut ? `${name} (left out)` : name;
 
 function testColumn(test: TestName, rows: readonly BatchFigures[], units: ShownUnits): TableColumn {
   const unit = rows.find((row) => row.tests[test])!.tests[test]!.unit;
@@ -142,7 +153,7 @@ function made(rows: readonly BatchFigures[], { recipe: system }: ShownUnits): Bl
       { head: "Stood", unit: "min", align: "number" },
     ],
     rows: rows.map(({ batch, recipe }) => [
-      batch.name,
+      markedName({ batch }),
       batch.date ?? "",
       batch.order === undefined ? "" : String(batch.order),
       mass(batch.recipe?.sandKg),

@@ -17,7 +17,11 @@ export function writeUpLeftOut({ log, record, report }: WriteUp): Section {
       ? []
       : [`${test}: ${far.join(", ")} left off the curve, for specimens of another density.`];
   });
+  const kept = report.keptOut.map(
+    ({ row, why }): Text => `${row.batch.name}: left out of every curve. ${why}`,
+  );
   const items: Text[] = [
+    ...kept,
     ...names.map((name) => `${name}: a line of it could not be read, so the whole batch is left out.`),
     ...faulty,
     ...report.offAxis.map((name) => `${name}: without a figure on the axis, so it stands on no curve.`),

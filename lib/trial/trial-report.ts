@@ -12,6 +12,7 @@ import { companionsOf } from "./companions.ts";
 import { type Confounded, confounding, type Unchecked, uncheckedCompanions } from "./confounding.ts";
 import { misfits, wildBatches } from "./curve-checks.ts";
 import { drawCurves } from "./curve-draws.ts";
+import { type KeptOut, keptOutOf, withCounted } from "./kept-out.ts";
 import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
 import { type ApartAims, apartAims, type Unreachable, unreachableAims } from "./reach.ts";
@@ -28,8 +29,14 @@ export type { AxisFigure } from "./trial-axis.ts";
 
 export interface TrialReport {
   readonly axis: TrialAxis;
-  /** Batches that stand on the axis, in the log's order. */
+  /** Batches that stand on the axis, in the log's order; none that the log leaves out. */
   readonly rows: readonly BatchFigures[];
+  /** Batches that the log leaves out: shown, and part of nothing else in this report. */
+  readonly keptOut: readonly KeptOut[];
+  /** Both kinds, in the log's order. */
+  readonly shown: readonly BatchFigures[];
+  /** The same trial with all of the named batches counted, worked out when it is asked for. */
+  counting(names: readonly string[]): TrialReport;
   /** Batches that do not, for want of a figure there. */
   readonly offAxis: readonly string[];
   readonly x: readonly AxisFigure[];
@@ -93,7 +100,8 @@ export function trialReport(
   log: Log,
   options: { readonly axis?: TrialAxis; readonly gfn?: number } = {},
 ): TrialReport {
-  const { figures, issues } = batchFigures(log);
+  const { figures: all, issues } = batchFigures(log);
+  const figures = all.filter(({ batch }) => !batch.keptOut);
   const axis = options.axis ?? log.axis ?? axisOf(figures);
   const placeOf = placer(figures, axis);
   const placed = figures.flatMap((row) => {
@@ -128,6 +136,10 @@ export function trialReport(
   return {
     axis,
     rows,
+    keptOut: keptOutOf(all, placeOf),
+    shown:
+      rows.length === figures.length ? all : all.filter((row) => row.batch.keptOut || rows.includes(row)),
+    counting: (names) => trialReport(withCounted(log, names), { ...options, axis }),
     offAxis: figures.filter((row) => !rows.includes(row)).map(({ batch }) => batch.name),
     x,
     levels,

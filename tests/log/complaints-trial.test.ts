@@ -132,6 +132,13 @@ const cases: readonly Case[] = [
     at: "Heron 3",
   },
   {
+    code: "log/left-out-without-why",
+    text: instead("left out: yes"),
+    message: /not said why.*counts like the others/,
+    remedy: /Write why/,
+    at: "yes",
+  },
+  {
     code: "log/order-not-whole",
     text: swapped("order: 1", "order: first"),
     message: /"first" is no place/,
