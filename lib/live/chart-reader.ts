@@ -54,7 +54,9 @@ export function chartReader(figure: HTMLElement): ChartReader {
       lines = now;
       places = chartPlaces(lines);
       const same = places.findIndex(({ layer, row }) => layer === before?.layer && row === before.row);
-      at = Math.max(0, same);
+      // A point that was left out of a fit, or put back, stands in another layer and in the same row.
+      const moved = same >= 0 ? same : places.findIndex(({ row }) => row === before?.row);
+      at = Math.max(0, moved);
     }
     layer.hidden = places.length === 0;
     ring.setAttribute("aria-valuemax", String(Math.max(1, places.length)));

@@ -12,6 +12,7 @@ import { keepCopy } from "./keep-copy.ts";
 import { followDrafts } from "./keep-drafts.ts";
 import { keepOnServer } from "./keep-server.ts";
 import { listenForKeys } from "./keys.ts";
+import { offerLeavingOut } from "./leave-out.ts";
 import { logPanel } from "./panel.ts";
 import type { Session } from "./session.ts";
 
@@ -33,6 +34,7 @@ export function startEditing({ session, setup, main, meant, redrawn }: EditingPa
     toggleLog: () => (panel.isOpen ? panel.close() : panel.open()),
   });
   const bench: Bench = benchOf(session, { say: bar.say, openLog: (path) => panel.open(path) });
+  offerLeavingOut(bench);
   const panel = logPanel(bench, () => bar.logButton);
   const marks = pageMarks(bench, main);
   const layer = h("div", {
