@@ -35,6 +35,13 @@ export function demoLogs(): DemoLog[] {
   });
 }
 
+/** The first log of each notebook, or all of them where DEMOS=all: what draws or works each page out more than once. */
+export function demoLogsToRepeat(): DemoLog[] {
+  const logs = demoLogs();
+  if (process.env.DEMOS === "all") return logs;
+  return logs.filter(({ notebook }, i) => notebook !== logs[i - 1]?.notebook);
+}
+
 /** As the command line writes them. */
 export async function demoPages(): Promise<DemoPage[]> {
   const { folder } = await demoRun();
