@@ -6,6 +6,7 @@ import { diary } from "./examples/diary.ts";
 import { grain } from "./examples/grain.ts";
 import { guide } from "./examples/guide.ts";
 import { heap } from "./examples/heap.ts";
+import { leftOut } from "./examples/left-out.ts";
 import { logHeap } from "./examples/log-heap.ts";
 import { logTrial } from "./examples/log-trial.ts";
 import { logWriting } from "./examples/log-writing.ts";
@@ -25,6 +26,7 @@ export const examples: Examples = Object.freeze({
   ...grain,
   ...guide,
   ...heap,
+  ...leftOut,
   ...logHeap,
   ...logTrial,
   ...logWriting,

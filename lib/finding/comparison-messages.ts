@@ -109,7 +109,8 @@ export const blocksNotTold = findingMessage(
 
 export const chance = phraseMessage(
   "comparison/chance",
-  (p: string, df: string) => `p ${p} with ${df} degrees of freedom, for no difference at all.`,
+  (p: string, df: string) =>
+    `If there were no difference at all, chance alone would part them this far with p ${p} (${df} ${df === "1" ? "degree" : "degrees"} of freedom).`,
 );
 
 export const driftedItself = phraseMessage(

@@ -113,7 +113,7 @@ export const rigShare = findingMessage(
       ? `${name}: ${percent} of what neighbouring values differ by is measuring: what looks like the heap is the rig.`
       : `${name}: ${percent} of what neighbouring values differ by is measuring.`,
     because: [
-      "The variance of the values' own ± against that of the steps; what both readings share cancels.",
+      "Squares of the values' own ± are held against squares of the steps; what both readings share cancels.",
       heavy
         ? "Test twice on each day and write both down: the mean of two halves that share."
         : "The rest is the heap, the sampling, and what no ± holds.",

@@ -38,8 +38,14 @@ export const burntPerMetal = phraseMessage("heap/burnt-per-metal", (pounds: bool
 /** tests: how many; "" counts as none. */
 export const testsMade = phraseMessage("heap/tests-made", (strength: string, liveClay: string) => {
   const each = [
-    strength === "0" ? "" : `${strength} tests of strength and compactability`,
-    liveClay === "0" ? "" : `${liveClay} of live clay`,
+    strength === "0"
+      ? ""
+      : `${strength} ${strength === "1" ? "test" : "tests"} of strength and compactability`,
+    liveClay === "0"
+      ? ""
+      : strength === "0"
+        ? `${liveClay} ${liveClay === "1" ? "test" : "tests"} of live clay`
+        : `${liveClay} of live clay`,
   ].filter((part) => part !== "");
   return each.length === 0 ? "no test at all" : listed(each);
 });

@@ -45,7 +45,7 @@ function fitFindings(sheet: Sheet, xName: string, yName: string, fit: SheetFit):
   if (fit.form === "points only") {
     const { rows: least, different } = fit.needs;
     const what = least === 4 ? "straight line" : "curve";
-    const has = `${rows} ${fit.rows === 1 ? "row" : "rows"} at ${fit.different} different ${x.title}`;
+    const has = `${rows} ${fit.rows === 1 ? "row" : "rows"} at ${fit.different} different values of ${x.title}`;
     return [tooFewForLine(y.title, x.title, what, has, `${least} rows at ${different} different places`)];
   }
   const doubt = doubtfulX(sheetPoints(sheet, xName)) ? [xInDoubt(x.title, y.title)] : [];

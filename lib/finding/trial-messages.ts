@@ -179,7 +179,7 @@ export const goesTogether = findingMessage(
   "trial/goes-together",
   "doubt",
   (companion: string, axis: string, wholly: boolean) => ({
-    text: `${companion} went along with ${axis}: what each did by itself can ${wholly ? "not" : "hardly"} be told from this trial.`,
+    text: `${companion} went along with ${axis}: what each did by itself ${wholly ? "cannot" : "can hardly"} be told from this trial.`,
     because: [
       companionSteps[companion] ??
         "Make the next round in the order that is printed below, each batch mulled and rested alike.",
@@ -201,7 +201,7 @@ export const dayAtOneEnd = findingMessage(
   "trial/day-at-one-end",
   "doubt",
   (block: string, axis: string, wholly: boolean) => ({
-    text: `${block}: ${wholly ? "all" : "nearly all"} of its batches lie at one end of what was tried, so what ${axis} did can ${wholly ? "not" : "hardly"} be told from what else was different then.`,
+    text: `${block}: ${wholly ? "all" : "nearly all"} of its batches lie at one end of what was tried, so what ${axis} did ${wholly ? "cannot" : "can hardly"} be told from what else was different then.`,
     because: ["Spread the batches of a day, or of a bag, over the whole range in the next round."],
     source: "Rank-biserial correlation of 0.8 or more; threshold our own",
   }),

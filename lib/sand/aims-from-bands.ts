@@ -63,7 +63,8 @@ export function aimsFromBands({
     const withFineness = fitting.filter((band) => goesWith(band, gfn));
     const [best] = [...withFineness].sort((a, b) => rank(a, practice) - rank(b, practice));
     if (best) aims.push(aimOf(best));
-    else if (fitting.length > 0) issues.push(permeabilityAimNeedsFineness(fitting.map(finenessWords)));
+    else if (fitting.length > 0)
+      issues.push(permeabilityAimNeedsFineness([...new Set(fitting.flatMap(finenessWords))]));
     else issues.push(aimNotKnown(property, metal, bond, practice));
   }
   if (bond === "natural" && aims.some(({ property }) => property === "moisture"))
@@ -103,6 +104,6 @@ function aimOf(band: Band): AimFromBand {
   });
 }
 
-function finenessWords({ goesWithFineness: range }: Band): string {
-  return range ? `${range.low} to ${range.high}` : "not said";
+function finenessWords({ goesWithFineness: range }: Band): string[] {
+  return range ? [`${range.low} to ${range.high}`] : [];
 }

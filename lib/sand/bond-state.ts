@@ -94,7 +94,14 @@ function bondOutOfRange(name: keyof typeof RANGES, value: number): Issue {
     name === "strengthPsi"
       ? `${short(value * KPA_PER_PSI)} kPa (${short(value)} psi)`
       : `${short(value)} ${unit}`;
-  return noBondState(words, `${low} to ${high} ${unit}`, given, name === "moistureOfDampPercent");
+  const range = `${low} to ${high} ${unit}`;
+  const inKPa = [low, high].map((psi) => Math.round(psi * KPA_PER_PSI)).join(" to ");
+  return noBondState(
+    words,
+    name === "strengthPsi" ? `${inKPa} kPa (${range})` : range,
+    given,
+    name === "moistureOfDampPercent",
+  );
 }
 
 export const noBondState = issueMessage(

@@ -99,7 +99,7 @@ export const heap: Examples = {
   "mulling/hot": { celsius: "55 °C (131 °F) in the sand" },
   "mulling/moisture-moved": { way: "by hand", drift: "−0.6 %" },
   "mulling/not-bent": { way: "by hand", longest: "15 min" },
-  "mulling/not-told-apart": { slower: "by hand", quicker: "barrel muller", times: "any number of" },
+  "mulling/not-told-apart": { slower: "by hand", quicker: "barrel muller", times: "0.8 to 2.6" },
   "mulling/slower": { slower: "by hand", quicker: "barrel muller", times: "3.9 (1.9 to 8.4)" },
   "mulling/time": { way: "by hand (invented)", share: "95", minutes: "8 min (6 to 14)", enough: "14 min" },
   "mulling/time-open": { way: "tub and paddle", share: "95", least: "5.7 min", longest: "8.0 min" },
@@ -145,10 +145,10 @@ export const heap: Examples = {
     hours: "longer than it can be waited for",
   },
   "weather/uncovered": {
-    kg: "0 to 0 kg",
+    kg: "0.27 to 1.2 kg",
     hours: "16 h",
-    air: "18 °C and 100 % humidity",
-    comesTo: ": from 6.00 % it comes to 6.0 to 6.0 % of damp mass, once it is mixed",
-    atLeast: true,
+    air: "18 °C and 60 % humidity",
+    comesTo: ": from 3.40 % it comes to 2.4 to 3.2 % of damp mass, once it is mixed",
+    atLeast: false,
   },
 };

@@ -3,7 +3,7 @@
 import type { Examples } from "../example.ts";
 
 export const sandBench: Examples = {
-  "sand/aim-needs-fineness": { ranges: ["60.55 to 90.5", "not said", "not said", "160 to 225"] },
+  "sand/aim-needs-fineness": { ranges: ["70 to 130", "90 to 140"] },
   "sand/aim-not-known": {
     property: "permeability",
     metal: "grey iron",

@@ -3,13 +3,13 @@
 import type { Examples } from "../example.ts";
 
 export const sheet: Examples = {
-  "sheet/and-more": { count: 1980, column: "mass" },
+  "sheet/and-more": { count: 12, column: "strength" },
   "sheet/band-unit": { band: "1 kg to 2 kg", column: "strength", unit: "kPa" },
   "sheet/cell-unit": { text: "12.4 kPa", has: "kPa", wants: "g" },
   "sheet/cell-unit-of-number": { text: "12 g", has: "g" },
   "sheet/chart-column": { name: "twicee", near: "twice", known: "2nd, wet, Wet, long, odd, twice" },
-  "sheet/circle": { members: ["cb", "cc", "ce", "cd"] },
-  "sheet/circle-of-sheets": { names: ["two", "one"] },
+  "sheet/circle": { members: ["dry mass", "moisture"] },
+  "sheet/circle-of-sheets": { names: ["clay bags", "swelling"] },
   "sheet/doubt-carrier": {
     foot: "total (s)",
     share: "99 %",
@@ -51,24 +51,19 @@ export const sheet: Examples = {
   "sheet/formula-nested": { inner: "mean(n)" },
   "sheet/formula-no-rows": { name: "sum" },
   "sheet/formula-no-such-column": { sheet: "makers", name: "mas", nearest: "mass" },
-  "sheet/formula-no-such-function": { name: "createUnit", nearest: undefined },
-  "sheet/formula-no-such-name": {
-    name: "c",
-    nearest: undefined,
-    known:
-      "Known here: wet, dry, dry mass, heap, height, load, strength, moisture, clay, percent, inside, outside.",
-  },
+  "sheet/formula-no-such-function": { name: "meen", nearest: "mean" },
+  "sheet/formula-no-such-name": { name: "wett", nearest: "wet", known: "" },
   "sheet/formula-no-such-sheet": { name: "maker", nearest: "makers" },
   "sheet/formula-no-such-unit": {
-    text: "x10",
+    text: "gr",
     what: "Write a unit such as g, kg, lb, oz, mm, in, ml, kPa, psi, min or °C.",
   },
-  "sheet/formula-not-a-function": { name: "valueOf" },
-  "sheet/formula-open-text": { text: '" dampToDryPercent( permeabilityConstant(' },
+  "sheet/formula-not-a-function": { name: "wet" },
+  "sheet/formula-open-text": { text: '"sand A' },
   "sheet/formula-other-sign": { sign: "[", write: "round brackets" },
   "sheet/formula-percent-sign": { before: "3.2" },
-  "sheet/formula-side-by-side": { left: "load", right: "equilibriumCompactabilityPercent" },
-  "sheet/formula-sign": { sign: "." },
+  "sheet/formula-side-by-side": { left: "load", right: "height" },
+  "sheet/formula-sign": { sign: "§" },
   "sheet/formula-temperatures": { message: "Temperatures in °C have no sum.", remedy: "Write mean(…)." },
   "sheet/formula-too-deep": { limit: 100 },
   "sheet/formula-too-long": { limit: 2000 },
@@ -90,7 +85,7 @@ export const sheet: Examples = {
   "sheet/no-result": { why: "root of a negative number: “(b - d) + (0.5)^3” is below 0" },
   "sheet/no-slope": { y: "strength", x: "share", range: "0 ± 5", unit: "kPa per % of dry mix", rows: "5" },
   "sheet/no-such-column": { name: "wett", near: "wet", known: "2nd, wet, Wet, long, odd, twice" },
-  "sheet/no-such-row": { key: "xbag number 0", sheet: "bags", near: "bag number 0" },
+  "sheet/no-such-row": { key: "Aldr", sheet: "clay bags", near: "Alder" },
   "sheet/no-such-scale": {
     column: "wet",
     scale: "kitchn scale",
