@@ -11,7 +11,12 @@ const poorFit = 5;
 /** A share below this is not worth a bag. */
 const noShare = 0.0005;
 
-/** Findings of a blend, the gravest first. */
+/**
+ * Findings of a blend, the gravest first.
+ * @example
+ * const report = blendReport(log);
+ * "why" in report ? [] : blendFindings(report)
+ */
 export function blendFindings(report: BlendReport): readonly Finding[] {
   const order = ["error", "doubt", "good", "note"];
   return [
@@ -39,7 +44,12 @@ export function shareText({ share, low, high }: BlendedSand, atLeast = false): s
   return `${printed.value} % (${printed.low} to ${printed.high}${atLeast ? " or wider" : ""})`;
 }
 
-/** "40 ± 3 % Coppice sand and 60 ± 3 % Brick sand", without those that are not in the blend. */
+/**
+ * "40 ± 3 % Coppice sand and 60 ± 3 % Brick sand", without those that are not in the blend.
+ * @example
+ * const report = blendReport(log);
+ * "why" in report ? report.why : blendText(report)
+ */
 export function blendText({ sands, atLeast }: BlendReport): string {
   const parts = sands
     .filter(({ share }) => share > noShare)
@@ -47,7 +57,12 @@ export function blendText({ sands, atLeast }: BlendReport): string {
   return parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 }
 
-/** The blend's own fineness number with its ±. */
+/**
+ * The blend's own fineness number with its ±.
+ * @example
+ * const report = blendReport(log);
+ * "why" in report ? report.why : blendNumberText(report)
+ */
 export function blendNumberText({ number, atLeast }: Pick<BlendReport, "number" | "atLeast">): string {
   const { value, low, high } = number;
   return printFigure({ value, low, high, atLeast, ...finenessLimits }).text;
