@@ -26,7 +26,7 @@ export function keptOutFindings(report: TrialReport): readonly Finding[] {
 
 /**
  * "This is without W3, left out by the log: the tube was wet."; undefined where the log leaves none out.
- * @example keptOutAnswer(trialReport(log)) // undefined where nothing is left out
+ * @example keptOutAnswer({ keptOut: [] }) === undefined // true
  */
 export function keptOutAnswer({ keptOut }: Pick<TrialReport, "keptOut">): Phrase | undefined {
   if (keptOut.length === 0) return undefined;

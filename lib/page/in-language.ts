@@ -20,7 +20,7 @@ export interface PageInLanguage {
  * text for a field.
  * @example
  * const words = { "page/sources": () => "Quellen", "log/no-pan": () => ({ message: "Die Pfanne fehlt." }) };
- * const { page, missing } = inLanguage(english, words);
+ * inLanguage(page, words).missing
  */
 export function inLanguage(page: Page, words: Words): PageInLanguage {
   const anew: Anew = { words, met: new Set(), sentences: new Map() };
