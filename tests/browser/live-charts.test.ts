@@ -145,10 +145,10 @@ describe.skipIf(withoutBrowser)("the charts of a live page in Chromium", () => {
           document.addEventListener("mullbook:settled", resolve, { once: true }),
         );
         const { name, text } = session.texts[0]!;
-        const found = /W1:[\s\S]*?damp: (\d+\.\d+)/.exec(text)!;
+        const found = /W1:[\s\S]*?damp: (\d+\.\d+ g)/.exec(text)!;
         const offset = found.index + found[0].length - found[1]!.length;
         const at = { file: name, offset, length: found[1]!.length };
-        session.edit({ kind: "write", at, text: String(Number(found[1]) + 0.5) });
+        session.edit({ kind: "write", at, text: `${Number.parseFloat(found[1]!) + 0.5} g` });
         await settled;
       });
       await tab.locator("#figure-1 .live-ring").focus();
