@@ -35,11 +35,14 @@ export function demoLogs(): DemoLog[] {
   });
 }
 
-/** The first log of each notebook, or all of them where DEMOS=all: what draws or works each page out more than once. */
+/** Notebooks whose pages take seconds each time. */
+const SLOW = ["blend", "clay-trial", "heap", "write-up"];
+
+/** For what works pages out again and again: a log of each notebook that is quick; all of all where DEMOS=all. */
 export function demoLogsToRepeat(): DemoLog[] {
   const logs = demoLogs();
   if (process.env.DEMOS === "all") return logs;
-  return logs.filter(({ notebook }, i) => notebook !== logs[i - 1]?.notebook);
+  return logs.filter(({ notebook }, i) => notebook !== logs[i - 1]?.notebook && !SLOW.includes(notebook));
 }
 
 /** As the command line writes them. */

@@ -7,7 +7,7 @@ import { logOutline, type OutlineNode, readLog } from "../../lib/index.ts";
 import type { LogText } from "../../lib/log/types.ts";
 import { seeded } from "../seeded.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
-import { type DemoLog, demoLogsToRepeat, written } from "./demo-pages.ts";
+import { type DemoLog, demoLogs, demoLogsToRepeat, written } from "./demo-pages.ts";
 import { livePage } from "./live-edit-page.ts";
 import { type Change, change, openedLive, shownOn, wake } from "./open-live.ts";
 
@@ -89,7 +89,9 @@ describe.skipIf(withoutBrowser)("a live page in Chromium", () => {
   });
 
   test("folds, scrolling, focus and a selection stay; undone, the page is as it was", async () => {
-    const demo = logs.find(([name]) => name.startsWith("grain-fineness, two-bags"))![1];
+    const demo = demoLogs().find(
+      ({ name, notebook }) => name === "two-bags.yaml" && notebook === "grain-fineness",
+    )!;
     const texts = textsOf(demo);
     const { seen, complaints } = await openedLive(
       browser,
@@ -135,7 +137,7 @@ describe.skipIf(withoutBrowser)("a live page in Chromium", () => {
   });
 
   test("a log that cannot be read leaves the last page, with a notice that goes again", async () => {
-    const demo = logs.find(([name]) => name.startsWith("mulling-trial"))![1];
+    const demo = demoLogs().find(({ notebook }) => notebook === "mulling-trial")!;
     const texts = textsOf(demo);
     const { seen, complaints } = await openedLive(
       browser,
