@@ -33,7 +33,8 @@ test("the package holds dist, demo data and licence, and nothing else", () => {
   const known =
     /^(LICENSE|README\.md|package\.json|data-demo\/.+\.(yaml|csv|md|ts)|dist\/(types\/.+\.d\.ts|.+\.js|THIRD-PARTY-LICENSES\.txt))$/;
   expect(paths.filter((path) => !known.test(path))).toEqual([]);
-  expect(report[0]!.size).toBeLessThan(1_000_000);
+  // Two thirds of it are the scripts of live pages.
+  expect(report[0]!.size).toBeLessThan(3_200_000);
 });
 
 test("every notebook of the repository is in dist, under its own name", async () => {
