@@ -5,7 +5,7 @@ import { hasError, type Issue, issueText, type Severity } from "../issue.ts";
 import { inFileOrder } from "../log/issue-list.ts";
 import { pageIssues } from "../log/page-issues.ts";
 import type { Log } from "../log/types.ts";
-import { issuesInUnits } from "../page/issue-units.ts";
+import { shownUnits } from "../page/shown-units.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
 import { type ReadLogFile, readLogFile } from "./read-log-file.ts";
 import { isRefusal } from "./refusal.ts";
@@ -48,7 +48,13 @@ function fingerprintOf({ log }: ReadLogFile): string[] {
 export async function everyIssue({ log, issues }: ReadLogFile): Promise<readonly Issue[]> {
   if (log === undefined) return issues;
   const all = [...issues, ...pageIssues(log), ...(await sheetIssues(log))];
-  return inFileOrder(issuesInUnits(all, log), log.file);
+  return inFileOrder(await inUnitsOf(log, all), log.file);
+}
+
+/** The list of all messages is loaded only for a log in US measures. */
+async function inUnitsOf(log: Log, issues: readonly Issue[]): Promise<readonly Issue[]> {
+  if (issues.length === 0 || (log.units ?? shownUnits(log).recipe) !== "US") return issues;
+  return (await import("../page/issue-units.ts")).issuesInUnits(issues, log);
 }
 
 /** The reader of formulas is loaded only where a log has sheets. */
