@@ -17,7 +17,7 @@ export function offerLeavingOut(bench: Bench): void {
 }
 
 /** The batch that the words of a point begin with: the longest name, where one begins with another. */
-export function batchTold(words: string, names: readonly string[]): string | undefined {
+function batchTold(words: string, names: readonly string[]): string | undefined {
   const told = names.filter((name) => words.startsWith(`${name}:`) || words.startsWith(`${name}, `));
   return told.sort((a, b) => b.length - a.length)[0];
 }

@@ -4,7 +4,7 @@ import type { Place } from "../issue.ts";
 import { carried, type Splice } from "./splice.ts";
 
 /** "my-sands.yaml:612:4", the file as in an address; undefined where it is none. */
-export function placeOfMark(mark: string): Place | undefined {
+function placeOfMark(mark: string): Place | undefined {
   const [, file, offset, length] = /^(.*):(\d+):(\d+)$/.exec(mark) ?? [];
   return file === undefined
     ? undefined

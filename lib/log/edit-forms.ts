@@ -45,7 +45,7 @@ export function blockPair(
 }
 
 /** What follows a name and its colon: a text on the line, or lines below that are one level further in. */
-export function blockValue(draft: Draft, like: LogNode | undefined, indent: string, manner: Manner): string {
+function blockValue(draft: Draft, like: LogNode | undefined, indent: string, manner: Manner): string {
   if (draft === "") return "";
   if (typeof draft === "string") return ` ${scalarForm(draft, like, false, manner)}`;
   const inner = indent + manner.step;

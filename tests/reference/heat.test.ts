@@ -7,6 +7,7 @@ import { freezingByShape, freezingConstantSMm2, freezingConstants } from "../../
 import { contactC, heatedDepthMm, sandTemperatureC } from "../../lib/sand/heated-depth.ts";
 import { diffusivityM2S, type MetalHeat, metalHeats, sandHeats } from "../../lib/sand/moulding-heat.ts";
 import { plateHeatedDepths } from "../../lib/sand/plate-cooling.ts";
+import { iron } from "./heat-metals.ts";
 
 const [flemings, ghosh, third] = sandHeats;
 const [aluminium, alloy] = metalHeats.aluminium;
@@ -28,17 +29,6 @@ test("liquid aluminium of 720 °C on sand of 20 °C: the face at 677 °C", () =>
 
 test("iron slab of 100 mm: 0.671 h; sphere of 100 mm: 0.0545 h with its β rounded", () => {
   // Ghosh & Mallik, Manufacturing Science, example 2.5: inputs read, β = 1.75 in the book; 1.7485 by hand.
-  const iron: MetalHeat = {
-    name: "iron",
-    freezesC: 1540,
-    latentKJKg: 272,
-    densityKgM3: 7850,
-    liquidJKgK: 0,
-    solidJKgK: 0,
-    pouredC: 1540,
-    source: "the example",
-    tag: "read",
-  };
   const slab = freezingByShape({ modulusMm: 50, metal: iron, sand: ghosh!, sandC: 28 });
   expect((slab.plateSeconds / 3600).toFixed(3)).toBe("0.671");
   const sphere = freezingByShape({ modulusMm: 100 / 6, metal: iron, sand: ghosh!, sandC: 28 });

@@ -18,22 +18,12 @@ import {
   sandHeats,
 } from "../../lib/sand/moulding-heat.ts";
 import { plateHeatedDepths } from "../../lib/sand/plate-cooling.ts";
+import { iron } from "./heat-metals.ts";
 import type { Published } from "./published.ts";
 
 const [flemings, ghosh, third] = sandHeats;
 const [aluminium, alloy] = metalHeats.aluminium;
 const melts: MetalHeat = { ...aluminium!, freezesC: 660 };
-const iron: MetalHeat = {
-  name: "iron",
-  freezesC: 1540,
-  latentKJKg: 272,
-  densityKgM3: 7850,
-  liquidJKgK: 0,
-  solidJKgK: 0,
-  pouredC: 1540,
-  source: "the example",
-  tag: "read",
-};
 const frozen = (modulusMm: number) => freezingByShape({ modulusMm, metal: iron, sand: ghosh!, sandC: 28 });
 const ground = {
   bodyC: -17.8,

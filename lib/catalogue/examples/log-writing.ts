@@ -28,7 +28,7 @@ export const logWriting: Examples = {
   "log/edit-unknown-column": { names: '"bog"', known: "bag, damp (g), note" },
   "log/edit-unreadable": { file: "log.yaml" },
   "log/empty-value": { what: "sieve sets" },
-  "log/file-elsewhere": { name: "/tmp/mullbook-test-xRMnI5/rows.csv" },
+  "log/file-elsewhere": { name: "../shed/rows.csv" },
   "log/hidden-character": { name: "U+200B" },
   "log/letter-for-digit": { text: "12.|00", better: "12.100" },
   "log/negative": { what: "No. 140", text: "-1.90" },
