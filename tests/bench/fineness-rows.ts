@@ -3,6 +3,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { combine, finenessFigure, readLog, sievedPortion, spread } from "../../lib/index.ts";
+import { quantilesInPlace } from "../../lib/numbers/quantile.ts";
 import { openNumpy } from "./numpy.ts";
 import { type Row, skipped } from "./row.ts";
 import { interleaved, processorMs } from "./timing.ts";
@@ -48,7 +49,39 @@ function budget(file: string) {
   return () => finenessFigure({ name: sand!.name, portions }).figure;
 }
 
+/** Two limits of draws by selection, against a typed array's own sort. */
+async function limitRows(): Promise<Row[]> {
+  const rows: Row[] = [];
+  for (const count of [4096, 65_536]) {
+    const draws = Float64Array.from(
+      { length: count },
+      (_, i) => Math.sin(i * 12.9898) * 43_758.5453 * (i % 7),
+    );
+    const work = new Float64Array(count);
+    const time = (act: () => unknown) => () => {
+      work.set(draws);
+      return processorMs(act);
+    };
+    const { selecting, sorting } = await interleaved(
+      { selecting: time(() => quantilesInPlace(work, [0.025, 0.975])), sorting: time(() => work.sort()) },
+      { rounds: 60, warm: 20 },
+    );
+    rows.push({
+      work: `two limits of ${count.toLocaleString("en")} draws`,
+      measured: `${selecting.toFixed(2)} ms`,
+      against: `sort: ${sorting.toFixed(2)} ms`,
+      figure: selecting / sorting,
+      target: { most: 0.5, unit: "×" },
+    });
+  }
+  return rows;
+}
+
 export async function finenessRows(): Promise<Row[]> {
+  return [...(await againstNumpy()), ...(await limitRows())];
+}
+
+async function againstNumpy(): Promise<Row[]> {
   const numpy = await openNumpy(grams, sdG);
   const oneSieving = budget("five-sieves.yaml");
   const twoSplits = budget("full-stack.yaml");
