@@ -1,8 +1,11 @@
 // Batches told together: "W1 to W3", "W1, W4 and W6".
 
+import { firstPlaces } from "../numbers/first-places.ts";
+
 /** Names in the order of all; three or more that stand beside each other there become a run. */
 export function namesTogether(names: readonly string[], all: readonly string[]): string {
-  const places = names.map((name) => all.indexOf(name)).sort((a, b) => a - b);
+  const placeOf = firstPlaces(all);
+  const places = names.map((name) => placeOf.get(name) ?? -1).sort((a, b) => a - b);
   const runs: number[][] = [];
   for (const place of places) {
     const last = runs.at(-1);

@@ -46,10 +46,8 @@ export function trialStanding(
     unit: (property, unit) => shownUnit(unit, units.of(property as TestName)),
   });
   const names = [...new Set(placed.map(({ batch }) => batch))];
-  const columns = placed.filter(
-    (one, k) =>
-      placed.findIndex(({ property, against }) => property === one.property && against === one.against) === k,
-  );
+  const columns = [...firstBy(placed, columnKey).values()];
+  const cells = firstBy(placed, (one) => `${columnKey(one)}\n${one.batch}`);
   if (placed.length === 0) return { findings, blocks: [], sources };
   return {
     findings,
@@ -81,10 +79,8 @@ export function trialStanding(
             ],
             rows: names.map((name) => [
               name,
-              ...columns.map(({ property, against }) => {
-                const one = placed.find(
-                  (other) => other.batch === name && other.property === property && other.against === against,
-                );
+              ...columns.map((column) => {
+                const one = cells.get(`${columnKey(column)}\n${name}`);
                 return one ? cell(one, units) : "";
               }),
             ]),
@@ -94,6 +90,18 @@ export function trialStanding(
       },
     ],
   };
+}
+
+/** A name in a log is one line. */
+const columnKey = ({ property, against }: Standing): string => `${property}\n${against}`;
+
+function firstBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): Map<string, Item> {
+  const first = new Map<string, Item>();
+  for (const item of items) {
+    const key = keyOf(item);
+    if (!first.has(key)) first.set(key, item);
+  }
+  return first;
 }
 
 /** "below 3.5 to 4.5"; "within 3.5 to 4.5: 78 in 100" where it cannot be told. */

@@ -1,12 +1,11 @@
 // Which curves of a trial an aim is worked out over, and how it hangs on them.
 
 import type { TestName } from "../log/batch.ts";
-import type { BatchFigures } from "../log/batch-figures.ts";
-import { aimPlace, gridOver } from "./aim.ts";
-import { type AimedCurve, bestPlace } from "./best-place.ts";
+import { aimPlace } from "./aim.ts";
+import type { AimedCurve } from "./best-place.ts";
 import type { CurveDraws } from "./curve-draws.ts";
 import type { AimToReach } from "./reach.ts";
-import { curveThroughRows, type TrialProperty } from "./trial-property.ts";
+import type { TrialProperty } from "./trial-property.ts";
 
 /** The curve with its range; none for a property without either, nor for one that leans on a published slope. */
 export function aimedCurve(property: TrialProperty): readonly (AimedCurve & AimToReach)[] {
@@ -15,7 +14,7 @@ export function aimedCurve(property: TrialProperty): readonly (AimedCurve & AimT
   return [{ name: test, test, curve, low: wanted.low, high: wanted.high, ...(bias ? { bias } : {}) }];
 }
 
-function isAimedFor({ test, wanted }: TrialProperty): boolean {
+export function isAimedFor({ test, wanted }: TrialProperty): boolean {
   return wanted !== undefined && test !== "moisture" && test !== "density";
 }
 
@@ -31,30 +30,6 @@ export function withEdges(aimed: readonly AimedCurve[], drawn: CurveDraws, share
     return { ...one, low: one.low - by, high: one.high + by };
   });
   return aimPlace(moved, drawn);
-}
-
-/** Leaves out one batch at a time and looks how far the best place moves. */
-export function influenceOf(
-  found: readonly TrialProperty[],
-  rows: readonly BatchFigures[],
-  places: readonly number[],
-  aim: number,
-): { readonly batch: string; readonly shift: number } | undefined {
-  const aimedFor = found.filter(isAimedFor);
-  const shifts = rows.map((row, i) => {
-    const without = places.map((x, k) => (k === i ? Number.NaN : x));
-    const curves = aimedFor.flatMap((property) =>
-      aimedCurve({ ...property, curve: curveThroughRows(property, rows, without) }),
-    );
-    if (curves.length === 0) return { batch: row.batch.name, shift: 0 };
-    const grid = gridOver(
-      Math.max(...curves.map(({ curve }) => curve.from)),
-      Math.min(...curves.map(({ curve }) => curve.to)),
-    );
-    const at = bestPlace(curves, grid, (k, place) => curves[k]!.curve.at(grid[place]!)!.mean);
-    return { batch: row.batch.name, shift: at - aim };
-  });
-  return shifts.sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift))[0];
 }
 
 /** Names of the tests, in the order of the curves. */

@@ -1,5 +1,6 @@
 // The place on the axis where a new batch most surely meets all ranges at once.
 
+import type { LinearFit } from "../numbers/linear-fit.ts";
 import { normalCumulative } from "../numbers/normal.ts";
 import type { CurveToDraw } from "./curve-draws.ts";
 
@@ -9,8 +10,15 @@ export interface AimedCurve extends CurveToDraw {
   readonly high: number;
 }
 
+/** As much of it as a chance hangs on. */
+export interface RangeAndScatter {
+  readonly curve: { readonly fit?: Pick<LinearFit, "residualSd"> };
+  readonly low: number;
+  readonly high: number;
+}
+
 /** The scatter of a batch about the curve, or the range where there is none. */
-function scatterOf({ curve, low, high }: Pick<AimedCurve, "curve" | "low" | "high">): number {
+function scatterOf({ curve, low, high }: RangeAndScatter): number {
   return curve.fit!.residualSd || high - low;
 }
 
@@ -33,7 +41,7 @@ class LnChance {
   /** Each place worked out when it is first wanted: few are. */
   readonly #table: Float64Array;
 
-  constructor(aimed: Pick<AimedCurve, "curve" | "low" | "high">) {
+  constructor(aimed: RangeAndScatter) {
     this.#s = scatterOf(aimed);
     this.#middle = (aimed.low + aimed.high) / 2;
     this.#half = (aimed.high - aimed.low) / (2 * this.#s);
@@ -65,7 +73,7 @@ class LnChance {
 /** Of one curve with its range, however often the best place is asked for. */
 const chancesKnown = new WeakMap<object, LnChance>();
 
-function lnChance(aimed: Pick<AimedCurve, "curve" | "low" | "high">): LnChance {
+function lnChance(aimed: RangeAndScatter): LnChance {
   const before = chancesKnown.get(aimed);
   if (before) return before;
   const made = new LnChance(aimed);
@@ -75,7 +83,7 @@ function lnChance(aimed: Pick<AimedCurve, "curve" | "low" | "high">): LnChance {
 
 /** The place where the product of the properties' chances is largest, their means as told for each row of the grid. */
 export function bestPlace(
-  curves: readonly AimedCurve[],
+  curves: readonly RangeAndScatter[],
   grid: readonly number[],
   mean: (property: number, row: number) => number,
 ): number {

@@ -1,5 +1,6 @@
 // What went along with the axis and cannot be told apart from it, and what the log does not let us look at.
 
+import { firstPlaces } from "../numbers/first-places.ts";
 import { spearman } from "../numbers/spearman.ts";
 import { hashText } from "../quantity/permutation.ts";
 
@@ -142,17 +143,39 @@ function steppedHeap({ x, sameHeap = [] }: TrialToCheck): Confounded[] {
 function blockAtOneEnd({ x, blocks }: TrialToCheck): Confounded[] {
   const placed = x.flatMap((at, i) => (Number.isFinite(at) && blocks?.[i] !== undefined ? [i] : []));
   if (placed.length < leastBatches) return [];
-  const names = [...new Set(placed.map((i) => blocks![i]!))];
-  const found = names.flatMap((block): Confounded[] => {
-    const inside = placed.filter((i) => blocks![i] === block).map((i) => x[i]!);
-    const outside = placed.filter((i) => blocks![i] !== block).map((i) => x[i]!);
-    if (inside.length < 2 || outside.length < 2) return [];
-    let steps = 0;
-    for (const one of inside) for (const other of outside) steps += Math.sign(one - other);
-    return [{ companion: "day or block", rho: steps / (inside.length * outside.length), block }];
+  const places = placed.map((i) => x[i]!).sort((a, b) => a - b);
+  const byBlock = new Map<string, number[]>();
+  for (const i of placed) {
+    const members = byBlock.get(blocks![i]!);
+    if (members) members.push(i);
+    else byBlock.set(blocks![i]!, [i]);
+  }
+  const found = [...byBlock].flatMap(([block, members]): Confounded[] => {
+    const inside = members.map((i) => x[i]!).sort((a, b) => a - b);
+    const outside = places.length - inside.length;
+    if (inside.length < 2 || outside < 2) return [];
+    // Pairs within the block stand in both counts, and go.
+    const steps = inside.reduce((all, one) => all + stepsUp(places, one) - stepsUp(inside, one), 0);
+    return [{ companion: "day or block", rho: steps / (inside.length * outside), block }];
   });
   const [furthest] = found.sort((a, b) => Math.abs(b.rho) - Math.abs(a.rho));
   return furthest && Math.abs(furthest.rho) >= togetherFrom ? [furthest] : [];
+}
+
+/** How many of the sorted places lie below one, less how many lie above it. */
+function stepsUp(sorted: readonly number[], one: number): number {
+  return placeOf(sorted, (at) => at >= one) - (sorted.length - placeOf(sorted, (at) => at > one));
+}
+
+/** The first place that passes; those that pass stand behind those that do not. */
+function placeOf(sorted: readonly number[], passes: (at: number) => boolean): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (passes(sorted[middle]!)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 /**
@@ -163,15 +186,16 @@ function blockAtOneEnd({ x, blocks }: TrialToCheck): Confounded[] {
 export function randomOrder(names: readonly string[], salt: string): readonly string[] {
   const places = names.map((_, i) => i);
   for (let round = 0; round < 200; round++) {
-    const rank = (name: string): number => hashText(`${salt} ${round} ${name}`);
-    const order = [...names].sort((a, b) => rank(a) - rank(b));
+    const rank = new Map(names.map((name) => [name, hashText(`${salt} ${round} ${name}`)]));
+    const order = [...names].sort((a, b) => rank.get(a)! - rank.get(b)!);
+    const placeIn = firstPlaces(order);
     const along =
       names.length < 4
         ? 0
         : Math.abs(
             spearman(
               places,
-              names.map((name) => order.indexOf(name)),
+              names.map((name) => placeIn.get(name)!),
             ).rho,
           );
     if (along < 0.5) return order;

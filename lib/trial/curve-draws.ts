@@ -168,9 +168,10 @@ function triangleOf(correlation: readonly (readonly number[])[]): number[][] {
 /** Correlation of the residuals over the batches that both curves rest on, drawn towards none. */
 function residualCorrelation(a: ResponseCurve, b: ResponseCurve): number {
   let [ab, aa, bb, both] = [0, 0, 0, 0];
+  const rowOfB = new Map(b.used.map((batch, j) => [batch, j]));
   a.used.forEach((batch, i) => {
-    const j = b.used.indexOf(batch);
-    if (j < 0) return;
+    const j = rowOfB.get(batch);
+    if (j === undefined) return;
     const [ra, rb] = [a.fit!.residuals[i]!, b.fit!.residuals[j]!];
     ab += ra * rb;
     aa += ra * ra;

@@ -15,13 +15,15 @@ export function offDensity(densities: readonly (number | undefined)[]): readonly
   const known = densities.filter((density) => density !== undefined).sort((a, b) => a - b);
   if (known.length < 3) return densities.map(() => false);
   const middle = median(known);
+  // Both ends only go up: the first that is as dense as low, and the first that is too dense to stand with it.
+  let [first, end] = [0, 0];
   const spans = known.map((low) => {
     // A hair more than 3 %, so that 1.5 and 1.545 are joined whatever the rounding.
-    const within = known.filter(
-      (density) => density >= low && density <= low * (1 + densityApartPercent / 100) * (1 + 1e-9),
-    );
-    const high = within.at(-1)!;
-    return { low, high, count: within.length, off: Math.abs((low + high) / 2 - middle) };
+    const most = low * (1 + densityApartPercent / 100) * (1 + 1e-9);
+    while (known[first]! < low) first++;
+    while (end < known.length && known[end]! <= most) end++;
+    const high = known[end - 1]!;
+    return { low, high, count: end - first, off: Math.abs((low + high) / 2 - middle) };
   });
   const kept = spans.reduce((best, span) =>
     span.count > best.count || (span.count === best.count && span.off < best.off) ? span : best,

@@ -5,13 +5,14 @@ import type { TestName, TrialAxis } from "../log/batch.ts";
 import { type BatchFigures, batchFigures } from "../log/batch-figures.ts";
 import type { Log } from "../log/types.ts";
 import { type AimResult, aimFor } from "./aim.ts";
-import { aimedCurve, influenceOf, type MovedAim, testsOf, withEdges } from "./aimed-curves.ts";
+import { aimedCurve, type MovedAim, testsOf, withEdges } from "./aimed-curves.ts";
 import type { AimedCurve } from "./best-place.ts";
 import { type BlockAim, blockAims } from "./block-aims.ts";
 import { companionsOf } from "./companions.ts";
 import { type Confounded, confounding, type Unchecked, uncheckedCompanions } from "./confounding.ts";
 import { misfits, wildBatches } from "./curve-checks.ts";
 import { drawCurves } from "./curve-draws.ts";
+import { influenceOf } from "./influence.ts";
 import { type KeptOut, keptOutOf, withCounted } from "./kept-out.ts";
 import type { LackOfFit } from "./lack-of-fit.ts";
 import { type NextTrial, nextTrial } from "./next-trial.ts";
@@ -109,6 +110,7 @@ export function trialReport(
     return at ? [{ row, at }] : [];
   });
   const rows = placed.map(({ row }) => row);
+  const onAxis = new Set(rows);
   const x = placed.map(({ at }) => {
     return axisFigure(at);
   });
@@ -137,10 +139,9 @@ export function trialReport(
     axis,
     rows,
     keptOut: keptOutOf(all, placeOf),
-    shown:
-      rows.length === figures.length ? all : all.filter((row) => row.batch.keptOut || rows.includes(row)),
+    shown: rows.length === figures.length ? all : all.filter((row) => row.batch.keptOut || onAxis.has(row)),
     counting: (names) => trialReport(withCounted(log, names), { ...options, axis }),
-    offAxis: figures.filter((row) => !rows.includes(row)).map(({ batch }) => batch.name),
+    offAxis: figures.filter((row) => !onAxis.has(row)).map(({ batch }) => batch.name),
     x,
     levels,
     properties: found,
