@@ -4,7 +4,6 @@ import type { HeapCover } from "../log/heap-record.ts";
 import type { Log } from "../log/types.ts";
 import { linearAt } from "../numbers/interpolate.ts";
 import { normalCumulative } from "../numbers/normal.ts";
-import type { SeasonDraw } from "../sand/season.ts";
 import type { OwnBurnOut } from "../trial/own-burn-out.ts";
 import { weatherWater } from "./weather-water.ts";
 
@@ -19,17 +18,17 @@ const places = Array.from({ length: 41 }, (_, i) => (i + 0.5) / 41);
 const beyondThePlan = 1001;
 
 /**
- * The draws with the water that the log's weather takes in place of what the record says dried from pour to pour, for the
- * heap uncovered and covered; steam at the pour and sand that is shaken out hot are not in it. Empty where the log says nothing of weather, or not enough.
+ * The water that the log's weather takes in place of what the record says dried from pour to pour, kg for each draw of the
+ * burn-out, for the heap uncovered and covered; steam at the pour and sand that is shaken out hot are not in it. Empty where the log says nothing of weather, or not enough.
  */
 export function dryingUnderCovers(
   log: Log,
-  draws: readonly SeasonDraw[],
-  burnOut: Pick<OwnBurnOut, "scores">,
-): readonly { readonly name: string; readonly draws: readonly SeasonDraw[] }[] {
+  burnOut: Pick<OwnBurnOut, "now" | "scores">,
+): readonly { readonly name: string; readonly driedKg: Float64Array }[] {
   const weather = weatherWater(log)?.known;
   if (!weather) return [];
   const scores = burnOut.scores(beyondThePlan);
+  const shares = Float64Array.from(burnOut.now, (_, i) => normalCumulative(scores[i]!));
   return weather.each
     .filter(({ cover }) => cover !== "lid")
     .map(({ cover, lost }) => {
@@ -38,7 +37,7 @@ export function dryingUnderCovers(
         linearAt(places, quantiles, Math.min(places.at(-1)!, Math.max(places[0]!, p)));
       return {
         name: `dried by ${Math.round(weather.hours)} h ${told[cover]} alone`,
-        draws: draws.map((draw, i) => ({ ...draw, driedKg: driedAt(normalCumulative(scores[i]!)) })),
+        driedKg: shares.map(driedAt),
       };
     });
 }

@@ -1,17 +1,19 @@
 // The season of a log's plan: what the heap comes to, when to rebond, what to buy, and what if.
 
-import type { LoggedPlan } from "../log/heap-record.ts";
 import type { Log } from "../log/types.ts";
-import { dryHeapKg } from "../sand/heap-balance.ts";
+import { contentOf } from "../quantity/content.ts";
+import { type Kept, kept } from "../quantity/kept.ts";
+import { copyOfHeaps, dryKgAt, type HeapColumns } from "../sand/heap-columns.ts";
 import { heapSteadyState } from "../sand/heap-steady-state.ts";
 import {
   type Band,
   bandOf,
-  forecastSeason,
   poursToFloor,
-  type Season,
-  type SeasonDraw,
+  type SeasonColumns,
   type SeasonPlan,
+  type SeasonPoint,
+  seasonColumns,
+  seasonOf,
 } from "../sand/season.ts";
 import type { OwnBurnOut } from "../trial/own-burn-out.ts";
 import { dryingUnderCovers } from "./heap-covers.ts";
@@ -33,8 +35,8 @@ export interface WhatIf {
 
 export interface HeapSeason {
   readonly plan: SeasonPlan;
-  readonly alone: Season;
-  readonly mended: Season;
+  readonly alone: { readonly points: readonly SeasonPoint[] };
+  readonly mended: { readonly points: readonly SeasonPoint[] };
   readonly floorPercent: number;
   readonly toFloor: Band;
   /** The first is the plan as it is; amounts are for a thousand kilograms of metal, as weighed. */
@@ -61,20 +63,57 @@ export function heapSeason(log: Log, burnOut: OwnBurnOut): HeapSeason | undefine
     newSandMoisturePercent: log.recipe?.sandMoisturePercent?.value ?? 0,
     betweenPours: 0.2,
   };
-  const now = burnOut.now.map((draw) => withPlan(draw, planned));
+  const asked = {
+    plan,
+    lostKg: planned.lostKg?.value,
+    covers: dryingUnderCovers(log, burnOut),
+    perKg: { clay: priceOf(log, "bentonite", "clay"), sand: priceOf(log, "sand") },
+    currency: log.prices?.currency ?? "",
+  };
+  return keptFor(burnOut, asked);
+}
+
+/** All that a season hangs on beside the burn-out. */
+interface Asked {
+  readonly plan: SeasonPlan;
+  readonly lostKg: number | undefined;
+  readonly covers: readonly { readonly name: string; readonly driedKg: Float64Array }[];
+  readonly perKg: Readonly<Record<"clay" | "sand", number | undefined>>;
+  readonly currency: string;
+}
+
+/** The burn-out of a record is one object from run to run while the record is the same. */
+const seasons = new WeakMap<OwnBurnOut, Kept<HeapSeason>>();
+
+function keptFor(burnOut: OwnBurnOut, asked: Asked): HeapSeason {
+  const of = seasons.get(burnOut) ?? kept<HeapSeason>(400_000, () => 50_000);
+  seasons.set(burnOut, of);
+  const covers = asked.covers.map(({ name, driedKg }) => [name, driedKg.join()]);
+  const key = contentOf({ ...asked, covers });
+  const before = key === undefined ? undefined : of.get(key);
+  if (before) return before;
+  const made = workedOut(burnOut, asked);
+  if (key !== undefined) of.set(key, made);
+  return made;
+}
+
+function workedOut(burnOut: OwnBurnOut, asked: Asked): HeapSeason {
+  const { plan, covers, lostKg } = asked;
+  const recorded = seasonColumns(burnOut.now);
+  const now = lostKg ? { ...recorded, lostKg: recorded.lostKg.map(() => lostKg) } : recorded;
   const floorPercent = 0.9 * plan.toLiveClayOfDryMixPercent;
-  const alone = forecastSeason(now, { ...plan, mend: "none" }, burnOut.scores);
-  const mended = forecastSeason(now, plan, burnOut.scores);
-  const halves = now.map((draw) => ({ ...draw, heap: scaled(draw.heap, 0.5), lostKg: draw.lostKg }));
-  const doubled = now.map((draw) => ({ ...draw, lostKg: 2 * draw.lostKg }));
+  const alone = seasonOf(now, { ...plan, mend: "none" }, burnOut.scores);
+  const mended = seasonOf(now, plan, burnOut.scores);
+  const halves = { ...now, heaps: scaled(now.heaps, 0.5) };
+  const doubled = { ...now, lostKg: now.lostKg.map((kg) => 2 * kg) };
   const cheaper = { ...plan, clayLivePercent: 75 };
-  const whatIf = (name: string, draws: readonly SeasonDraw[], own: SeasonPlan): WhatIf =>
-    outcome(name, log, draws, own, floorPercent, burnOut);
-  const lost = now.reduce((all, draw) => all + draw.lostKg / dryHeapKg(draw.heap), 0) / now.length;
+  const whatIf = (name: string, draws: SeasonColumns, own: SeasonPlan): WhatIf =>
+    outcome(name, asked, draws, own, floorPercent, burnOut);
+  const lost = now.lostKg.reduce((all, kg, i) => all + kg / dryKgAt(now.heaps, i), 0) / now.lostKg.length;
   return {
     plan,
-    alone,
-    mended,
+    alone: { points: alone.points },
+    mended: { points: mended.points },
     floorPercent,
     toFloor: poursToFloor(alone, floorPercent),
     whatIf: [
@@ -82,11 +121,16 @@ export function heapSeason(log: Log, burnOut: OwnBurnOut): HeapSeason | undefine
       whatIf("clay three quarters as live", now, cheaper),
       whatIf("half the heap", halves, plan),
       whatIf("twice the sand lost", doubled, plan),
-      ...dryingUnderCovers(log, now, burnOut).map(({ name, draws }) => whatIf(name, draws, plan)),
+      ...covers.map(({ name, driedKg }) => whatIf(name, { ...now, driedKg }, plan)),
     ],
     halfWayPours: lost > 0 ? Math.LN2 / -Math.log1p(-Math.min(0.99, lost)) : Number.POSITIVE_INFINITY,
-    currency: log.prices?.currency ?? "",
+    currency: asked.currency,
   };
+}
+
+function priceOf({ prices }: Log, ...names: string[]): number | undefined {
+  const one = prices?.of.find((each) => names.includes(each.name.toLowerCase()));
+  return one && one.cost.value / one.forKg.value;
 }
 
 function wantedClay({ wanted }: Log, moisture: number, burnOut: OwnBurnOut): number {
@@ -94,39 +138,39 @@ function wantedClay({ wanted }: Log, moisture: number, burnOut: OwnBurnOut): num
   return burnOut.course()[0]!.liveClayOfDryMixPercent.value;
 }
 
-const withPlan = (draw: SeasonDraw, { lostKg }: LoggedPlan): SeasonDraw =>
-  lostKg ? { ...draw, lostKg: lostKg.value } : draw;
-
-function scaled(heap: SeasonDraw["heap"], factor: number): SeasonDraw["heap"] {
-  return Object.fromEntries(
-    Object.entries(heap).map(([part, kg]) => [part, kg * factor]),
-  ) as unknown as SeasonDraw["heap"];
+function scaled(heaps: HeapColumns, factor: number): HeapColumns {
+  const half = copyOfHeaps(heaps);
+  for (const column of Object.values(half)) for (let i = 0; i < column.length; i++) column[i]! *= factor;
+  return half;
 }
 
-/** The heap with clay put in to the share that is wanted; as it is where it has that. */
-function atLeastClay(heap: SeasonDraw["heap"], percent: number): SeasonDraw["heap"] {
-  const others = dryHeapKg(heap) - heap.liveClayKg;
-  return { ...heap, liveClayKg: Math.max(heap.liveClayKg, (others * percent) / (100 - percent)) };
+/** Heaps with clay put in to the share that is wanted; as they are where they have that. */
+function atLeastClay(heaps: HeapColumns, percent: number): HeapColumns {
+  const liveClayKg = heaps.liveClayKg.map((kg, i) => {
+    const others = dryKgAt(heaps, i) - kg;
+    return Math.max(kg, (others * percent) / (100 - percent));
+  });
+  return { ...heaps, liveClayKg };
 }
 
 /** Settled amounts of every draw, from the steady state: what a long season comes to. */
 function outcome(
   name: string,
-  log: Log,
-  draws: readonly SeasonDraw[],
+  { perKg }: Asked,
+  draws: SeasonColumns,
   plan: SeasonPlan,
   floorPercent: number,
   burnOut: OwnBurnOut,
 ): WhatIf {
   const perTon = 1000 / plan.metalKg;
-  const settled = draws.map((draw) => {
-    const dryKg = dryHeapKg(draw.heap);
+  const settled = Array.from(draws.lostKg, (lostKg, i) => {
+    const dryKg = dryKgAt(draws.heaps, i);
     const share = (kg: number): number => Math.min(99, (100 * kg) / dryKg);
     const steady = heapSteadyState({
       dryKg,
       liveClayKg: (dryKg * plan.toLiveClayOfDryMixPercent) / 100,
-      burntPercent: share(plan.metalKg * draw.burntKgPerKg),
-      lostPercent: share(draw.lostKg),
+      burntPercent: share(plan.metalKg * draws.burntKgPerKg[i]!),
+      lostPercent: share(lostKg),
       clayLivePercent: plan.clayLivePercent,
     });
     return { steady, dryKg };
@@ -139,23 +183,15 @@ function outcome(
     (perTon * Math.max(0, steady.newSandKg)) / (1 - plan.newSandMoisturePercent / 100);
   const brought = (kg: number, percent: number): number => (kg * percent) / (100 - percent);
   const water = Float64Array.from(settled, ({ steady }, i) => {
-    const { driedKg, lostKg } = draws[i]!;
-    const leaves = driedKg + brought(lostKg, plan.toMoistureOfDampPercent);
+    const leaves = draws.driedKg[i]! + brought(draws.lostKg[i]!, plan.toMoistureOfDampPercent);
     const comes =
       brought(steady.clayKg, plan.clayMoisturePercent) +
       brought(Math.max(0, steady.newSandKg), plan.newSandMoisturePercent);
     return perTon * Math.max(0, leaves - comes);
   });
-  const price = (...names: string[]): number | undefined => {
-    const one = log.prices?.of.find((each) => names.includes(each.name.toLowerCase()));
-    return one && one.cost.value / one.forKg.value;
-  };
-  const [clayPrice, sandPrice] = [price("bentonite", "clay"), price("sand")];
-  const mended = draws.map((draw) => ({
-    ...draw,
-    heap: atLeastClay(draw.heap, plan.toLiveClayOfDryMixPercent),
-  }));
-  const alone = forecastSeason(mended, { ...plan, mend: "none" }, burnOut.scores, { points: false });
+  const mended = { ...draws, heaps: atLeastClay(draws.heaps, plan.toLiveClayOfDryMixPercent) };
+  const alone = seasonOf(mended, { ...plan, mend: "none" }, burnOut.scores, { points: false });
+  const { clay: clayPrice, sand: sandPrice } = perKg;
   return {
     name,
     clayKg: of(clay),

@@ -5,6 +5,7 @@ import type { HeapCover } from "../log/heap-record.ts";
 import type { Log, Measured } from "../log/types.ts";
 import { type Input, lift } from "../quantity/combine.ts";
 import type { Figure } from "../quantity/figure.ts";
+import { onceFor } from "../quantity/once-for.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { spread, spreadOfQuantity } from "../quantity/spread-of.ts";
 import { windAt2M } from "../sand/humid-air.ts";
@@ -64,6 +65,10 @@ const SWING = { airC: 3, humidityPercent: 15 } as const;
  * Example: a log with 18 °C, 60 %, 16 h, start 3.8 %, want 3.5 % and a heap of 120 kg.
  */
 export function weatherWater(log: WeatherLog): WeatherAnswer | undefined {
+  return answerOf(log);
+}
+
+const answerOf = onceFor((log: WeatherLog): WeatherAnswer | undefined => {
   const { weather, heap } = log;
   if (!weather) return undefined;
   const mass = heapFigure(log);
@@ -136,7 +141,7 @@ export function weatherWater(log: WeatherLog): WeatherAnswer | undefined {
       hotSand: (weather.sandC?.value ?? airC.value) > airC.value + 10,
     },
   };
-}
+});
 
 /** As measured; else from the depth of the sand; else left to its shape. */
 function surfaceOf(heap: WeatherLog["heap"], massKg: Figure): Pick<StandingHeap, "exposedM2"> {

@@ -1,7 +1,7 @@
 // What all draws of a spread hang on, as a text: where two texts are alike, so is every draw.
 
 import type { Source } from "./source.ts";
-import type { Spread } from "./spread.ts";
+import { isSpread, type Spread } from "./spread.ts";
 
 /** Longer ones cost more to compare than the draws that they would save. */
 const longest = 100_000;
@@ -39,6 +39,21 @@ export function contentOfCall(
     parts.push(part);
   }
   return joined(JSON.stringify(as), parts);
+}
+
+/**
+ * Plain data that may hold spreads: records, lists, texts, numbers. Of a spread its draws count and nothing beside them.
+ * Undefined where a part cannot be told.
+ */
+export function contentOf(value: unknown): string | undefined {
+  if (typeof value === "number") return contentOfNumber(value);
+  if (typeof value === "string") return JSON.stringify(value);
+  if (typeof value !== "object" || value === null)
+    return typeof value === "function" ? undefined : `${value}`;
+  if (isSpread(value)) return value.sources.length === 0 ? contentOfNumber(value.value) : value.content;
+  if (Array.isArray(value)) return joined("list", value.map(contentOf));
+  const parts = Object.entries(value).flatMap(([name, part]) => [JSON.stringify(name), contentOf(part)]);
+  return joined("record", parts);
 }
 
 function joined(head: string, parts: readonly (string | undefined)[]): string | undefined {

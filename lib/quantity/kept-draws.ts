@@ -17,6 +17,17 @@ export function keptDraws(spread: Spread, count: number): Float64Array {
   return content === undefined ? draw() : keptColumn(`${count} draws of ${content}`, draw);
 }
 
+/** The first of count draws of a spread, where no more are wanted; for reading, as those of keptDraws. */
+export function keptFirstDraws(spread: Spread, first: number, count: number): Float64Array {
+  const draw = () => {
+    const column = new Float64Array(first);
+    spread.fill(column, 0, drawing(spread.sources, { count }));
+    return column;
+  };
+  const { content } = spread;
+  return content === undefined ? draw() : keptColumn(`first ${first} of ${count} draws of ${content}`, draw);
+}
+
 /** A column that hangs on nothing but what its name says; for reading. */
 export function keptColumn(name: string, make: () => Float64Array): Float64Array {
   const before = columns.get(name);

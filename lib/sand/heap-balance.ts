@@ -1,21 +1,18 @@
-// What a heap is made of, and what each event does to it: mass in equals mass out and mass there, for every part.
+// What an event does to a heap, with a look at its arguments; and the shares of a heap.
 
+import {
+  addClay,
+  addNewSand,
+  addWater,
+  burn,
+  columnsOfHeaps,
+  type HeapContents,
+  heapAt,
+  lose,
+} from "./heap-columns.ts";
 import { requireFromZero } from "./require.ts";
 
-/** Masses in a heap, kg; all but the water dry. */
-export interface HeapContents {
-  /** Grain that is no fines. */
-  readonly sandKg: number;
-  /** Grain finer than No. 140: stone dust, not clay. */
-  readonly finesKg: number;
-  /** Clay that binds, counted as clay of the founder's own bag. */
-  readonly liveClayKg: number;
-  /** Clay that heat has killed, and what of a bag never bound. */
-  readonly deadClayKg: number;
-  /** Additives and what is left of them. */
-  readonly otherKg: number;
-  readonly waterKg: number;
-}
+export type { HeapContents };
 
 /**
  * One event. pour: burntKg of the dry mix has its clay wholly killed, its mass stays. lost: dryKg of the dry mix goes
@@ -49,9 +46,6 @@ export interface HeapShares {
   readonly finesOfGrainPercent: number;
   readonly moistureOfDampPercent: number;
 }
-
-/** A heap that steps are worked into, for many draws in a row. */
-export type HeapDraft = { -readonly [part in keyof HeapContents]: number };
 
 /** All that is dry, kg. Example: 92 kg of sand and 8 of live clay: 100. */
 export function dryHeapKg(heap: HeapContents): number {
@@ -97,64 +91,12 @@ export function heapAfter(heap: HeapContents, step: HeapStep): HeapContents {
   for (const [name, percent] of Object.entries(rest))
     if (name.endsWith("Percent") && percent > 100)
       throw new RangeError(`heapAfter: ${name} must be 100 or less, got ${percent}`);
-  const draft = { ...heap };
-  workIn(draft, step);
-  return draft;
-}
-
-/** heapAfter into the heap itself, without a look at its arguments. */
-export function workIn(heap: HeapDraft, step: HeapStep): void {
-  if (step.kind === "pour") burn(heap, step.burntKg);
-  else if (step.kind === "lost") lose(heap, step.dryKg);
-  else if (step.kind === "clay") addClay(heap, step.weighedKg, step.moisturePercent, step.livePercent);
+  const columns = columnsOfHeaps([heap]);
+  if (step.kind === "pour") burn(columns, 0, step.burntKg);
+  else if (step.kind === "lost") lose(columns, 0, step.dryKg);
+  else if (step.kind === "clay") addClay(columns, 0, step.weighedKg, step.moisturePercent, step.livePercent);
   else if (step.kind === "new sand")
-    addNewSand(heap, step.weighedKg, step.moisturePercent, step.finesPercent);
-  else addWater(heap, step.kg);
-}
-
-// Each step into the heap itself, without a look at its arguments: for draws, and so without a record for each.
-
-export function burn(heap: HeapDraft, burntKg: number): void {
-  const killed = heap.liveClayKg * Math.min(1, burntKg / dryHeapKg(heap));
-  heap.liveClayKg -= killed;
-  heap.deadClayKg += killed;
-}
-
-export function lose(heap: HeapDraft, dryKg: number): void {
-  const kept = 1 - Math.min(1, dryKg / dryHeapKg(heap));
-  heap.sandKg *= kept;
-  heap.finesKg *= kept;
-  heap.liveClayKg *= kept;
-  heap.deadClayKg *= kept;
-  heap.otherKg *= kept;
-  heap.waterKg *= kept;
-}
-
-export function addClay(
-  heap: HeapDraft,
-  weighedKg: number,
-  moisturePercent: number,
-  livePercent: number,
-): void {
-  const dry = weighedKg * (1 - moisturePercent / 100);
-  heap.liveClayKg += (dry * livePercent) / 100;
-  heap.deadClayKg += dry * (1 - livePercent / 100);
-  heap.waterKg += weighedKg - dry;
-}
-
-export function addNewSand(
-  heap: HeapDraft,
-  weighedKg: number,
-  moisturePercent: number,
-  finesPercent: number,
-): void {
-  const dry = weighedKg * (1 - moisturePercent / 100);
-  heap.finesKg += (dry * finesPercent) / 100;
-  heap.sandKg += dry * (1 - finesPercent / 100);
-  heap.waterKg += weighedKg - dry;
-}
-
-/** Below zero it dries. */
-export function addWater(heap: HeapDraft, kg: number): void {
-  heap.waterKg = Math.max(0, heap.waterKg + kg);
+    addNewSand(columns, 0, step.weighedKg, step.moisturePercent, step.finesPercent);
+  else addWater(columns, 0, step.kg);
+  return heapAt(columns, 0);
 }

@@ -6,12 +6,13 @@ import {
   addNewSand,
   addWater,
   burn,
-  dryHeapKg,
+  columnsOfHeaps,
+  copyOfHeaps,
+  dryKgAt,
+  type HeapColumns,
   type HeapContents,
-  type HeapDraft,
-  heapShares,
   lose,
-} from "./heap-balance.ts";
+} from "./heap-columns.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 
 /** One draw of what the heap holds and of how it wears. */
@@ -95,28 +96,58 @@ export function forecastSeason(
   scores: PourScores,
   options: { readonly points?: boolean } = {},
 ): Season {
+  requireAboveZero("forecastSeason", { draws: draws.length });
+  return seasonOf(seasonColumns(draws), plan, scores, options);
+}
+
+/** Draws as columns. */
+export interface SeasonColumns {
+  readonly heaps: HeapColumns;
+  readonly burntKgPerKg: Float64Array;
+  readonly lostKg: Float64Array;
+  readonly driedKg: Float64Array;
+  readonly newSandFinesPercent: Float64Array;
+}
+
+export function seasonColumns(draws: readonly SeasonDraw[]): SeasonColumns {
+  const column = (of: (draw: SeasonDraw) => number) => Float64Array.from(draws, of);
+  return {
+    heaps: columnsOfHeaps(draws.map(({ heap }) => heap)),
+    burntKgPerKg: column((draw) => draw.burntKgPerKg),
+    lostKg: column((draw) => draw.lostKg),
+    driedKg: column((draw) => draw.driedKg),
+    newSandFinesPercent: column((draw) => draw.newSandFinesPercent),
+  };
+}
+
+/** forecastSeason of columns, which are left as they are. */
+export function seasonOf(
+  draws: SeasonColumns,
+  plan: SeasonPlan,
+  scores: PourScores,
+  options: { readonly points?: boolean } = {},
+): Season {
   const { points: wanted = true } = options;
   checkPlan(plan);
-  requireAboveZero("forecastSeason", { draws: draws.length });
-  const heaps: HeapDraft[] = draws.map(({ heap }) => ({ ...heap }));
-  const startKg = heaps.map(dryHeapKg);
+  const { burntKgPerKg, lostKg, driedKg, newSandFinesPercent } = draws;
+  const count = lostKg.length;
+  const heaps = copyOfHeaps(draws.heaps);
+  const startKg = lostKg.map((_, i) => dryKgAt(heaps, i));
   const used = {
-    clayKg: new Float64Array(draws.length),
-    newSandKg: new Float64Array(draws.length),
-    waterKg: new Float64Array(draws.length),
+    clayKg: new Float64Array(count),
+    newSandKg: new Float64Array(count),
+    waterKg: new Float64Array(count),
   };
   const points = wanted ? [pointOf(0, heaps, used)] : [];
   const liveClay = [liveShares(heaps)];
   for (let pour = 1; pour <= plan.pours; pour++) {
     const score = scores(pour);
-    for (let i = 0; i < heaps.length; i++) {
-      const heap = heaps[i]!;
-      const draw = draws[i]!;
+    for (let i = 0; i < count; i++) {
       const factor = unevenPour(plan.betweenPours, score[i]!);
-      burn(heap, plan.metalKg * draw.burntKgPerKg * factor);
-      lose(heap, draw.lostKg);
-      addWater(heap, -draw.driedKg);
-      if (plan.mend === "every pour") mend(heap, draw, startKg[i]!, plan, used, i);
+      burn(heaps, i, plan.metalKg * burntKgPerKg[i]! * factor);
+      lose(heaps, i, lostKg[i]!);
+      addWater(heaps, i, -driedKg[i]!);
+      if (plan.mend === "every pour") mend(heaps, i, newSandFinesPercent[i]!, startKg[i]!, plan, used);
     }
     if (wanted) points.push(pointOf(pour, heaps, used));
     liveClay.push(liveShares(heaps));
@@ -134,10 +165,12 @@ export function forecastSeason(
  */
 export function poursToFloor({ liveClay }: Pick<Season, "liveClay">, floorPercent: number): Band {
   const count = liveClay[0]!.length;
-  const first = Float64Array.from({ length: count }, (_, i) => {
-    const pour = liveClay.findIndex((live) => live[i]! < floorPercent);
-    return pour < 0 ? Number.POSITIVE_INFINITY : pour;
-  }).sort();
+  const first = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  for (let pour = liveClay.length - 1; pour >= 0; pour--) {
+    const live = liveClay[pour]!;
+    for (let i = 0; i < count; i++) if (live[i]! < floorPercent) first[i] = pour;
+  }
+  first.sort();
   // A count of pours: the nearest order statistic, since between a pour and never there is nothing.
   const at = (p: number): number => first[Math.min(count - 1, Math.floor(p * count))]!;
   return { low: at(0.025), value: at(0.5), high: at(0.975) };
@@ -155,53 +188,64 @@ export function bandOf(draws: Float64Array): Band {
 }
 
 function mend(
-  heap: HeapDraft,
-  draw: SeasonDraw,
+  heaps: HeapColumns,
+  i: number,
+  newSandFinesPercent: number,
   startKg: number,
   plan: SeasonPlan,
   used: { clayKg: Float64Array; newSandKg: Float64Array; waterKg: Float64Array },
-  i: number,
 ): void {
   const wanted = plan.toLiveClayOfDryMixPercent / 100;
   const pi = plan.clayLivePercent / 100;
-  const missingKg = Math.max(0, startKg - dryHeapKg(heap));
+  const missingKg = Math.max(0, startKg - dryKgAt(heaps, i));
   // Clay and sand together fill what is missing: wanted share of the whole heap.
-  const toFill = dryHeapKg(heap) + missingKg;
-  const filling = Math.max(0, (wanted * toFill - heap.liveClayKg) / pi);
+  const toFill = dryKgAt(heaps, i) + missingKg;
+  const filling = Math.max(0, (wanted * toFill - heaps.liveClayKg[i]!) / pi);
   const clayKg =
     filling <= missingKg
       ? filling
-      : Math.max(0, (wanted * dryHeapKg(heap) - heap.liveClayKg) / (pi - wanted));
+      : Math.max(0, (wanted * dryKgAt(heaps, i) - heaps.liveClayKg[i]!) / (pi - wanted));
   const sandKg = Math.max(0, missingKg - clayKg);
   const clay = clayKg / (1 - plan.clayMoisturePercent / 100);
   const sand = sandKg / (1 - plan.newSandMoisturePercent / 100);
-  addClay(heap, clay, plan.clayMoisturePercent, plan.clayLivePercent);
-  addNewSand(heap, sand, plan.newSandMoisturePercent, draw.newSandFinesPercent);
+  addClay(heaps, i, clay, plan.clayMoisturePercent, plan.clayLivePercent);
+  addNewSand(heaps, i, sand, plan.newSandMoisturePercent, newSandFinesPercent);
   const perDry = plan.toMoistureOfDampPercent / (100 - plan.toMoistureOfDampPercent);
-  const water = Math.max(0, dryHeapKg(heap) * perDry - heap.waterKg);
-  addWater(heap, water);
+  const water = Math.max(0, dryKgAt(heaps, i) * perDry - heaps.waterKg[i]!);
+  addWater(heaps, i, water);
   used.clayKg[i]! += clay;
   used.newSandKg[i]! += sand;
   used.waterKg[i]! += water;
 }
 
-const liveShares = (heaps: readonly HeapContents[]): Float64Array =>
-  Float64Array.from(heaps, (heap) => (100 * heap.liveClayKg) / dryHeapKg(heap));
+const liveShares = (heaps: HeapColumns): Float64Array =>
+  heaps.liveClayKg.map((kg, i) => (100 * kg) / dryKgAt(heaps, i));
+
+/** Bands of what heaps are made of. */
+export function heapBands(
+  heaps: HeapColumns,
+): Pick<
+  SeasonPoint,
+  "liveClayOfDryMixPercent" | "deadClayOfDryMixPercent" | "finesOfGrainPercent" | "dryKg"
+> {
+  const { sandKg, finesKg, deadClayKg } = heaps;
+  const dryKg = sandKg.map((_, i) => dryKgAt(heaps, i));
+  return {
+    liveClayOfDryMixPercent: bandOf(liveShares(heaps)),
+    deadClayOfDryMixPercent: bandOf(deadClayKg.map((kg, i) => (100 * kg) / dryKg[i]!)),
+    finesOfGrainPercent: bandOf(finesKg.map((kg, i) => (100 * kg) / (sandKg[i]! + kg))),
+    dryKg: bandOf(dryKg),
+  };
+}
 
 function pointOf(
   pour: number,
-  heaps: readonly HeapContents[],
+  heaps: HeapColumns,
   used: { clayKg: Float64Array; newSandKg: Float64Array; waterKg: Float64Array },
 ): SeasonPoint {
-  const shares = heaps.map(heapShares);
-  const band = (of: (share: (typeof shares)[number]) => number): Band =>
-    bandOf(Float64Array.from(shares, of));
   return {
     pour,
-    liveClayOfDryMixPercent: band((share) => share.liveClayOfDryMixPercent),
-    deadClayOfDryMixPercent: band((share) => share.deadClayOfDryMixPercent),
-    finesOfGrainPercent: band((share) => share.finesOfGrainPercent),
-    dryKg: band((share) => share.dryKg),
+    ...heapBands(heaps),
     clayKg: bandOf(used.clayKg),
     newSandKg: bandOf(used.newSandKg),
     waterKg: bandOf(used.waterKg),

@@ -1,11 +1,14 @@
 // The founder's own burn-out: a wide range, narrowed by what the record of the heap says.
 
 import { invariant } from "../issue.ts";
-import { drawsOf } from "../quantity/drawing.ts";
-import { dryHeapKg, type HeapContents, heapShares } from "../sand/heap-balance.ts";
-import { type Band, bandOf, type PourScores, type SeasonDraw } from "../sand/season.ts";
+import { contentOf } from "../quantity/content.ts";
+import { kept } from "../quantity/kept.ts";
+import { keptFirstDraws } from "../quantity/kept-draws.ts";
+import { dryHeapKg } from "../sand/heap-balance.ts";
+import { dryKgAt, type HeapColumns, heapAt } from "../sand/heap-columns.ts";
+import { type Band, bandOf, heapBands, type PourScores, type SeasonDraw } from "../sand/season.ts";
 import type { HeapHistory, HistoryEvent } from "./heap-history.ts";
-import { type HistoryDraws, historyDraws, pourScatter, rangeOf } from "./history-draws.ts";
+import { type BurntDraws, type HistoryDraws, historyDraws, pourScatter, rangeOf } from "./history-draws.ts";
 
 /** After a pour of the record, as its figures and tests leave it. */
 export interface RecordPoint {
@@ -65,14 +68,32 @@ const mostKept = 1024;
 export function ownBurnOut(history: HeapHistory, options: { readonly draws?: number } = {}): OwnBurnOut {
   const pours = history.events.filter((event) => event.kind === "pour");
   invariant(pours.length > 0, "a record without a pour says nothing of burn-out");
-  const { draws: known, weights, effectiveDraws } = enoughDraws(history, options.draws ?? usualDraws);
+  const count = options.draws ?? usualDraws;
+  const content = contentOf(history);
+  const key = content === undefined ? undefined : `${count} ${content}`;
+  const before = key === undefined ? undefined : found.get(key);
+  if (before) return before;
+  const made = workedOut(history, pours, count);
+  if (key !== undefined) found.set(key, made);
+  return made;
+}
+
+/** By the record, since an edit elsewhere in a log leaves it as it was. Some 200 bytes for each draw of the heap now. */
+const found = kept<OwnBurnOut>(2_000_000, ({ now }) => 100 * now.length);
+
+function workedOut(
+  history: HeapHistory,
+  pours: readonly Extract<HistoryEvent, { kind: "pour" }>[],
+  count: number,
+): OwnBurnOut {
+  const { draws: known, burnt, weights, effectiveDraws } = enoughDraws(history, count);
   const chosen = resampled(weights, Math.min(mostKept, weights.length));
-  let course: readonly RecordPoint[] | undefined;
   const { low, high } = history.burntKgPerKg;
   const prior = { low, value: Math.sqrt(low * high), high };
-  const own = bandOf(Float64Array.from(resampled(weights, weights.length), (i) => known.burntKgPerKg[i]!));
+  const own = bandOf(Float64Array.from(resampled(weights, weights.length), (i) => burnt.kgPerKg[i]!));
   const widthShare = (own.high - own.low) / (prior.high - prior.low);
   const strength = strengthTests(history.events).length;
+  const { course, now } = recordAgain(history, known, burnt, chosen);
   return {
     prior,
     own,
@@ -85,14 +106,11 @@ export function ownBurnOut(history: HeapHistory, options: { readonly draws?: num
     },
     pours: pours.length,
     metalKg: pours.reduce((all, { metalKg }) => all + metalKg.value, 0),
-    now: heapsNow(history, known, chosen),
-    course: () => {
-      course ??= courseOf(history, known, chosen);
-      return course;
-    },
+    now,
+    course: () => course,
     effectiveDraws,
     dryingKnown: known.moistureNow !== undefined && history.events.some(({ kind }) => kind === "water"),
-    scores: scoresOf(known),
+    scores: (pour) => keptFirstDraws(pourScatter(`planned ${pour}`), chosen.length, count),
   };
 }
 
@@ -101,62 +119,69 @@ export function ownBurnOut(history: HeapHistory, options: { readonly draws?: num
  * half times as wide, so that enough of them count.
  */
 function enoughDraws(history: HeapHistory, count: number) {
-  const first = historyDraws(history, count);
-  const weights = weighed(history, first);
+  const draws = historyDraws(history, count);
+  const first = draws.burntFrom();
+  const weights = weighed(history, draws, first);
   const mean = logMean(first, weights, 0, 1);
   const sd = Math.sqrt(logMean(first, weights, mean, 2));
   const range = rangeOf(history.burntKgPerKg);
-  if (sd > 0.7 * range.sd) return { draws: first, weights, effectiveDraws: effective(weights) };
+  if (sd > 0.7 * range.sd) return { draws, burnt: first, weights, effectiveDraws: effective(weights) };
   // Where very few draws count the first look says little of the width.
   const wide = Math.min(range.sd, Math.max(1.5 * sd, (2 * range.sd) / effective(weights)));
-  const draws = historyDraws(history, count, { mean, sd: wide });
-  const second = weighed(history, draws);
-  return { draws, weights: second, effectiveDraws: effective(second) };
+  const burnt = draws.burntFrom({ mean, sd: wide });
+  const second = weighed(history, draws, burnt);
+  return { draws, burnt, weights: second, effectiveDraws: effective(second) };
 }
 
 const effective = (weights: Float64Array): number =>
   1 / weights.reduce((all, weight) => all + weight * weight, 0);
 
-const logMean = (draws: HistoryDraws, weights: Float64Array, about: number, power: number): number =>
-  weights.reduce((all, weight, i) => all + weight * (Math.log(draws.burntKgPerKg[i]!) - about) ** power, 0);
+const logMean = (burnt: BurntDraws, weights: Float64Array, about: number, power: number): number =>
+  weights.reduce((all, weight, i) => all + weight * (Math.log(burnt.kgPerKg[i]!) - about) ** power, 0);
 
 const strengthTests = (events: readonly HistoryEvent[]) => events.filter((event) => event.kind === "tested");
 
 /** The weight of each draw; they add to 1. */
-function weighed(history: HeapHistory, draws: HistoryDraws): Float64Array {
-  const { events } = history;
-  const tested = strengthTests(events).length;
-  const bond = new Float64Array(tested);
-  const logs = Float64Array.from({ length: draws.count }, (_, i) => {
-    const heap = draws.startOf(i);
-    let log = draws.logRatio[i]!;
-    let at = 0;
-    for (const [k, event] of events.entries()) {
-      if (event.kind === "tested") {
-        const live = (100 * heap.liveClayKg) / dryHeapKg(heap);
-        bond[at++] = Math.log(event.strengthKPa / (132.1 - event.compactabilityPercent) / live);
-      } else if (event.kind === "live clay") {
-        const live = (100 * heap.liveClayKg) / dryHeapKg(heap);
-        log -= ((live - event.percent) / event.sd) ** 2 / 2;
-      } else if (event.kind === "weighed") {
-        log -= ((dryHeapKg(heap) - event.dryKg) / event.sd) ** 2 / 2;
-      } else draws.work(heap, k, i);
-    }
-    return log + bondLog(bond);
-  });
+function weighed(history: HeapHistory, draws: HistoryDraws, burnt: BurntDraws): Float64Array {
+  const every = Int32Array.from({ length: draws.count }, (_, i) => i);
+  const heaps = draws.startOf(every);
+  const logs = burnt.logRatio.slice();
+  const bonds: Float64Array[] = [];
+  for (const [k, event] of history.events.entries()) {
+    if (event.kind === "tested") {
+      const working = event.strengthKPa / (132.1 - event.compactabilityPercent);
+      bonds.push(logs.map((_, i) => Math.log(working / liveAt(heaps, i))));
+    } else if (event.kind === "live clay") {
+      for (let i = 0; i < logs.length; i++)
+        logs[i]! -= ((liveAt(heaps, i) - event.percent) / event.sd) ** 2 / 2;
+    } else if (event.kind === "weighed") {
+      for (let i = 0; i < logs.length; i++)
+        logs[i]! -= ((dryKgAt(heaps, i) - event.dryKg) / event.sd) ** 2 / 2;
+    } else draws.work(heaps, k, every, burnt);
+  }
+  addBondLogs(logs, bonds);
   const largest = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
   const weights = logs.map((log) => (Number.isFinite(log) ? Math.exp(log - largest) : 0));
   const total = weights.reduce((all, weight) => all + weight, 0);
   return weights.map((weight) => weight / total);
 }
 
-function bondLog(bond: Float64Array): number {
-  const n = bond.length;
-  if (n < 2) return 0;
-  const mean = bond.reduce((all, one) => all + one, 0) / n;
-  const squares = bond.reduce((all, one) => all + (one - mean) ** 2, 0);
+/** Live clay of heap i, % of the dry mix. */
+const liveAt = (heaps: HeapColumns, i: number): number => (100 * heaps.liveClayKg[i]!) / dryKgAt(heaps, i);
+
+/** bonds: ln of the working bond over live clay, a column for each test. */
+function addBondLogs(logs: Float64Array, bonds: readonly Float64Array[]): void {
+  const n = bonds.length;
+  if (n < 2) return;
   const { sd, df } = bondScatter;
-  return (-(df + n - 1) / 2) * Math.log(df * sd * sd + squares);
+  for (let i = 0; i < logs.length; i++) {
+    let total = 0;
+    for (const bond of bonds) total += bond[i]!;
+    const mean = total / n;
+    let squares = 0;
+    for (const bond of bonds) squares += (bond[i]! - mean) ** 2;
+    logs[i]! += (-(df + n - 1) / 2) * Math.log(df * sd * sd + squares);
+  }
 }
 
 /** Systematic resampling: draws in their order, each as often as its weight asks. */
@@ -171,55 +196,42 @@ function resampled(weights: Float64Array, count: number): Int32Array {
   return chosen;
 }
 
-/** The record once more, for the draws that are left: the heap at every pour. */
-function courseOf(history: HeapHistory, draws: HistoryDraws, chosen: Int32Array): readonly RecordPoint[] {
-  const heaps = Array.from(chosen, (i) => draws.startOf(i));
+/** The record once more, for the draws that are left: the heap at every pour, and today with what was lost and dried. */
+function recordAgain(
+  history: HeapHistory,
+  draws: HistoryDraws,
+  burnt: BurntDraws,
+  chosen: Int32Array,
+): { readonly course: readonly RecordPoint[]; readonly now: readonly SeasonDraw[] } {
+  const { events } = history;
+  const heaps = draws.startOf(chosen);
   const course: RecordPoint[] = [];
-  for (const [k, event] of history.events.entries()) {
+  const lostKg = new Float64Array(chosen.length);
+  for (const [k, event] of events.entries()) {
     // A pour's point is what the heap was when it was poured on.
     if (event.kind === "pour") course.push(pointOf(event.date, heaps));
-    for (const [j, heap] of heaps.entries()) draws.work(heap, k, chosen[j]!);
+    const before = lostKg.map((_, j) => dryKgAt(heaps, j));
+    draws.work(heaps, k, chosen, burnt);
+    if (event.kind !== "pour" && event.kind !== "lost") continue;
+    for (let j = 0; j < chosen.length; j++) lostKg[j]! += before[j]! - dryKgAt(heaps, j);
   }
-  return [...course, pointOf(history.events.at(-1)!.date, heaps)];
-}
-
-function pointOf(date: string, heaps: readonly HeapContents[]): RecordPoint {
-  const shares = heaps.map(heapShares);
-  const band = (of: (share: (typeof shares)[number]) => number): Band =>
-    bandOf(Float64Array.from(shares, of));
-  return {
-    date,
-    liveClayOfDryMixPercent: band((share) => share.liveClayOfDryMixPercent),
-    deadClayOfDryMixPercent: band((share) => share.deadClayOfDryMixPercent),
-    finesOfGrainPercent: band((share) => share.finesOfGrainPercent),
-    dryKg: band((share) => share.dryKg),
-  };
-}
-
-/** The heap of today for the draws that are left, with what was lost and dried from pour to pour. */
-function heapsNow(history: HeapHistory, draws: HistoryDraws, chosen: Int32Array): SeasonDraw[] {
-  const pours = history.events.filter(({ kind }) => kind === "pour").length;
-  return Array.from(chosen, (i): SeasonDraw => {
-    const heap = draws.startOf(i);
-    let lostKg = 0;
-    for (const [k, { kind }] of history.events.entries()) {
-      const before = dryHeapKg(heap);
-      draws.work(heap, k, i);
-      if (kind === "pour" || kind === "lost") lostKg += before - dryHeapKg(heap);
-    }
+  course.push(pointOf(events.at(-1)!.date, heaps));
+  const pours = events.filter(({ kind }) => kind === "pour").length;
+  const now = Array.from(chosen, (i, j): SeasonDraw => {
+    const heap = heapAt(heaps, j);
     const moisture = draws.moistureNow?.[i];
     const waterKg = moisture === undefined ? heap.waterKg : (dryHeapKg(heap) * moisture) / (100 - moisture);
     return {
       heap: { ...heap, waterKg },
-      burntKgPerKg: draws.burntKgPerKg[i]!,
-      lostKg: lostKg / pours,
+      burntKgPerKg: burnt.kgPerKg[i]!,
+      lostKg: lostKg[j]! / pours,
       driedKg: Math.max(0, heap.waterKg - waterKg) / pours,
       newSandFinesPercent: Math.max(0, draws.newSandFinesPercent[i]!),
     };
   });
+  return { course, now };
 }
 
-/** Scores of pours to come, one for each heap of today, shuffled pour by pour. */
-function scoresOf(draws: HistoryDraws): PourScores {
-  return (pour) => drawsOf(pourScatter(`planned ${pour}`), draws.drawing);
+function pointOf(date: string, heaps: HeapColumns): RecordPoint {
+  return { date, ...heapBands(heaps) };
 }

@@ -1,7 +1,7 @@
 // Invented founders and their heaps, with a truth that is known: what they write down, and what it really was.
 
 import { constant, spread } from "../../lib/quantity/spread-of.ts";
-import { dryHeapKg, type HeapDraft, workIn } from "../../lib/sand/heap-balance.ts";
+import { dryHeapKg, type HeapContents, type HeapStep, heapAfter } from "../../lib/sand/heap-balance.ts";
 import type { SeasonPlan } from "../../lib/sand/season.ts";
 import type { HeapHistory, HistoryEvent } from "../../lib/trial/heap-history.ts";
 import { seeded } from "../seeded.ts";
@@ -44,7 +44,7 @@ export function simulatedHeap(seed: number, habits: FounderHabits): SimulatedHea
     Math.sqrt(low * high) * Math.exp((normal() * Math.log(high / low)) / 2 / 1.959963985);
   const live = 8 + 0.4 * normal();
   const dry = heapKg * (1 + 0.04 * (2 * uniform() - 1));
-  const heap: HeapDraft = {
+  let heap: HeapContents = {
     sandKg: dry * (1 - live / 100),
     finesKg: 0,
     liveClayKg: (dry * live) / 100,
@@ -52,13 +52,16 @@ export function simulatedHeap(seed: number, habits: FounderHabits): SimulatedHea
     otherKg: 0,
     waterKg: 0,
   };
+  const work = (step: HeapStep): void => {
+    heap = heapAfter(heap, step);
+  };
   const unwritten = uniform();
   const bond = 0.7 * Math.exp(0.2 * normal());
   const events: HistoryEvent[] = [];
   const pour = (): void => {
     const factor = Math.exp(betweenPours * normal() - betweenPours ** 2 / 2);
-    workIn(heap, { kind: "pour", burntKg: metalKg * burntKgPerKg * factor });
-    workIn(heap, { kind: "lost", dryKg: (dryHeapKg(heap) * unwritten) / 100 });
+    work({ kind: "pour", burntKg: metalKg * burntKgPerKg * factor });
+    work({ kind: "lost", dryKg: (dryHeapKg(heap) * unwritten) / 100 });
   };
   const share = (kg: number): number => (100 * kg) / dryHeapKg(heap);
   const tested = (date: string): void => {
@@ -75,14 +78,14 @@ export function simulatedHeap(seed: number, habits: FounderHabits): SimulatedHea
     if (k % 3 === 0) {
       // Swept up: written to within 10 %.
       const lostKg = heapKg * 0.02;
-      workIn(heap, { kind: "lost", dryKg: lostKg * (1 + 0.1 * (2 * uniform() - 1)) });
+      work({ kind: "lost", dryKg: lostKg * (1 + 0.1 * (2 * uniform() - 1)) });
       const written = spread({ mean: lostKg, halfWidth: lostKg * 0.1, source: `swept up, ${date}` });
       events.push({ kind: "lost", date, dryKg: written });
     }
     if (k % 5 === 0) {
       const weighedKg = heapKg * 0.004;
       const moisture = 10 + 2 * (2 * uniform() - 1);
-      workIn(heap, { kind: "clay", weighedKg, moisturePercent: moisture, livePercent: 100 });
+      work({ kind: "clay", weighedKg, moisturePercent: moisture, livePercent: 100 });
       const moisturePercent = spread({ mean: 10, halfWidth: 2, source: `water of the clay, ${date}` });
       events.push({ kind: "clay", date, weighedKg: constant(weighedKg), moisturePercent });
     }
@@ -113,7 +116,7 @@ export function simulatedHeap(seed: number, habits: FounderHabits): SimulatedHea
   const lostEach = (heapKg * 0.02 * Math.floor(pours / 3)) / pours;
   for (let k = 1; k <= later; k++) {
     pour();
-    workIn(heap, { kind: "lost", dryKg: lostEach });
+    work({ kind: "lost", dryKg: lostEach });
   }
   return {
     history,
