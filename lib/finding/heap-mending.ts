@@ -2,7 +2,8 @@
 
 import { heapFigure } from "../log/heap.ts";
 import type { Log, Measured } from "../log/types.ts";
-import { combine, type Input } from "../quantity/combine.ts";
+import type { Input } from "../quantity/combine.ts";
+import { combineParts } from "../quantity/combine-parts.ts";
 import { type Figure, figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { constant, spread } from "../quantity/spread-of.ts";
@@ -53,7 +54,27 @@ export interface HeapMending {
   readonly atLeast: boolean;
 }
 
-type Part = "clayKg" | "newSandKg" | "waterKg" | "dampAfterKg";
+const parts = [
+  "clayKg",
+  "newSandKg",
+  "waterKg",
+  "dampAfterKg",
+  "throwOutDryKg",
+  "clayKeepingMassKg",
+  "newSandKeepingMassKg",
+  "waterKeepingMassKg",
+] as const;
+
+const partsOf = (mend: HeapMend): { readonly [part in (typeof parts)[number]]: number } => ({
+  clayKg: mend.clayKg,
+  newSandKg: mend.newSandKg,
+  waterKg: mend.waterKg,
+  dampAfterKg: mend.dampAfterKg,
+  throwOutDryKg: mend.keepingMass.throwOutDryKg,
+  clayKeepingMassKg: mend.keepingMass.clayKg,
+  newSandKeepingMassKg: mend.keepingMass.newSandKg,
+  waterKeepingMassKg: mend.keepingMass.waterKg,
+});
 
 /** Undefined where the log says too little: it needs the heap's mass, moisture measured and wanted, and clay of both. */
 export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMending | undefined {
@@ -92,17 +113,13 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
     newSandGfn: sand?.fineness.figure ?? Number.NaN,
     newSandFinesPercent: sand?.fines.percent ?? 0.75,
   };
-  const over = (from: { readonly [name: string]: Input }) => {
-    const of = (as: string, pick: (mend: HeapMend) => number): Figure =>
-      combine((values) => pick(mendHeapUnchecked(values as unknown as HeapToMend)), from, {
-        as: `heap mended, ${as}`,
-      });
-    return {
-      part: (name: Part) => of(name, (mend) => mend[name]),
-      keepingMass: (name: keyof HeapMend["keepingMass"]) =>
-        of(`${name} keeping the mass`, ({ keepingMass }) => keepingMass[name]),
-    };
-  };
+  const over = (from: { readonly [name: string]: Input }) =>
+    combineParts(
+      (values) => partsOf(mendHeapUnchecked(values as unknown as HeapToMend)),
+      from,
+      parts,
+      "heap mended",
+    );
   const withSand = over(inputs);
   const middle = Object.fromEntries(
     Object.entries(inputs).map(([name, input]) => [name, typeof input === "number" ? input : input.value]),
@@ -112,7 +129,6 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
   const apart = isTooMuchAtOnce(withAll.newSandKg, dryKg);
   const noSand = { toGfn: Number.NaN, toFinesOfGrainPercent: Number.NaN };
   const of = apart ? over({ ...inputs, ...noSand }) : withSand;
-  const water = of.part("waterKg");
   return {
     have: [
       { what: "mass, damp", figure: mass.figure, unit: "kg", from: "the log's heap" },
@@ -139,20 +155,20 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
           ]
         : []),
     ],
-    clayKg: of.part("clayKg"),
-    newSandKg: of.part("newSandKg"),
-    waterKg: water,
-    dampAfterKg: of.part("dampAfterKg"),
+    clayKg: of.clayKg,
+    newSandKg: of.newSandKg,
+    waterKg: of.waterKg,
+    dampAfterKg: of.dampAfterKg,
     keepingMass: {
-      throwOutDryKg: of.keepingMass("throwOutDryKg"),
-      clayKg: of.keepingMass("clayKg"),
-      newSandKg: of.keepingMass("newSandKg"),
-      waterKg: of.keepingMass("waterKg"),
+      throwOutDryKg: of.throwOutDryKg,
+      clayKg: of.clayKeepingMassKg,
+      newSandKg: of.newSandKeepingMassKg,
+      waterKg: of.waterKeepingMassKg,
     },
     atOnce: {
       clayKg: (dryKg * mendLimits.clayOfHeapPercent) / 100,
       newSandKg: (dryKg * mendLimits.sandOfHeapPercent) / 100,
-      waterKg: Math.max(0, water.quantile(0.1)),
+      waterKg: Math.max(0, of.waterKg.quantile(0.1)),
     },
     dryMixInsteadKg: mendHeapUnchecked(apart ? { ...middle, ...noSand } : middle).dryMixInsteadKg,
     sandHelps: withAll.sandHelps,
@@ -160,8 +176,8 @@ export function heapMending(log: Log, burnOut: OwnBurnOut | undefined): HeapMend
     sandApart: apart
       ? sandApart(
           {
-            allKg: withSand.part("newSandKg"),
-            throwOutDryKg: withSand.keepingMass("throwOutDryKg"),
+            allKg: withSand.newSandKg,
+            throwOutDryKg: withSand.throwOutDryKg,
           },
           mendHeapUnchecked({ ...middle, ...noSand }),
           mendHeapUnchecked({ ...middle, mostNewSandOfHeapPercent: mendLimits.sandOfHeapPercent }),

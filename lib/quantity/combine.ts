@@ -1,8 +1,9 @@
 // A plain function lifted over draws: what comes out has a ± of its own, and knows where it is from.
 
 import { invariant } from "../issue.ts";
+import { borrowed, giveBack } from "./columns.ts";
 import { contentOfCall } from "./content.ts";
-import { type Figure, figure } from "./figure.ts";
+import { type Figure, type FigureOptions, figure } from "./figure.ts";
 import { recordOf } from "./named-row.ts";
 import type { Source } from "./source.ts";
 import { isSpread, type Spread } from "./spread.ts";
@@ -31,7 +32,7 @@ export type Values<Given extends Inputs> = Given extends readonly Input[]
 export function combine<const Given extends Inputs>(
   fn: (values: Values<Given>) => number,
   inputs: Given,
-  options: { readonly draws?: number; readonly as?: string } = {},
+  options: FigureOptions & { readonly as?: string } = {},
 ): Figure {
   return figure(lift(fn, inputs, options.as), options);
 }
@@ -54,8 +55,6 @@ export function lift<const Given extends Inputs>(
   const spreads = moving.map((k) => given[k] as Spread);
   const work = Array.isArray(inputs) ? workList : workRecord;
   const one = new Float64Array(1);
-  /** Kept from block to block: a spread never stands inside itself, so nobody else fills them meanwhile. */
-  let columns: Float64Array[] = [];
   work(fn as (values: unknown) => number, names, middle, [], [], one);
   return {
     value: one[0]!,
@@ -65,11 +64,12 @@ export function lift<const Given extends Inputs>(
       return contentOfCall(as, Array.isArray(inputs) ? undefined : names, given as readonly Input[]);
     },
     fill(out, start, drawing) {
-      if (columns[0]?.length !== out.length) columns = spreads.map(() => new Float64Array(out.length));
+      const columns = spreads.map(() => borrowed(out.length));
       spreads.forEach((spread, k) => {
         spread.fill(columns[k]!, start, drawing);
       });
       work(fn as (values: unknown) => number, names, middle, moving, columns, out);
+      for (const column of columns) giveBack(column);
     },
   };
 }

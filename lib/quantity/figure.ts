@@ -32,17 +32,25 @@ export interface Figure extends Spread {
   quantile(p: number): number;
 }
 
+export interface FigureOptions {
+  readonly draws?: number;
+  /** All draws of the spread, to be reordered; for one whose draws come with those of others. */
+  readonly drawn?: () => Float64Array;
+}
+
 /**
  * The figure of a spread. draws: a power of two, 4,096 unless asked for.
  * A spread without sources is exact: sd 0, low and high its value.
  * @example figure(spread("12.4 ± 0.1 g")).high // 12.495
  */
-export function figure(spread: Spread, options: { readonly draws?: number } = {}): Figure {
+export function figure(spread: Spread, options: FigureOptions = {}): Figure {
   const { value, sources } = spread;
   const count = options.draws;
   const plan = count === undefined ? {} : { count };
-  const draw = () =>
-    sources.length === 0 ? Float64Array.of(value) : drawsOf(spread, drawing(sources, plan));
+  const draw = () => {
+    if (sources.length === 0) return Float64Array.of(value);
+    return options.drawn ? options.drawn() : drawsOf(spread, drawing(sources, plan));
+  };
   const key = once(() => keyOf(spread, count));
   /** In another order than drawn; kept once a quantile was asked for, since more will be. */
   let drawn: Float64Array | undefined;
@@ -88,8 +96,11 @@ export function figure(spread: Spread, options: { readonly draws?: number } = {}
   };
 }
 
+/** Characters: all figures of two thousand batches, in each of the store's halves. */
+const SAID = 80_000_000;
+
 /** What draws said of spreads of known content: an edit of one reading leaves most figures of a page as they were. */
-const said = kept<unknown>(8_000_000, () => 40);
+const said = kept<unknown>(SAID, () => 40);
 
 /** Undefined for an exact number, and where nobody can tell what the draws hang on. */
 function keyOf({ sources, content }: Spread, count = drawsUsual): string | undefined {

@@ -37,7 +37,7 @@ export function columnsOfHeaps(heaps: readonly HeapContents[]): HeapColumns {
   return columns;
 }
 
-export function putHeap(heaps: HeapColumns, i: number, heap: HeapContents): void {
+function putHeap(heaps: HeapColumns, i: number, heap: HeapContents): void {
   heaps.sandKg[i] = heap.sandKg;
   heaps.finesKg[i] = heap.finesKg;
   heaps.liveClayKg[i] = heap.liveClayKg;

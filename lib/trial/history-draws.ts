@@ -13,7 +13,6 @@ import {
   type HeapColumns,
   heapColumns,
   lose,
-  putHeap,
 } from "../sand/heap-columns.ts";
 import { unevenPour } from "../sand/season.ts";
 import type { HeapHistory, HistoryEvent } from "./heap-history.ts";
@@ -82,14 +81,17 @@ export function historyDraws(history: HeapHistory, count: number): HistoryDraws 
     },
     startOf(draws) {
       const heaps = heapColumns(draws.length);
+      const { liveClayKg, deadClayKg, otherKg, finesKg, sandKg, waterKg } = heaps;
       for (let j = 0; j < draws.length; j++) {
         const i = draws[j]!;
-        const part = (percent: number): number => Math.max(0, (dry[i]! * percent) / 100);
-        const clays = { liveClayKg: part(live[i]!), deadClayKg: part(dead[i]!), otherKg: part(other[i]!) };
-        const grainKg = dry[i]! - clays.liveClayKg - clays.deadClayKg - clays.otherKg;
-        const finesKg = Math.max(0, (grainKg * fines[i]!) / 100);
-        const waterKg = Math.max(0, (dry[i]! * moisture[i]!) / (100 - moisture[i]!));
-        putHeap(heaps, j, { ...clays, finesKg, sandKg: grainKg - finesKg, waterKg });
+        const dryKg = dry[i]!;
+        liveClayKg[j] = Math.max(0, (dryKg * live[i]!) / 100);
+        deadClayKg[j] = Math.max(0, (dryKg * dead[i]!) / 100);
+        otherKg[j] = Math.max(0, (dryKg * other[i]!) / 100);
+        const grainKg = dryKg - liveClayKg[j]! - deadClayKg[j]! - otherKg[j]!;
+        finesKg[j] = Math.max(0, (grainKg * fines[i]!) / 100);
+        sandKg[j] = grainKg - finesKg[j]!;
+        waterKg[j] = Math.max(0, (dryKg * moisture[i]!) / (100 - moisture[i]!));
       }
       return heaps;
     },
