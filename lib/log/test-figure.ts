@@ -175,11 +175,15 @@ function sharedAlone(input: DoubtfulInput): DoubtfulInput {
 
 type NumberAt = (values: ArrayLike<number>) => number | undefined;
 
-/** The formula as a function of a list; one record serves all calls, since a formula keeps nothing. */
+/** The formula as a function of a list, which its record reads by name: writing the names anew costs more than a formula. */
 function numberAt({ number }: TestFormula, names: readonly string[]): NumberAt {
-  const named: Record<string, number> = {};
+  let row: ArrayLike<number> = [];
+  const named = {};
+  names.forEach((name, k) => {
+    Object.defineProperty(named, name, { enumerable: true, get: () => row[k]! });
+  });
   return (values) => {
-    for (let i = 0; i < names.length; i++) named[names[i]!] = values[i]!;
+    row = values;
     try {
       const result = number(named);
       return Number.isFinite(result) ? result : undefined;

@@ -13,6 +13,8 @@ export function airViscosityUPaS(celsius: number): number {
   return (1.458 * kelvin ** 1.5) / (kelvin + 110.4);
 }
 
+const viscosityAt20 = airViscosityUPaS(20);
+
 /**
  * Permeability as it would read in air of 20 °C: number × µ(celsius) / µ(20). Warm air is the more viscous and goes through more slowly.
  * permeability: as measured, finite; celsius as airViscosityUPaS, else RangeError.
@@ -27,5 +29,5 @@ export function permeabilityAt20({
 }): number {
   if (!Number.isFinite(permeability))
     throw new RangeError(`permeabilityAt20: permeability must be a number, got ${permeability}`);
-  return (permeability * airViscosityUPaS(celsius)) / airViscosityUPaS(20);
+  return (permeability * airViscosityUPaS(celsius)) / viscosityAt20;
 }

@@ -12,9 +12,6 @@ export interface Influence {
   readonly shift: number;
 }
 
-/** Shifts nearer together than this share of the largest are one to the rounding of the two ways: both are fitted anew. */
-const alike = 1e-6;
-
 interface Aimed {
   readonly curve: CurveMean;
   readonly low: number;
@@ -42,15 +39,15 @@ export function influenceOf(
       : refitted(aimedFor, rows, places, i);
     return { i, known, shift: shiftOf(aimed, aim) };
   });
-  const largest = Math.max(...shifts.map(({ shift }) => Math.abs(shift)));
-  let furthest: Influence | undefined;
-  for (const { i, known, shift } of shifts) {
-    if (Math.abs(shift) < largest * (1 - alike)) continue;
-    const exact = known ? shiftOf(refitted(aimedFor, rows, places, i), aim) : shift;
-    if (furthest === undefined || Math.abs(exact) > Math.abs(furthest.shift))
-      furthest = { batch: rows[i]!.batch.name, shift: exact };
+  shifts.sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift));
+  let furthest: (typeof shifts)[number] | undefined;
+  for (const one of shifts) {
+    // Places come from a grid: what rounding may do to a shift is nothing or a step of it, which the fit tells.
+    if (furthest && Math.abs(one.shift) <= Math.abs(furthest.shift)) break;
+    const exact = one.known ? shiftOf(refitted(aimedFor, rows, places, one.i), aim) : one.shift;
+    if (!furthest || Math.abs(exact) > Math.abs(furthest.shift)) furthest = { ...one, shift: exact };
   }
-  return furthest;
+  return furthest && { batch: rows[furthest.i]!.batch.name, shift: furthest.shift };
 }
 
 function refitted(
