@@ -1,9 +1,9 @@
 // Builds dist: the command line, the public door, the notebooks, their types and the licences of what is bundled.
 
-import { spawnSync } from "node:child_process";
 import { chmodSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join, relative } from "node:path";
+import { buildTypes } from "./build-types.ts";
 import { bundler, type Metafile } from "./bundler.ts";
 import { thirdPartyLicences } from "./licences.ts";
 import { liveFiles } from "./live-build.ts";
@@ -37,17 +37,7 @@ async function build(): Promise<number> {
   sweep(new Set(written.keys()));
   chmodSync(join(dist, "main.js"), 0o755);
 
-  rmSync(join(dist, "types"), { recursive: true, force: true });
-  const types = spawnSync(
-    process.execPath,
-    [
-      join(dirname(require.resolve("typescript/package.json")), "bin", "tsc"),
-      "-p",
-      "lib/disk/types.tsconfig.json",
-    ],
-    { cwd: root, stdio: "inherit" },
-  );
-  if (types.status !== 0) return 1;
+  if (!buildTypes(root)) return 1;
   put(join(dist, HASH_FILE), Buffer.from(hash));
   console.error(`dist: ${written.size} files in ${((Date.now() - started) / 1000).toFixed(1)} s`);
   return 0;
