@@ -1,7 +1,9 @@
-// From a spec to SVG text. The only file that knows vega and vega-lite; both are loaded when first needed.
+// From a spec to SVG text: plainly where the spec keeps to what our charts are made of, else by Vega. The only file that
+// knows vega and vega-lite; both are loaded when first needed.
 
 import { invariant } from "../issue.ts";
 import type { VegaLiteSpec } from "./chart.ts";
+import { plainSvg } from "./plain-svg.ts";
 import { tidySvg } from "./tidy-svg.ts";
 
 /**
@@ -18,7 +20,7 @@ import { tidySvg } from "./tidy-svg.ts";
  * (await chartSvg(chart.spec(720))).slice(0, 4) // "<svg"
  */
 export async function chartSvg(spec: VegaLiteSpec): Promise<string> {
-  return drawn(spec);
+  return plainSvg(spec) ?? vegaSvg(spec);
 }
 
 /**
@@ -26,6 +28,16 @@ export async function chartSvg(spec: VegaLiteSpec): Promise<string> {
  * through in place of being compiled, which takes longer.
  */
 export async function chartSvgWithoutCode(spec: VegaLiteSpec): Promise<string> {
+  return plainSvg(spec) ?? vegaSvgWithoutCode(spec);
+}
+
+/** By Vega, whatever the spec. */
+export async function vegaSvg(spec: VegaLiteSpec): Promise<string> {
+  return drawn(spec);
+}
+
+/** By Vega without code made of text, whatever the spec. */
+export async function vegaSvgWithoutCode(spec: VegaLiteSpec): Promise<string> {
   return drawn(spec, (await import("vega-interpreter")).expressionInterpreter);
 }
 

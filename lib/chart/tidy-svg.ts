@@ -12,14 +12,18 @@ const idle =
 const face = ` font-family="${font}"`;
 const drawn = /^(d|transform|x|y|x1|y1|x2|y2|width|height|cx|cy|r|stroke-width|stroke-miterlimit|viewBox)$/u;
 
-/** Text as the content of an element or of an attribute in double quotes. */
-function escaped(text: string): string {
+/** Text as the content of an element. */
+export function escapedText(text: string): string {
   return text
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;")
     .replaceAll(control, " ");
+}
+
+/** Text as the content of an attribute in double quotes, or of an element. */
+function escaped(text: string): string {
+  return escapedText(text).replaceAll('"', "&quot;");
 }
 
 /** Coordinates to 0.01 px; other attributes as they are. */
@@ -56,7 +60,15 @@ export function tidySvg(
     .replaceAll(/<g class="axes"\/>/gu, "")
     .replaceAll(control, " ");
   const viewBox = / viewBox="([^"]*)"/u.exec(svg)?.[1] ?? "0 0 0 0";
-  const label = escaped(words.description || words.title);
+  return `${svgHead(viewBox, words)}${body}</svg>`;
+}
+
+/** The opening tag, with role and words for the reader who cannot see the drawing. */
+export function svgHead(
+  viewBox: string,
+  { title, description }: { readonly title: string; readonly description: string },
+): string {
+  const label = escaped(description || title);
   const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${viewBox}" role="img" aria-label="${label}" font-family="${font}">`;
-  return `${head}<title>${escaped(words.title)}</title><desc>${escaped(words.description)}</desc>${body}</svg>`;
+  return `${head}<title>${escaped(title)}</title><desc>${escaped(description)}</desc>`;
 }

@@ -1,7 +1,7 @@
 // A live page may not run code made of text: there the drawings are walked through, and come out the same to the letter.
 
 import { expect, test } from "vitest";
-import { chartSvg, chartSvgWithoutCode } from "../../lib/chart/svg.ts";
+import { vegaSvg, vegaSvgWithoutCode } from "../../lib/chart/svg.ts";
 import { notebookNamed } from "../../lib/disk/known-notebooks.ts";
 import { readLog } from "../../lib/index.ts";
 import { chartsIn, toDraw } from "../../lib/page/drawing.ts";
@@ -19,7 +19,7 @@ test.each(demoLogsToRepeat().map((log) => [`${log.notebook}, ${log.name}`, log] 
     for (const [i, chart] of chartsIn(laid).entries()) {
       const both = Object.values(toDraw(chart));
       for (const { spec, key } of process.env.DEMOS === "all" ? both : both.slice(i % 2, (i % 2) + 1)) {
-        const [code, walked] = [await chartSvg(spec), await chartSvgWithoutCode(spec)];
+        const [code, walked] = [await vegaSvg(spec), await vegaSvgWithoutCode(spec)];
         expect(walked === code, key).toBe(true);
         expect(code).toContain("<path");
       }
