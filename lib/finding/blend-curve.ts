@@ -54,6 +54,7 @@ export function blendCurve(
     const passing = combine(
       (values) => blended(shares, values),
       reports.map((report) => passingOf(report, mm)),
+      { as: `passing of the blend ${shares.join()}` },
     );
     return {
       label,
@@ -76,7 +77,9 @@ export function blendCurve(
 
 function widestOf(points: readonly BlendCurvePoint[]): BlendCurve["widest"] {
   const apart = points.flatMap(({ label, passing, wanted }) =>
-    wanted ? [{ label, difference: combine((v) => v[0]! - v[1]!, [passing, wanted]) }] : [],
+    wanted
+      ? [{ label, difference: combine((v) => v[0]! - v[1]!, [passing, wanted], { as: "blend less wanted" }) }]
+      : [],
   );
   return apart.reduce<BlendCurve["widest"]>(
     (most, one) => (most && Math.abs(most.difference.value) >= Math.abs(one.difference.value) ? most : one),

@@ -1,7 +1,9 @@
 // A blend, worked out again in every draw of its sievings: how surely each share is known.
 
+import { contentOf } from "../quantity/content.ts";
 import { drawQuantiles } from "../quantity/draw-summary.ts";
 import { drawing, drawsOf } from "../quantity/drawing.ts";
+import { kept } from "../quantity/kept.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { blended, blendShares } from "../sand/blend.ts";
 
@@ -30,6 +32,22 @@ export interface BlendDraws {
  * of: for each sand its figures; to: the wanted ones, as many; free: places of the sands that may be in the blend.
  */
 export function blendDraws(
+  of: readonly (readonly (Spread | number)[])[],
+  to: readonly (Spread | number)[],
+  free: readonly number[],
+  costs: readonly number[] | undefined,
+): BlendDraws {
+  const key = contentOf([of, to, free, costs]);
+  const before = key === undefined ? undefined : known.get(key);
+  if (before) return before;
+  const made = drawnAnew(of, to, free, costs);
+  if (key !== undefined) known.set(key, made);
+  return made;
+}
+
+const known = kept<BlendDraws>(500_000);
+
+function drawnAnew(
   of: readonly (readonly (Spread | number)[])[],
   to: readonly (Spread | number)[],
   free: readonly number[],

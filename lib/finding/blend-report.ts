@@ -81,6 +81,7 @@ export function blendReport(log: Log): BlendReport | NoBlend {
   const number = combine(
     (values) => blended(shares, values),
     used.map(({ fineness }) => fineness.figure),
+    { as: `number of the blend ${shares.join()}` },
   );
   const curve = sieves.length < 2 ? undefined : blendCurve(used, shares, sieves, target);
   const grading = curve && gradingOf(curve.fractions);
@@ -157,8 +158,10 @@ function toCurve(reports: readonly SandReport[], like: SandReport, sieves: reado
 /** Percents on each common sieve, and below the last: differences of what passes, so that what is shared stays shared. */
 function retainedOn(report: SandReport, openings: readonly number[]): Figure[] {
   const passing = openings.map((mm) => passingOf(report, mm));
-  const first = combine((v) => 100 - v[0]!, [passing[0]!]);
-  const between = passing.slice(1).map((finer, k) => combine((v) => v[0]! - v[1]!, [passing[k]!, finer]));
+  const first = combine((v) => 100 - v[0]!, [passing[0]!], { as: "hundred less" });
+  const between = passing
+    .slice(1)
+    .map((finer, k) => combine((v) => v[0]! - v[1]!, [passing[k]!, finer], { as: "less what is finer" }));
   return [first, ...between, passing.at(-1)!];
 }
 

@@ -32,7 +32,9 @@ export interface SandComparison {
  */
 export function compareSands(first: SandReport, second: SandReport): SandComparison | undefined {
   if (!first.printed || !second.printed || !first.trusted || !second.trusted) return undefined;
-  const difference = combine((v) => v[1]! - v[0]!, [first.fineness.figure, second.fineness.figure]);
+  const difference = combine((v) => v[1]! - v[0]!, [first.fineness.figure, second.fineness.figure], {
+    as: "second less first",
+  });
   const missing = [...new Set([...first.fineness.missing, ...second.fineness.missing])];
   const { value, low, high } = difference;
   const printed = printFigure({ value, low, high, atLeast: missing.length > 0 });

@@ -174,6 +174,7 @@ function sievesTable({ curve: blend, target }: BlendReport): Block {
       combine(
         (v) => v[0]! - v[1]!,
         [k === 0 ? 100 : passing(points[k - 1]!), points[k] ? passing(points[k]) : 0],
+        { as: "held of the blend" },
       ),
     );
   return {

@@ -3,6 +3,7 @@
 import { invariant } from "../issue.ts";
 import { borrowed, giveBack } from "./columns.ts";
 import { contentOfCall } from "./content.ts";
+import { fillFrom } from "./drawing.ts";
 import { type Figure, type FigureOptions, figure } from "./figure.ts";
 import { recordOf } from "./named-row.ts";
 import type { Source } from "./source.ts";
@@ -55,18 +56,22 @@ export function lift<const Given extends Inputs>(
   const spreads = moving.map((k) => given[k] as Spread);
   const work = Array.isArray(inputs) ? workList : workRecord;
   const one = new Float64Array(1);
+  let content: { readonly of: string | undefined } | undefined;
   work(fn as (values: unknown) => number, names, middle, [], [], one);
   return {
     value: one[0]!,
     sources: [...new Set<Source>(spreads.flatMap(({ sources }) => sources))],
     get content() {
       if (as === undefined) return undefined;
-      return contentOfCall(as, Array.isArray(inputs) ? undefined : names, given as readonly Input[]);
+      content ??= {
+        of: contentOfCall(as, Array.isArray(inputs) ? undefined : names, given as readonly Input[]),
+      };
+      return content.of;
     },
     fill(out, start, drawing) {
       const columns = spreads.map(() => borrowed(out.length));
       spreads.forEach((spread, k) => {
-        spread.fill(columns[k]!, start, drawing);
+        fillFrom(spread, columns[k]!, start, drawing);
       });
       work(fn as (values: unknown) => number, names, middle, moving, columns, out);
       for (const column of columns) giveBack(column);

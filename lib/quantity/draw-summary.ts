@@ -22,6 +22,14 @@ export function summary(
   };
 }
 
+/** The standard deviation of summary alone. */
+export function sdOf(draws: Float64Array): number {
+  const mean = sum(draws) / draws.length;
+  let squares = 0;
+  for (let i = 0; i < draws.length; i++) squares += (draws[i]! - mean) ** 2;
+  return tenDigits(Math.sqrt(squares / draws.length));
+}
+
 /**
  * Quantiles of draws, which stand at the middles of their strata: place p·n + ½ (Hyndman & Fan 1996, definition 5),
  * so that a single source gets back its own quantiles. Reorders the draws.

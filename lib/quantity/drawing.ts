@@ -35,14 +35,39 @@ export function drawing(
     if (options.only !== undefined && name !== options.only) continue;
     plans.set(source, { table: scores(source.shape, count), key: permutationKey(name) });
   }
-  return {
+  const made: Drawing = {
     count,
     add(source, scale, out, start) {
       const plan = plans.get(source);
       if (plan) addPermuted(plan.table, plan.key, scale, out, start);
       else invariant(names.has(source), `${source.id ?? "an unnamed source"} is missing from the sources`);
     },
+    ...(options.only === undefined ? {} : { moves: (source) => plans.has(source) }),
   };
+  if (options.only === undefined) whole.add(made);
+  return made;
+}
+
+/** Drawings in which every source moves. */
+const whole = new WeakSet<Drawing>();
+
+/**
+ * True where the draws of a spread whose sources all have an id are the same in every drawing of so many draws that this
+ * is said of: they may be drawn once and read again. Not of an open one, which has to see each source to compare its shape.
+ */
+export function isWhole(plan: Drawing): boolean {
+  return whole.has(plan);
+}
+
+/** spread.fill; where nothing of it moves one draw stands for all. */
+export function fillFrom(spread: Spread, out: Float64Array, start: number, plan: Drawing): void {
+  const { moves } = plan;
+  if (moves === undefined || out.length < 2 || spread.sources.some(moves)) {
+    spread.fill(out, start, plan);
+    return;
+  }
+  spread.fill(out.subarray(0, 1), start, plan);
+  out.fill(out[0]!);
 }
 
 /** A drawing that sources join as they come. Those without an id are numbered as they first come. */

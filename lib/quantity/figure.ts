@@ -1,7 +1,7 @@
 // A figure: a spread, and what its draws say. Worked out when first read, then kept.
 
-import { drawQuantiles, heavyTailed, summary } from "./draw-summary.ts";
-import { drawing, drawsOf, sourceNames } from "./drawing.ts";
+import { drawQuantiles, heavyTailed, sdOf, summary } from "./draw-summary.ts";
+import { drawing, drawsOf, isWhole, sourceNames } from "./drawing.ts";
 import { kept } from "./kept.ts";
 import { tenDigits } from "./print-number.ts";
 import { drawsUsual } from "./scores.ts";
@@ -49,8 +49,11 @@ export function figure(spread: Spread, options: FigureOptions = {}): Figure {
   const plan = count === undefined ? {} : { count };
   const draw = () => {
     if (sources.length === 0) return Float64Array.of(value);
+    if (held.column) return held.column.slice();
     return options.drawn ? options.drawn() : drawsOf(spread, drawing(sources, plan));
   };
+  const held: Held = {};
+  const named = sources.length > 0 && sources.every(({ id }) => id !== undefined);
   const key = once(() => keyOf(spread, count));
   /** In another order than drawn; kept once a quantile was asked for, since more will be. */
   let drawn: Float64Array | undefined;
@@ -67,7 +70,12 @@ export function figure(spread: Spread, options: FigureOptions = {}): Figure {
     get content() {
       return spread.content;
     },
-    fill: (out, start, plan) => spread.fill(out, start, plan),
+    fill(out, start, plan) {
+      if (!named || plan.count !== (count ?? drawsUsual) || !isWhole(plan))
+        return spread.fill(out, start, plan);
+      held.column ??= hold(held, draw());
+      out.set(held.column.subarray(start, start + out.length));
+    },
     get mean() {
       return whole().mean;
     },
@@ -102,6 +110,24 @@ const SAID = 80_000_000;
 /** What draws said of spreads of known content: an edit of one reading leaves most figures of a page as they were. */
 const said = kept<unknown>(SAID, () => 40);
 
+/** The draws of a figure in their order, held once it is part of another, since it will be of more. */
+interface Held {
+  column?: Float64Array | undefined;
+}
+
+/** Few at a time: of thousands of figures each would be large. */
+const holders: Held[] = [];
+const mostHeld = 64;
+let oldest = 0;
+
+function hold(holder: Held, column: Float64Array): Float64Array {
+  const before = holders[oldest];
+  if (before) before.column = undefined;
+  holders[oldest] = holder;
+  oldest = (oldest + 1) % mostHeld;
+  return column;
+}
+
 /** Undefined for an exact number, and where nobody can tell what the draws hang on. */
 function keyOf({ sources, content }: Spread, count = drawsUsual): string | undefined {
   return sources.length === 0 || content === undefined ? undefined : `${count} ${content}`;
@@ -131,8 +157,9 @@ function percentsOf(spread: Spread, plan: { count?: number }): Percents {
   const heavy = heavyTailed(sources);
   const size = (only?: string): number => {
     const draws = drawsOf(spread, drawing(sources, only === undefined ? plan : { ...plan, only }));
-    const { sd, low, high } = summary(draws, false);
-    return heavy ? ((high - low) / 2) ** 2 : sd ** 2;
+    if (!heavy) return sdOf(draws) ** 2;
+    const { low, high } = summary(draws, false);
+    return ((high - low) / 2) ** 2;
   };
   const whole = size();
   for (const name of new Set(sourceNames(sources).values())) {

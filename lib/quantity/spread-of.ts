@@ -77,11 +77,13 @@ export function linear(
   terms: readonly { readonly scale: number; readonly source: Source }[],
 ): Spread {
   const moving = terms.filter(({ scale }) => scale !== 0);
+  let content: { readonly of: string | undefined } | undefined;
   return {
     value: mean,
     sources: moving.map(({ source }) => source),
     get content() {
-      return contentOfTerms(mean, moving);
+      content ??= { of: contentOfTerms(mean, moving) };
+      return content.of;
     },
     fill(out, start, drawing) {
       out.fill(mean);

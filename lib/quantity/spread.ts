@@ -8,6 +8,8 @@ export interface Drawing {
   readonly count: number;
   /** Adds scale × score of the source, for draws start, start + 1, …, to each place of out. */
   add(source: Source, scale: number, out: Float64Array, start: number): void;
+  /** False for a source that stays at its middle in every draw. Without it all may move. */
+  readonly moves?: (source: Source) => boolean;
 }
 
 /** A number that may be off. Its draw i is a pure function of the scores that its sources have in draw i. */

@@ -35,14 +35,14 @@ export function curveFigures(name: string, portions: readonly SievedPortion[]): 
     alike && gradings.every(({ fractions }) => fractions.length === first.fractions.length),
     "curve figures need portions of one stack",
   );
-  const passing = first.fractions.map((_, k) => passingSpread(name, portions, gradings, k));
+  const passing = first.fractions.map((_, k) => figure(passingSpread(name, portions, gradings, k)));
   return first.fractions.map(({ label, openingMm }, k) => {
     const above = k === 0 ? constant(100) : passing[k - 1]!;
     return {
       label,
       openingMm,
-      passing: figure(passing[k]!),
-      retained: figure(lift((v) => v[0]! - v[1]!, [above, passing[k]!])),
+      passing: passing[k]!,
+      retained: figure(lift((v) => v[0]! - v[1]!, [above, passing[k]!], "first less second")),
     };
   });
 }
@@ -69,7 +69,7 @@ function passingSpread(
     kind: "rig",
     shape: { kind: "rectangular" },
   });
-  return lift((v) => Math.min(100, Math.max(0, v[0]! - v[1]!)), [weighed, opening]);
+  return lift((v) => Math.min(100, Math.max(0, v[0]! - v[1]!)), [weighed, opening], "passing an opening");
 }
 
 function passingPercent({ fractions, total }: Grading, k: number): number {
@@ -81,16 +81,20 @@ function weighedPassing({ held }: SievedPortion, { fractions }: Grading, k: numb
   const inputs = fractions.map(({ label }) => masses.get(label)!);
   if (!inputs.some(isSpread))
     return constant(passingPercent({ fractions, total: totalOf(fractions), hasPan: true }, k));
-  return lift((v) => {
-    let finer = 0;
-    let total = 0;
-    for (let i = 0; i < inputs.length; i++) {
-      const mass = Math.max(0, v[i]!);
-      total += mass;
-      if (i > k) finer += mass;
-    }
-    return (100 * finer) / total;
-  }, inputs);
+  return lift(
+    (v) => {
+      let finer = 0;
+      let total = 0;
+      for (let i = 0; i < inputs.length; i++) {
+        const mass = Math.max(0, v[i]!);
+        total += mass;
+        if (i > k) finer += mass;
+      }
+      return (100 * finer) / total;
+    },
+    inputs,
+    `finer than fraction ${k}`,
+  );
 }
 
 const totalOf = (fractions: Grading["fractions"]): number =>

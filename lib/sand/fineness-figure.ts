@@ -93,6 +93,7 @@ export function finenessFigure(
       return all / count + values[count]!;
     },
     [...worked.map(({ spread }) => spread), between],
+    `mean of ${count} portions`,
   );
   return {
     figure: figure(whole, options),
@@ -159,7 +160,7 @@ function portionSpread(
     openingsSpread(grading, portion, about),
     lossSpread(portion, grading.total, stack),
   ];
-  return { stack, spread: lift(meanOfFractions(stack.gaps.length), inputs) };
+  return { stack, spread: lift(meanOfFractions(stack.gaps.length), inputs, "fineness of fractions") };
 }
 
 /** Σ mass × multiplier / Σ mass + what the openings and a loss move it by. Masses below zero count as none. */
@@ -206,5 +207,5 @@ function lossSpread({ id, loss }: SievedPortion, total: number, stack: HomeStack
     shape: { kind: "rectangular" },
     says: "a loss that may have been dust",
   });
-  return lift(({ part }) => most * Math.abs(part), { part: score });
+  return lift(({ part }) => most * Math.abs(part), { part: score }, `loss of ${most}`);
 }

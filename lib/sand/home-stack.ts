@@ -1,8 +1,10 @@
 // A fineness number from whatever sieves a founder owns: what is possible, and what is likely.
 
+import { contentOfCall } from "../quantity/content.ts";
 import { type Figure, figure } from "../quantity/figure.ts";
 import type { Source } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
+import { constant, shifted } from "../quantity/spread-of.ts";
 import { type Gap, gapsOf } from "./gap.ts";
 import { gapScatter, gapScatterDf, gapsAlone, logit, roughness, topLean } from "./gap-scatter.ts";
 import type { Grading } from "./grading.ts";
@@ -112,7 +114,7 @@ export function multiplierSpread(gap: FilledGap, about: string): Spread {
   const { multiplier, scatter } = gap;
   const [low, range] = [least(gap), most(gap) - least(gap)];
   if (scatter === 0 || range === 0) {
-    return { value: multiplier, sources: [], fill: (out) => void out.fill(multiplier) };
+    return constant(multiplier);
   }
   const middle = logit((multiplier - low) / range);
   const source: Source = {
@@ -124,6 +126,9 @@ export function multiplierSpread(gap: FilledGap, about: string): Spread {
   return {
     value: multiplier,
     sources: [source],
+    get content() {
+      return contentOfCall("multiplier between", undefined, [low, range, shifted(middle, scatter, source)]);
+    },
     fill(out, start, drawing) {
       out.fill(middle);
       drawing.add(source, scatter, out, start);
