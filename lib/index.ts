@@ -63,6 +63,7 @@ export { heapCautions } from "./finding/heap-cautions.ts";
 export { type HeapReport, heapReport } from "./finding/heap-report.ts";
 export { type HeatFigures, heatFigures } from "./finding/heat-figures.ts";
 export { keptOutAnswer } from "./finding/kept-out-findings.ts";
+export { metalCautions } from "./finding/metal-cautions.ts";
 export { mulledAgainstReference } from "./finding/mulled-reference.ts";
 export { mullingCautions } from "./finding/mulling-cautions.ts";
 export { minutesText, mullingFindings } from "./finding/mulling-findings.ts";

@@ -12,6 +12,7 @@ import {
   type Finding,
   faultsAndSand,
   findingBlocks,
+  metalCautions,
   notebook,
   shownUnits,
   type Text,
@@ -31,7 +32,9 @@ export default notebook(
         {
           role: "cautions",
           title: "Before you fettle, and before you pour again",
-          blocks: castingCautions.map((caution): Block => ({ kind: "caution", caution })),
+          blocks: [...castingCautions, ...metalCautions(log)].map(
+            (caution): Block => ({ kind: "caution", caution }),
+          ),
         },
         castingData(report, units),
         castingQuestions(report, units),

@@ -32,6 +32,7 @@ export default notebook(
     const cautions = recipeCautions({
       muller: log.recipe?.mullerPanKg !== undefined,
       additives: (log.recipe?.additives.length ?? 0) > 0,
+      dried: worked !== undefined && worked.waterKg.value <= 0,
     });
     return {
       title: log.title ? `Recipe: ${log.title}` : "Recipe",
@@ -83,10 +84,13 @@ function answer(plan: RecipePlan, findings: readonly Finding[], system: UnitSyst
   if (plan.waterKg.value <= 0 && water)
     return [
       [{ strong: water.text }],
-      `As they lie, ${weights.join(", ")} are meant for the heap${of}; the sand is dried first, and the weights worked out anew.`,
+      `As they lie, ${listed(weights)} are meant for the heap${of}; the sand is dried first, and the weights worked out anew.`,
     ];
-  return [[{ strong: weights.join(", ") }, ` make the heap${of}.`], ...(water ? [water.text] : [])];
+  return [[{ strong: listed(weights) }, ` make the heap${of}.`], ...(water ? [water.text] : [])];
 }
+
+/** Two parts or more: "a and b", "a, b and c". */
+const listed = (parts: readonly string[]) => `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
 function sectionsOf(plan: RecipePlan, log: Log, system: UnitSystem): Section[] {
   return [

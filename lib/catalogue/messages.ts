@@ -20,6 +20,7 @@ import * as heapMessages from "../finding/heap-messages.ts";
 import * as heatCautions from "../finding/heat-cautions.ts";
 import * as heatMessages from "../finding/heat-messages.ts";
 import * as keptOutMessages from "../finding/kept-out-messages.ts";
+import * as metalCautions from "../finding/metal-cautions.ts";
 import * as mullingCautions from "../finding/mulling-cautions.ts";
 import * as mullingMessages from "../finding/mulling-messages.ts";
 import * as outsideMeans from "../finding/outside-means.ts";
@@ -155,6 +156,7 @@ const files: readonly object[] = [
   heatCautions,
   heatMessages,
   keptOutMessages,
+  metalCautions,
   mullingCautions,
   mullingMessages,
   outsideMeans,

@@ -12,6 +12,7 @@ import {
   mixingDust,
   mullerStopped,
   overWet,
+  washingClay,
 } from "./trial-cautions.ts";
 
 /**
@@ -35,5 +36,6 @@ export function diaryCautions({ diary, due, inTime, events, pours }: ControlRepo
     ...(pressed || has("compactability", "permeability") ? [fallingRammer] : []),
     ...(has("permeability") ? [airVessel] : []),
     ...(has("moisture", "clay by wash", "fines") ? [dryingSand] : []),
+    ...(has("clay by wash") ? [washingClay] : []),
   ];
 }

@@ -4,14 +4,15 @@ import { dryingHeat, localRules, silicaDust } from "./cautions.ts";
 import { type Caution, triggeredBy } from "./finding.ts";
 import { sandBought } from "./guide-messages.ts";
 import type { GuideStage } from "./guide-stage.ts";
+import { heavyLoads } from "./recipe-cautions.ts";
 import { airVessel, deadWeight, fallingRammer, mixingDust } from "./trial-cautions.ts";
 
 export const heavyAndWet: Caution = {
   code: "caution/known-weights",
   trigger: "because scales are checked with weights and water",
-  text: "A weight that slips breaks toes, and water and a scale with a mains lead stay apart.",
+  text: "A weight that slips breaks toes, and water in a scale with a mains lead can kill.",
   points: [
-    "Plastic bottles, low over the bench. A kitchen scale that has weighed sand stays in the foundry.",
+    "Plastic bottles, low over the bench, filled and wiped away from the scale. A kitchen scale that has weighed sand stays in the foundry.",
   ],
   defers: localRules,
 };
@@ -23,7 +24,7 @@ const sand: GuideStage = {
     "One named sand with little dust in it, and one clay from one bag: what every later figure is about.",
   takes: "Half a day, and two days of drying.",
   owns: "50 kg of dry silica sand, 5 kg of bentonite without additives, two buckets, a mask that seals.",
-  cautions: [triggeredBy(mixingDust, sandBought()), dryingHeat],
+  cautions: [triggeredBy(mixingDust, sandBought()), dryingHeat, heavyLoads],
   steps: [
     "Ask for washed, dried, rounded silica sand of about 50 to 70 in fineness number for aluminium (common practice); the name of its pit and bag goes into the log.",
     "Wash a bucket of it under water until the water stays clear, and dry it spread thin: clay and silt that came with it would count as grain.",

@@ -60,9 +60,9 @@ questions:
 export const othersRepeat: Caution = {
   code: "caution/others-repeat",
   trigger: "because others will repeat what a write-up tells",
-  text: "A reader repeats the method with another muller, another sand and other local rules: what could hurt stands in the method, before its step.",
+  text: "Whoever repeats a method is hurt by what it leaves out: what could hurt stands in it, before the step that brings it.",
   points: [
-    "Silica dust, drying, falling weights, a muller's wheels and over-wet sand under metal each go with the step that brings them.",
+    "Silica dust, drying, falling weights, a muller's wheels and over-wet sand under metal are named at their steps; readers have other rigs and other local rules.",
     ...overWet.points.slice(2),
   ],
   defers: localRules,

@@ -13,8 +13,8 @@ const recipe: GuideStage = {
   cautions: recipeCautions({ muller: true, additives: false }),
   steps: [
     "Dry a weighed portion of the clay and of the sand: what they hold of water already is taken off what you pour.",
-    "A first mix has about 7 to 9 per 100 of sand in clay and 3 to 4 % of water (common practice); the trial finds yours.",
-    "Say of what a share is: per 100 of sand, of dry mix, or by weight. They are three different numbers.",
+    "A first mix has about 7 to 9 of clay per 100 of sand, and 3 to 4 % of water (common practice); the trial finds yours.",
+    "Say what a share is of: per 100 of sand, of dry mix, or by weight. They are three different numbers.",
   ],
   cards: ["clay-moisture", "bucket"],
   lines: `recipe:

@@ -4,6 +4,7 @@ import type { Log } from "../log/types.ts";
 import { localRules } from "./cautions.ts";
 import type { Caution } from "./finding.ts";
 import { frozenIsHot, waterOnHotSand } from "./heat-cautions.ts";
+import { metalCautions } from "./metal-cautions.ts";
 import { mixingDust, mullerStopped, overWet } from "./trial-cautions.ts";
 
 export const dampFloor: Caution = {
@@ -18,7 +19,7 @@ export const dampFloor: Caution = {
 };
 
 /**
- * The gravest first; waterOnHotSand and frozenIsHot where the log pours.
+ * The gravest first; waterOnHotSand, frozenIsHot and those of the metal where the log pours.
  * @example heapCautions(log).map(({ text }) => text)
  */
 export function heapCautions(log: Log): readonly Caution[] {
@@ -27,7 +28,7 @@ export function heapCautions(log: Log): readonly Caution[] {
     overWet,
     ...(pours ? [frozenIsHot] : []),
     ...(pours || log.weather ? [waterOnHotSand] : []),
-    ...(pours ? [dampFloor] : []),
+    ...(pours ? [dampFloor, ...metalCautions(log)] : []),
     mixingDust,
     mullerStopped,
   ];

@@ -37,7 +37,7 @@ export const mullerStopped: Caution = {
   text: "A muller's wheels and ploughs crush and drag in hands, sleeves and hair.",
   points: [
     "Take samples only from a muller that stands still and is unplugged.",
-    "Keep its guard on, and know where its stop is before it is started.",
+    "Keep guard and lid on while it turns, and know where its stop is before it is started.",
   ],
   defers,
 };
@@ -77,9 +77,18 @@ export const dryingSand: Caution = {
   trigger: "because sand is dried for its moisture",
   text: "Damp sand that is heated fast spits, and a hot dish burns.",
   points: [
-    "Dry at about 105 °C (220 °F), in a thin layer; let it cool under a lid before it is weighed.",
+    "Dry at about 105 °C (220 °F), in a thin layer, with goggles on; let it cool under a lid before it is weighed.",
+    "In a microwave: low power, short spells, a cup of water beside the sample, and a stop at any smell of scorching.",
     "An oven, pan or microwave that has dried sand is not used for food again. Dry sand makes dust: no stirring dry.",
   ],
+  defers,
+};
+
+export const washingClay: Caution = {
+  code: "caution/washing-clay",
+  trigger: "because clay is washed out of sand",
+  text: "Caustic soda blinds and burns: it is not used to wash clay out. Washing soda is enough, and even that stays out of eyes.",
+  points: ["Goggles and gloves. Draw off by a siphon that was filled with water, never by mouth."],
   defers,
 };
 
@@ -98,5 +107,6 @@ export function trialCautions(rows: readonly BatchFigures[]): readonly Caution[]
     ...(rammed ? [fallingRammer] : []),
     ...(tested("permeability") ? [airVessel] : []),
     ...(tested("moisture") ? [dryingSand] : []),
+    ...(tested("clay by wash") ? [washingClay] : []),
   ];
 }

@@ -27,9 +27,12 @@ export const pourHazard: Hazard = {
   points: [
     "This card is for the figures and teaches no melting: that is learnt beside somebody who does it.",
     "Write before and after, never with a ladle in hand. Damp scrap, tools and moulds throw metal out.",
+    "Scrap with a closed hollow bursts in the melt; brass and zinc fume makes ill; magnesium burns, and water feeds its fire.",
     ...overWet.points.slice(2),
   ],
 };
+
+export const statedHazard = onCard(overWet, "because a heap is watered, and then poured on, by such figures");
 
 export const knockOutHazard = onCard(frozenIsHot, "because you knock a mould out");
 

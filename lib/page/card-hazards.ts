@@ -26,6 +26,16 @@ export const rammerHazard: Hazard = {
   ],
 };
 
+/** A day of all the tests. */
+export const testDayHazard: Hazard = {
+  text: rammerHazard.text,
+  trigger: "because a test day rams, loads and dries sand",
+  points: [
+    "The load comes down at once when the specimen breaks, and hot pans burn: read the card of each test.",
+    ...rammerHazard.points,
+  ],
+};
+
 export const pressHazard: Hazard = {
   text: "A press crushes fingers before they are felt: nothing but the plunger goes near the tube while it is loaded.",
   trigger: "because you press sand with about two hundred kilograms",

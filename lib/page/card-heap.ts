@@ -1,7 +1,7 @@
 // Cards for the heap's own days: tests, weather, mulling, castings looked over.
 
 import { castingFaults } from "../sand/casting-faults.ts";
-import { rammerHazard } from "./card-hazards.ts";
+import { testDayHazard } from "./card-hazards.ts";
 import * as hazard from "./card-hazards-heap.ts";
 import type { Card } from "./card-kinds.ts";
 
@@ -12,7 +12,7 @@ const testDay: Card = {
   name: "test-day",
   title: "Heap test day",
   does: "moisture, compactability and strength of the heap, as read, a row a day",
-  hazard: rammerHazard,
+  hazard: testDayHazard,
   rig: "The same weekday, the same tube, scale and hand, before anything is added. Eight days by one method make a chart with limits.",
   steps: [
     "Take sand from three places, half an arm deep, into a closed box; riddle it together.",
@@ -54,7 +54,7 @@ const heapState: Card = {
   name: "heap-state",
   title: "State of the heap",
   does: "the heap's figures where they are worked out already, or come from elsewhere",
-  hazard: rammerHazard,
+  hazard: hazard.statedHazard,
   rig: "For numbers that you worked out, read off an instrument, or got from another bench. Raw readings go on the card test-day, never both.",
   steps: [
     "`tested` stands among what happens; `measured` is what the heap's page mends it from: the newest counts.",
@@ -68,7 +68,7 @@ const heapState: Card = {
       "date",
       "moisture, %",
       "live clay, % of dry mix",
-      "compact- ability, %",
+      "compactability, %",
       "green compression, kPa",
       "gfn",
       "fines, %",
