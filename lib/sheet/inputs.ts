@@ -119,9 +119,10 @@ function spreadsOf(
       return spreadOfQuantity({ value, plusMinus: written }, { source: id, says });
     }
     if (!scale) return undefined;
-    const reading: Source = { id, kind: "reading", shape: { kind: "rectangular" }, says };
+    // Rounded twice, as in the log's own tests: nobody says whether a vessel was weighed before its load.
+    const reading: Source = { id, kind: "reading", shape: { kind: "triangular" }, says };
     return linear(value, [
-      { scale: scaleStep! / 2, source: reading },
+      { scale: scaleStep!, source: reading },
       { scale: scaleWithin!, source: biasOf(scale.name) },
     ]);
   };

@@ -42,9 +42,9 @@ export type {
  * that needs a faulty one shows that fault. Faults, and whatever else is wrong, stand in issues; nothing else stops.
  *
  * ±: what a typed cell says ("12.4 ± 0.1 g", surely within unless (sd) or (95 %)), else what its column says, else its
- * scale: half a step of the display, even, each cell's own; and the bound that the scale was checked to, one source for
- * all that was weighed on it, so that it cancels in a difference and does not average out in a mean. Of a figure worked
- * out, 95 %: where it is nearly straight in its sources, the limit of y(0) + Σ (∂y/∂s)·s mended for its bend
+ * scale: two roundings to a step of the display, with and without the load, each cell's own; and the bound that the scale
+ * was checked to, one source for all that was weighed on it, so that it cancels in a difference and does not average out
+ * in a mean. Of a figure worked out, 95 %: where it is nearly straight in its sources, the limit of y(0) + Σ (∂y/∂s)·s mended for its bend
  * (straightOf), else draws (figure). Both are worked out when low, high or shares are read, never before.
  *
  * context.scales: what columns may name as their scale; context.others: sheets for lookUp(); context.place: where a part

@@ -27,8 +27,8 @@ test("a scale of the log gives its cells a ± of their own and a bias that they 
   const [wet, lost] = ["wet", "lost"].map((name) => sheets[0]!.cell(0, name));
   if (wet!.kind !== "figure" || lost!.kind !== "figure") throw new Error("no figures");
   expect(lost!.value).toBeCloseTo(4.6, 10);
-  // By hand: half a step even in each, sd 0.05/√3; the bias, sd 0.2/√3, cancels in the difference.
-  const step = 0.05 / Math.sqrt(3);
+  // By hand: two roundings to 0.1 in each, triangular, sd 0.1/√6; the bias, sd 0.2/√3, cancels in the difference.
+  const step = 0.1 / Math.sqrt(6);
   expect(wet!.figure.sd).toBeCloseTo(Math.hypot(step, 0.2 / Math.sqrt(3)), 3);
   expect(lost!.figure.sd).toBeCloseTo(step * Math.SQRT2, 3);
   const bias = lost!.figure.shares.find(({ id }) => id.startsWith("bias"));

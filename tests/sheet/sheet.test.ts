@@ -42,7 +42,7 @@ test("typed figures come out in the unit of their column, texts and dates as the
   expect(figureOf(computed.values[0]?.cell).figure.high).toBeCloseTo(5.019, 9);
 });
 
-test("the ± of a cell wins over its column's, and that over its scale's: half a step and the bound", () => {
+test("the ± of a cell wins over its column's, and that over its scale's: two roundings and the bound", () => {
   expect(figureOf(computed.cell(0, "dry")).figure.high).toBeCloseTo(147.895, 9);
   expect(figureOf(computed.cell(0, "load")).figure.high).toBeCloseTo(5.44310844 + 0.095, 9);
   const { sources, high } = figureOf(computed.cell(0, "wet")).figure;
@@ -50,8 +50,8 @@ test("the ± of a cell wins over its column's, and that over its scale's: half a
     ["clay bags, wet, Alder, 2026-05-02", "reading"],
     ["bias of kitchen scale", "rig"],
   ]);
-  // Even within ± 0.05 and ± 0.5: a trapezoid, whose limit by GUM F.2.3.3 is 0.55 − √(8·0.5·0.05·0.025).
-  expect(high).toBeCloseTo(152.4 + 0.55 - Math.sqrt(8 * 0.5 * 0.05 * 0.025), 6);
+  // A triangle within ± a = 0.1 on an even ± b = 0.5: P(above b − c) = (c + (a − c)³/(6a²))/(2b), by hand, 0.025 at c = 0.01463.
+  expect(high).toBeCloseTo(152.4 + 0.5 - 0.01463, 3);
 });
 
 test("a scale's bias cancels in a difference and does not average out in a mean; readings do", () => {
@@ -59,7 +59,7 @@ test("a scale's bias cancels in a difference and does not average out in a mean;
   const bias = moist.shares.find(({ id }) => id === "bias of kitchen scale");
   expect(bias?.percent).toBeLessThan(4);
   const mean = figureOf(foot(computed, "mean wet")).figure;
-  expect(mean.sd).toBeCloseTo(Math.hypot(0.5 / Math.sqrt(3), 0.05 / 3), 6);
+  expect(mean.sd).toBeCloseTo(Math.hypot(0.5 / Math.sqrt(3), 0.1 / Math.sqrt(6) / Math.sqrt(3)), 6);
   const loads = figureOf(foot(computed, "mean load")).figure;
   expect(loads.sd).toBeCloseTo(0.1 / Math.sqrt(3) / Math.sqrt(2), 9);
 });
