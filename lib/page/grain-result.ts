@@ -6,6 +6,7 @@ import { printNumber } from "../quantity/print.ts";
 import type { Band } from "../sand/band.ts";
 import { roughSizeUm } from "../sand/fineness-size.ts";
 import { kurtosisClass, skewnessClass, sortingClass } from "../sand/folk-ward.ts";
+import { middleSize } from "../sand/middle-size.ts";
 import type { Block, KeyFigure, Section } from "./blocks.ts";
 import { grainCharts } from "./grain-charts.ts";
 
@@ -79,11 +80,12 @@ function grainSentence(report: SandReport): string {
   const { sand, statistics, three, four, fineness, printed, trusted, sieves } = report;
   if (!printed || !trusted) return "";
   const middle = statistics.d50Mm;
-  const ends = middle === undefined ? undefined : sizeRange(sieves, 50);
+  const ends = middle === undefined ? undefined : middleSize(sieves);
+  const wider = fineness.missing.length > 0 ? " or wider" : "";
   const said = [
     middle === undefined
       ? undefined
-      : `half of it passes ${printNumber(middle, 3)} mm${ends ? ` (${printNumber(ends.low, 3)} to ${printNumber(ends.high, 3)})` : ""}`,
+      : `half of it passes ${printNumber(middle, 3)} mm${ends ? ` (${printNumber(ends.low, 3)} to ${printNumber(ends.high, 3)}${wider})` : ""}`,
     three ? `the best three neighbouring sieves hold ${printNumber(three.sharePercent, 0)} %` : undefined,
     four ? `the best four ${printNumber(four.sharePercent, 0)} %` : undefined,
   ].filter((part) => part !== undefined);
@@ -97,21 +99,6 @@ function grainSentence(report: SandReport): string {
 /** The handbooks' table holds for narrow sands: four neighbouring sieves with nearly all of it. */
 function screensNarrow({ four }: SandReport): boolean {
   return four !== undefined && four.sharePercent >= 90;
-}
-
-/** Sizes at which the curves of the low and the high ends of what passes reach a percent; undefined beyond the stack. */
-function sizeRange(sieves: SandReport["sieves"], percent: number): { low: number; high: number } | undefined {
-  const at = (pick: (one: SandReport["sieves"][number]) => number): number | undefined => {
-    const points = sieves
-      .filter(({ openingMm }) => openingMm > 0)
-      .map((one) => [one.openingMm, pick(one)] as const);
-    const k = points.findIndex(([, passing]) => passing <= percent);
-    if (k <= 0) return undefined;
-    const [[coarse, above], [fine, below]] = [points[k - 1]!, points[k]!];
-    return Math.exp(Math.log(fine) + (Math.log(coarse / fine) * (percent - below)) / (above - below));
-  };
-  const [low, high] = [at(({ passing }) => passing.high), at(({ passing }) => passing.low)];
-  return low === undefined || high === undefined ? undefined : { low, high };
 }
 
 function furtherMeasures({ sand, statistics, surface, uniformity }: SandReport): Block {
