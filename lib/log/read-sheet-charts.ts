@@ -38,8 +38,8 @@ function chartOf(
     meant: (text) => (/parab|quadr|poly/.test(text) ? "curve" : undefined),
   });
   const band = bandOf(fields, context, report);
-  const [x, ...others] = namedColumns(fields, "x", columns, report);
-  const y = namedColumns(fields, "y", columns, report);
+  const [x, ...others] = namedColumns(fields, "x", columns, map, report);
+  const y = namedColumns(fields, "y", columns, map, report);
   if (!x || others.length > 0) {
     if (others.length > 0) report(chartUnsaid("one column for x"), fields.entry("x")!.keyPlace);
     return undefined;
@@ -68,12 +68,12 @@ function namedColumns(
   fields: Fields,
   key: "x" | "y",
   columns: readonly LoggedColumn[],
+  chart: LogNode,
   report: Report,
 ): LoggedColumn[] {
   const entry = fields.entry(key);
   if (!entry) {
-    const { length = 0, ...place } = fields.entry(key === "x" ? "y" : "x")?.keyPlace ?? { file: "" };
-    report(chartUnsaid(key), { ...place, length });
+    report(chartUnsaid(key), fields.entry(key === "x" ? "y" : "x")?.keyPlace ?? chart.place);
     return [];
   }
   const nodes = entry.value.kind === "list" ? entry.value.items : [entry.value];

@@ -30,12 +30,13 @@ export function lineIndex(source: Source, offset: number): number {
   return low;
 }
 
-/** Line and column count from 1; a byte order mark at the start is not a column. */
+/** Line and column count from 1; a byte order mark at the start is not a column. A place ends with its text. */
 export function placeIn(source: Source, offset: number, length = 0): Place {
   const line = lineIndex(source, offset);
   const mark = line === 0 && source.text.charCodeAt(0) === 0xfeff ? 1 : 0;
   const column = Math.max(1, offset - (source.lineStarts[line] ?? 0) + 1 - mark);
-  return { file: source.file, line: line + 1, column, offset, length };
+  const most = Math.max(0, source.text.length - offset);
+  return { file: source.file, line: line + 1, column, offset, length: Math.min(length, most) };
 }
 
 /** A line's text without its end; the empty string past the last line. */

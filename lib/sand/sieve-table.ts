@@ -8,7 +8,11 @@ import { standardToleranceMm } from "./sieve-tolerance.ts";
 
 /** A number in the fewest digits, free of the dust of binary fractions: 0.425, not 0.42500000000000004. */
 export function plainDigits(x: number): string {
-  return String(Number(x.toPrecision(6)));
+  const digits = String(Number(x.toPrecision(6)));
+  // A label has no power of ten.
+  return digits.includes("e")
+    ? x.toLocaleString("en", { maximumSignificantDigits: 6, useGrouping: false })
+    : digits;
 }
 
 /** True where two openings are written alike. */

@@ -87,6 +87,7 @@ function unitAt(
 
 function unknownUnit(text: string, number: string, beforeBracket: boolean): Issue {
   if (beforeBracket || text === "pi") return formulaIssue.sideBySide(number, text);
-  const advice = readUnit(text).issues[0]?.remedy ?? "";
+  // What is a unit by itself runs on into a sign that belongs to none: "3 m°".
+  const advice = readUnit(text).issues[0]?.remedy ?? `Write a space or a sign of arithmetic after ${text}.`;
   return formulaIssue.noSuchUnit(text, advice);
 }

@@ -265,3 +265,9 @@ test("nothing that can be typed makes it throw, and what is not text does", () =
   );
   expect(() => readSieveLabel(40 as never)).toThrow();
 });
+
+test("a wire that is thinner than any is spelt in digits, so that the label reads as itself", () => {
+  const { label } = sieve("2 mesh, 0.0000001 mm wire");
+  expect(label).toBe("2 mesh, 0.0000001 mm wire");
+  expect(sieve(label)).toEqual(sieve("2 mesh, 0.0000001 mm wire"));
+});

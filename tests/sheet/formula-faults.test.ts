@@ -174,3 +174,11 @@ test("a formula with no scope of other sheets says so", () => {
   const { issues } = readFormula('lookUp("makers", bag, "mass")', { names, in: "column" });
   expect(issues[0]?.message).toBe("There is no other sheet to look anything up in.");
 });
+
+test("a unit with a sign after it that belongs to none: what to do is said", () => {
+  const { issues } = read("3m°");
+  expect(issues[0]).toMatchObject({
+    code: "sheet/formula-no-such-unit",
+    remedy: expect.stringMatching(/after m\.$/),
+  });
+});
