@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { digitsForLetters } from "../numbers/digits-for-letters.ts";
+import { entryOf } from "../numbers/entry-of.ts";
 import { readQuantity } from "../quantity/read-quantity.ts";
 import {
   letterForDigit,
@@ -67,7 +68,7 @@ function mistypedDigit(typed: string): Issue | undefined {
 
 function misspeltUnit(typed: string): Issue | undefined {
   const [, number, word = ""] = /^(.*?)\s*([a-z]+)\.?$/i.exec(typed) ?? [];
-  const unit = units[word.toLowerCase()];
+  const unit = entryOf(units, word.toLowerCase());
   if (unit === undefined || number === undefined) return undefined;
   const better = `${number} ${unit}`;
   return reads(better) ? unitSpelt(word, better) : undefined;

@@ -1,5 +1,6 @@
 // What the founder wants to know of faults and sand: pairs named before looking.
 
+import { entryOf } from "../numbers/entry-of.ts";
 import { nearest } from "../numbers/nearest.ts";
 import {
   type CastingQuestion,
@@ -100,11 +101,11 @@ function questionOf(map: MapNode, report: Report): CastingQuestion | undefined {
 
 function sideOf({ text, place }: TextNode, report: Report): Side | undefined {
   const name = plainName(text);
-  const side = sides.find((one) => one === name) ?? alias[name];
+  const side = sides.find((one) => one === name) ?? entryOf(alias, name);
   if (side) return side;
   const near = nearest(name, [...sides, ...Object.keys(alias)]) ?? "";
   report(
-    unknownChoice("something to hold a fault against", text, alias[near] ?? near, sides.join(", ")),
+    unknownChoice("something to hold a fault against", text, entryOf(alias, near) ?? near, sides.join(", ")),
     place,
   );
   return undefined;

@@ -1,5 +1,6 @@
 // How often the founder means to make each test, so that a page can say which one is due.
 
+import { entryOf } from "../numbers/entry-of.ts";
 import { remindNothing } from "./complaints-diary.ts";
 import { type DiaryProperty, diaryProperties, type Reminder } from "./diary-properties.ts";
 import { fieldsOf, mapOf, textNodeOf, textOf } from "./fields.ts";
@@ -46,5 +47,5 @@ function every(node: LogNode, what: string, report: Report): Measured | undefine
 function inDays(text: string): string {
   const plain = text.trim().replace(/\s+/g, " ").toLowerCase();
   const long = /^(\d+(?:\.\d+)?)\s*(week|month|year)s?$/.exec(plain);
-  return words[plain] ?? (long ? `${Number(long[1]) * daysOf[long[2]!]!} d` : text);
+  return entryOf(words, plain) ?? (long ? `${Number(long[1]) * daysOf[long[2]!]!} d` : text);
 }

@@ -1,5 +1,6 @@
 // Who and what: the fields at the top of a log.
 
+import { entryOf } from "../numbers/entry-of.ts";
 import { bondNames, metalNamed, metalNames } from "../sand/metals.ts";
 import { badFormat, newerFormat, noFormat, noUsualRanges } from "./complaints-file.ts";
 import { choiceOf, type Fields, textNodeOf, textOf, yesNoOf } from "./fields.ts";
@@ -28,7 +29,7 @@ export function readHead(fields: Fields, root: MapNode, report: Report): Head {
   const bond = choiceOf(fields.get("bond"), "bond", bondNames, report, { meant: bondMeant });
   const units = choiceOf(fields.get("units"), "units", ["metric", "us"], report, {
     named: (text) => (text === "u.s." || text === "usa" ? "us" : undefined),
-    meant: (text) => otherSystems[text],
+    meant: (text) => entryOf(otherSystems, text),
   });
   sayWhatRangesNeed(fields, root, report);
   return {

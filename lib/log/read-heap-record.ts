@@ -1,5 +1,6 @@
 // The heap: besides its mass, what clay it holds, how it lies and how it is covered.
 
+import { entryOf } from "../numbers/entry-of.ts";
 import { choiceOf, fieldsOf } from "./fields.ts";
 import { given } from "./given.ts";
 import type { HeapKg } from "./heap.ts";
@@ -50,13 +51,13 @@ export function readHeapRecord(
     ...given({
       heapKg,
       clayKind: choiceOf(fields.get("clay kind"), "clay kind", clayKinds, report, {
-        named: (name) => shortKinds[name],
+        named: (name) => entryOf(shortKinds, name),
       }),
       shape: choiceOf(fields.get("shape"), "shape", ["heap", "bin"] as const, report, {
-        named: (name) => otherShapes[name],
+        named: (name) => entryOf(otherShapes, name),
       }),
       cover: choiceOf(fields.get("cover"), "cover", ["none", "sheet", "lid"] as const, report, {
-        named: (name) => otherCovers[name],
+        named: (name) => entryOf(otherCovers, name),
       }),
       exposedM2: numberIn(reader, "exposed", "m²", 10_000),
       depthMm: numberIn(reader, "depth", "mm", 10_000),

@@ -1,5 +1,6 @@
 // What the functions do with units.
 
+import { entryOf } from "../numbers/entry-of.ts";
 import { nearest } from "../numbers/nearest.ts";
 import { sameDimension } from "../quantity/unit.ts";
 import { type Context, fault, snippet, spanOf } from "./formula-context.ts";
@@ -58,7 +59,7 @@ export function callable(context: Context, name: string, tree: Tree & { kind: "c
     fault(
       context,
       at,
-      formulaIssue.noSuchFunction(name, otherWords[name.toLowerCase()] ?? nearest(name, names)),
+      formulaIssue.noSuchFunction(name, entryOf(otherWords, name.toLowerCase()) ?? nearest(name, names)),
     );
     return false;
   }

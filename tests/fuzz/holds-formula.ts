@@ -121,8 +121,8 @@ function otherUnitsHold(text: string, formula: Formula, where: "column" | "foot"
   if (!Number.isFinite(mine) || !Number.isFinite(moved) || !Number.isFinite(theirs)) return;
   const inMine = formula.unit && other.unit ? sameKind(theirs, other.unit, formula.unit) : theirs;
   tally.inOtherUnits++;
-  // As far as rounding of the inputs moves it.
-  const within = 1e-9 * Math.abs(mine) + 1e3 * Math.abs(mine - moved) + 1e-9;
+  // As far as rounding of the inputs moves it; the exponent of a root of a unit is kept to nine digits.
+  const within = 1e-8 * Math.abs(mine) + 1e3 * Math.abs(mine - moved) + 1e-9;
   claim(
     Math.abs(inMine - mine) <= within,
     () => `${mine} ${formula.unit?.text ?? ""}, and ${inMine} from other units`,
