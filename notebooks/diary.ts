@@ -68,7 +68,10 @@ const plain = ({ series, chart, doubt, verdict, baseline, values }: ControlRepor
 ];
 
 const names = (all: readonly { readonly property: string }[]): string =>
-  [...new Set(all.map(({ property }) => property))].join(", ");
+  listed([...new Set(all.map(({ property }) => property))]);
+
+const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
 function nextSteps({ controlled, few, due }: ControlReport, findings: readonly Finding[]): Text[] {
   const has = (code: string): boolean => findings.some((finding) => finding.code === code);
@@ -78,7 +81,7 @@ function nextSteps({ controlled, few, due }: ControlReport, findings: readonly F
   );
   if (signals.length > 0 || has("diary/change-suggested"))
     steps.push(
-      `Test once more ${signals.length > 0 ? names(signals.map(({ series }) => series)) : "what may have changed"}, from a fresh sample on another day, before anything is added to the heap.`,
+      `Test ${signals.length > 0 ? names(signals.map(({ series }) => series)) : "what may have changed"} once more, from a fresh sample on another day, before anything is added to the heap.`,
       "Then look at what else changed in those days: bag, weather, rig, who tested. Change one thing at a time.",
     );
   if (due.length > 0) steps.push(`Test what is due: ${names(due)}.`);
@@ -86,7 +89,7 @@ function nextSteps({ controlled, few, due }: ControlReport, findings: readonly F
     steps.push("Where measuring is most of what moves, test twice a day and write both down.");
   if (controlled.length === 0)
     steps.push("Test on the same weekday, by one method and one rig, until there are eight values.");
-  else if (few.length > 0) steps.push(`Until eight values by one method: ${names(few)}.`);
+  else if (few.length > 0) steps.push(`Go on until there are eight values by one method: ${names(few)}.`);
   if (steps.length === 0) steps.push("Go on as before, and write down each rebond, new bag and odd day.");
   return steps;
 }

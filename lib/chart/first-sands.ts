@@ -1,6 +1,6 @@
 // How many sands one drawing bears: there are four fills and colours that all readers tell apart.
 
-const most = 4;
+const usually = 4;
 
 export interface FirstSands<T> {
   readonly drawn: readonly T[];
@@ -8,8 +8,8 @@ export interface FirstSands<T> {
   readonly says: string;
 }
 
-/** All sands up to four; of more, the first four, and a sentence that the others stand in the table. */
-export function firstSands<T>(sands: readonly T[]): FirstSands<T> {
+/** All sands up to so many; of more, the first of them, and a sentence that the others stand in the table. */
+export function firstSands<T>(sands: readonly T[], most = usually): FirstSands<T> {
   const left = sands.length - most;
   if (left <= 0) return { drawn: sands, says: "" };
   const others = left === 1 ? "one more is" : `${left} more are`;

@@ -46,7 +46,7 @@ export function grainCurveSpec(
   const entries: KeyEntry[] = [
     ...(direct
       ? []
-      : sands.map((sand, i) => ({ text: sand.name, sample: "line" as const, style: seriesStyle(i) }))),
+      : sands.map((sand, i) => ({ text: sand.name, sample: "line" as const, style: styleOf(sand, i) }))),
     ...(band ? [{ text: band.label, sample: "band" as const, style: bandStyle }] : []),
   ];
   const keyRows = key(entries, innerWidth + left);
@@ -97,7 +97,7 @@ export function grainCurveSpec(
           y: within(at.low, 0, 100),
           y2: within(at.high, 0, 100),
         })),
-        seriesStyle(i).colour,
+        styleOf(sand, i).colour,
       ),
     ),
     ...sands.flatMap((sand, i) => sandLayers(sand, i)),
@@ -106,11 +106,15 @@ export function grainCurveSpec(
       if (!label) return undefined;
       const at = label.lines.map((text, row) => ({ px: label.x, py: label.y + row * labelLinePx, text }));
       const place = curves.indexOf(curve);
-      return words(`label-${place + 1}`, at, { color: seriesStyle(place).colour });
+      return words(`label-${place + 1}`, at, { color: styleOf(sands[place]!, place).colour });
     }),
     ...keyRows.layers(-left + 2, -top + 12),
     drawn.length === 0 ? nothing(box) : undefined,
   ]);
+}
+
+function styleOf({ quiet }: GrainCurveSand, place: number): SeriesStyle {
+  return quiet ? { ...seriesStyle(4), colour: colours.quiet } : seriesStyle(place);
 }
 
 function onAxes(sand: GrainCurveSand): { x: number; y: number }[] {
@@ -118,7 +122,7 @@ function onAxes(sand: GrainCurveSand): { x: number; y: number }[] {
 }
 
 function sandLayers(sand: GrainCurveSand, place: number): (Layer | undefined)[] {
-  const style = seriesStyle(place);
+  const style = styleOf(sand, place);
   const at = onAxes(sand);
   const bars = sand.points.flatMap((point) => {
     const both = ends(point);

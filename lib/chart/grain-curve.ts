@@ -32,7 +32,7 @@ export function grainCurve(input: GrainCurveInput): Chart {
     );
   }
   let missing = 0;
-  const { drawn, says } = firstSands(input.sands);
+  const { drawn, says } = firstSands(input.sands, input.most);
   const sands = drawn.map((sand) => {
     const points = sand.points.filter((point) => {
       invariant(!(point.openingMm < 0), `an opening cannot be ${point.openingMm} mm`);

@@ -16,6 +16,8 @@ export interface GrainCurveSand {
   readonly points: readonly GrainPoint[];
   /** Where the curve may run between the sieves, % of the sand by mass. */
   readonly interval?: readonly { readonly openingMm: number; readonly low: number; readonly high: number }[];
+  /** Drawn in the colour of words of second rank: what the others are held against. */
+  readonly quiet?: boolean;
 }
 export interface GrainCurveInput {
   readonly name: string;
@@ -25,4 +27,6 @@ export interface GrainCurveInput {
   /** Which way the opening runs from left to right; the axis title says it too. */
   readonly direction?: "coarse to fine" | "fine to coarse";
   readonly caption?: string;
+  /** How many of the sands are drawn, the first ones; 4. */
+  readonly most?: number;
 }

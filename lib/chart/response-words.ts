@@ -32,9 +32,13 @@ function panelDecimals({ points, curve }: ResponsePanel): number {
 export function tagged(label: string, tag: string): string {
   return tag === "read" ? label : `${label} (${tag})`;
 }
+/** An end that was turned into another unit says no more than three digits. */
+const threeDigits = (end: number): number => Number(end.toPrecision(3));
 export function bandWords(panel: ResponsePanel): string {
   const { band } = panel;
-  return band ? `${tagged(band.label, band.tag)}: ${rangeText(band.low, band.high, 3)}` : "";
+  return band
+    ? `${tagged(band.label, band.tag)}: ${rangeText(threeDigits(band.low), threeDigits(band.high), 3)}`
+    : "";
 }
 export function aimText(panel: ResponsePanel): string {
   const { aim } = panel;

@@ -26,7 +26,7 @@ export interface SeasonChartInput {
 
 export function seasonCaption({ panels }: SeasonChartInput): string {
   const names = panels.map(({ property }) => property).join(", ");
-  return `The heap pour by pour: ${names}; shades are 95 % intervals, the broken upright is today.`;
+  return `The heap pour by pour: ${names}; fills are 95 % intervals, the dashed upright line is today.`;
 }
 
 export function seasonAlt({ panels, events }: SeasonChartInput): string {

@@ -1,8 +1,10 @@
 // Decides what is worth saying of a blend.
 
 import { printFigure, printNumber } from "../quantity/print.ts";
+import { listed } from "./batch-names.ts";
 import * as say from "./blend-messages.ts";
 import type { BlendedSand, BlendReport } from "./blend-report.ts";
+import { countWord } from "./count-word.ts";
 import type { Finding } from "./finding.ts";
 import { finenessLimits } from "./sand-report.ts";
 
@@ -125,14 +127,18 @@ function grains({ screens, fines, curve, sands }: BlendReport): Finding[] {
   const found: Finding[] = [];
   if (screens.count > 0)
     found.push(
-      say.screensAre(String(screens.count), screens.labels.join(", "), printNumber(screens.sharePercent, 0)),
+      say.screensAre(
+        countWord(screens.count),
+        screens.labels.join(", "),
+        printNumber(screens.sharePercent, 0),
+      ),
     );
   if (screens.apart.length > 0) found.push(say.gapped(screens.apart.join(", ")));
   if (fines?.percent !== undefined) {
     const each = sands.flatMap(({ report }) =>
       report.fines.percent === undefined ? [] : [`${one(report.fines.percent)} % of ${report.sand.name}`],
     );
-    found.push(say.finesOf(finesText(fines.percent, curve), each.join(" and ")));
+    found.push(say.finesOf(finesText(fines.percent, curve), listed(each)));
   }
   return found;
 }

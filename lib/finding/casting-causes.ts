@@ -9,6 +9,7 @@ import type { FaultCount, FaultsAndSand } from "../trial/faults-and-sand.ts";
 import type { SandThatDay } from "../trial/sand-that-day.ts";
 import { type CastingRange, castingRange } from "./casting-ranges.ts";
 import { placeBatch } from "./placed.ts";
+import { taggedSource } from "./tagged-source.ts";
 
 /** Where the sand stood on some pours against the side that the cause is on. */
 export interface SideCount {
@@ -88,5 +89,5 @@ function sidesOf(
 
 /** Where the link of a cause comes from, with its tag. */
 export function linkSource({ source, tag }: SandCause): string {
-  return source === tag ? tag : `${source} (${tag})`;
+  return taggedSource(source, tag);
 }

@@ -18,7 +18,7 @@ export const castingsCounted = phraseMessage("casting/castings", (count: string)
 export const causeOnSide = phraseMessage(
   "casting/cause-on-side",
   (cause: string, on: string, tested: string, otherOn: string, otherTested: string) =>
-    `${cause} on ${on} of ${tested} such pours that were tested, and on ${otherOn} of ${otherTested} without it`,
+    `${cause} on ${on} of ${tested} tested pours with it, and on ${otherOn} of ${otherTested} without`,
 );
 
 export const lookedAtFirst = phraseMessage(

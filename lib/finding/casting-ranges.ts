@@ -7,6 +7,7 @@ import { type Band, decides } from "../sand/band.ts";
 import { bands } from "../sand/bands.ts";
 import type { CauseProperty } from "../sand/casting-fault.ts";
 import { type Bond, bondNames, metalNamed } from "../sand/metals.ts";
+import { taggedSource } from "./tagged-source.ts";
 
 export interface CastingRange {
   readonly low: number;
@@ -40,7 +41,12 @@ export function castingRange(
           (aim) => aim.property === property,
         )?.band;
   if (!band) return undefined;
-  return { low: band.low, high: band.high, decides: decides(band), source: `${band.source} (${band.tag})` };
+  return {
+    low: band.low,
+    high: band.high,
+    decides: decides(band),
+    source: taggedSource(band.source, band.tag),
+  };
 }
 
 function firstOf(known: readonly Band[]): Band | undefined {

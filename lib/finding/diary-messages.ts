@@ -131,7 +131,7 @@ export const together = findingMessage(
       "Signals of this chart come too often, and the p of a suggested change is too small.",
     ],
     formula: "limits that hold the whole scatter = limits/√(1 − r)",
-    source: "expected step of a first-order autoregressive series, by hand; r: e-Handbook 1.3.5.12",
+    source: "Expected step of a first-order autoregressive series, by hand; r: e-Handbook 1.3.5.12",
   }),
 );
 

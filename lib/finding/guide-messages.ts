@@ -17,7 +17,7 @@ export const sievedWithClay = phraseMessage(
 export const noSieving = phraseMessage("guide/no-sieving", () => "No sieving is written down.");
 export const oneSieving = phraseMessage(
   "guide/one-sieving",
-  () => "A second portion is missing: without it nobody knows how well your sievings repeat.",
+  () => "No second portion yet: without it nobody knows how well your sievings repeat.",
 );
 
 export const scaleKnown = phraseMessage("guide/scale", (name: string, step: string, within: string) =>

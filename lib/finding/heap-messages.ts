@@ -114,14 +114,14 @@ export const settles = findingMessage("heap/settles", "note", (dead: string, cyc
   text: `At this plan dead clay settles at ${dead} % of the dry mix, half of the way after ${cycles} pours.`,
   because: ["Dead clay leaves only with the sand that is lost or thrown out."],
   formula: "D* = (1 − λ) β A / λ, half-way ln 2 / −ln(1 − λ)",
-  source: "mass balance",
+  source: "Mass balance",
 }));
 
 export const mend = findingMessage("heap/mend", "note", (clay: string, sand: string, water: string) => ({
   text: `To bring the heap back: ${sand === "" ? "" : `${sand} of new sand, `}${clay === "" ? "no clay" : `${clay} of clay from the bag`}${water === "" ? "" : ` and ${water} of water`}.`,
   because: ["It rests on the newest figure of each: see the table of the heap as it is."],
   formula: "clay (c* dry − A)/(π − c*), water to the moisture wanted less what sand and clay bring",
-  source: "mass balance",
+  source: "Mass balance",
 }));
 
 export const atOnce = findingMessage("heap/at-once", "note", (clay: string, sand: string, water: string) => {
@@ -131,11 +131,11 @@ export const atOnce = findingMessage("heap/at-once", "note", (clay: string, sand
     water === "" ? "" : `${water} of water`,
   ].filter((part) => part !== "");
   return {
-    text: `At one mulling no more than ${listed(each)}; mull, let it stand, test, and only then the rest.`,
+    text: `Put in at most ${listed(each)} at one mulling: mull, let it stand, test, and only then the rest.`,
     because: [
       "1 % of the heap in clay and 10 % in new sand at once are our own limits; the first water is what nine times in ten is not too much.",
     ],
-    source: "our own",
+    source: "Our own limits",
   };
 });
 
@@ -145,7 +145,7 @@ export const throwOut = findingMessage(
   (out: string, clay: string, sand: string) => ({
     text: `To keep the heap's mass, throw out ${out} first (dry); then ${clay} of clay and ${sand} of new sand do.`,
     because: ["Not needed for so little new sand; it is there for a bin that is full."],
-    source: "mass balance",
+    source: "Mass balance",
   }),
 );
 
@@ -171,7 +171,7 @@ export const sandApart = findingMessage(
       "A fineness number shifts by little for much sand: ask first whether its castings need it. 10 % of the dry heap at one mending is our own limit.",
     ],
     formula: "sand = grain × (g − g*)/(g* − g of the new), g* what is wanted",
-    source: "mass balance; a fineness number is a mean by mass",
+    source: "Mass balance; a fineness number is a mean by mass",
   }),
 );
 

@@ -4,9 +4,11 @@ import type { Phrase } from "../phrase.ts";
 import type { Source } from "../quantity/source.ts";
 import { type Band, decides } from "../sand/band.ts";
 import { afsClasses } from "../sand/multipliers.ts";
+import { countWord } from "./count-word.ts";
 import type { Finding } from "./finding.ts";
 import * as say from "./grain-messages.ts";
 import type { SandReport } from "./sand-report.ts";
+import { taggedSource } from "./tagged-source.ts";
 
 const one = (value: number): string => value.toFixed(1);
 
@@ -76,7 +78,7 @@ function standing(report: SandReport, bands: readonly Band[]): Finding[] {
 }
 
 function sourceOf({ source, tag }: Band): string {
-  return source.toLowerCase().includes(tag) ? source : `${source} (${tag})`;
+  return taggedSource(source, tag);
 }
 
 type Side = "inside" | "finer" | "coarser" | "across";
@@ -209,8 +211,4 @@ function grains({ sand, screens, gaps, fines, fineness, trusted }: SandReport): 
     found.push(say.finesHigh(sand.name, fines.percent.toFixed(1)));
   }
   return found;
-}
-
-function countWord(count: number): string {
-  return ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven"][count] ?? String(count);
 }

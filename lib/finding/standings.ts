@@ -12,6 +12,7 @@ import { outsideMeans } from "./outside-means.ts";
 import { type Placed, placeBatch, type Where } from "./placed.ts";
 import { chancesWithin, sidesOf } from "./sides.ts";
 import * as say from "./standing-messages.ts";
+import { taggedSource } from "./tagged-source.ts";
 import { type TypicalAtBatch, typicalAtBatch } from "./typical-at-batch.ts";
 
 /** One batch's figure of one property against one range. */
@@ -136,7 +137,7 @@ function againstBand(band: Band, figures: readonly Figured[], names: readonly st
         ]
       : [],
   );
-  return { placed, band, source: `${band.source} (${band.tag})`, without: new Map() };
+  return { placed, band, source: taggedSource(band.source, band.tag), without: new Map() };
 }
 
 function curvesOf(
@@ -178,7 +179,12 @@ function againstCurve(
   });
   const first = curve.find((one) => one !== undefined)!;
   const { source, tag, holds } = first.typical;
-  return { placed, curve: first.curve, source: `${source} (${tag}); the range holds: ${holds}`, without };
+  return {
+    placed,
+    curve: first.curve,
+    source: `${taggedSource(source, tag)}; the range holds: ${holds}`,
+    without,
+  };
 }
 
 interface Context extends StandingOptions {

@@ -230,15 +230,15 @@ export const nextBatch = findingMessage(
   "trial/next-batch",
   "note",
   (place: string, axis: string, now: string, after: string) => ({
-    text: `${place} ${axis} is where one more batch would narrow the aim most: from ${now} to about ${after} wide.`,
+    text: `${place} ${axis} is where one more batch would narrow the aim most: from ${now} to about ${after} points wide.`,
     because: ["Worked out by adding one batch to the design, with curve and scatter as they are."],
     formula: "V − V r rᵀ V/(s² + rᵀ V r)",
-    source: "Our own",
+    source: "Our own: one batch added to the design, all else as it stands",
   }),
 );
 
 export const enoughBatches = findingMessage("trial/enough", "note", (now: string) => ({
-  text: `${now} is how wide the aim's interval is, and one more batch would hardly narrow it. Make the batch at the aim once more to confirm it.`,
+  text: `${now} points is how wide the aim's interval is, and one more batch would hardly narrow it. Make the batch at the aim once more to confirm it.`,
   because: [
     "No place would narrow it by a tenth, or it is as narrow as your moisture can be hit.",
     "Whether to mould with it is for your own practice to say, not for this page.",

@@ -84,7 +84,7 @@ function limitsRow(
   return [
     nameOf(series),
     verdict === "steady" && restless ? "steady, by a baseline that was not" : verdict,
-    shownUnit(series.unit, system) || "bare number",
+    shownUnit(series.unit, system) || "plain number",
     { text: String(baseline), number: baseline },
     cell(chart.mean, doubt.mean),
     cell(chart.meanMovingRange, stepDoubt(doubt)),

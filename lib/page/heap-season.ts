@@ -134,14 +134,14 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
         ...mass,
         align: "number",
         formula: "live clay × (1 − (1 − β)(1 − λ)) / π × 1000 / metal",
-        source: "mass balance",
+        source: "Mass balance",
       },
       {
         head: "New sand",
         ...mass,
         align: "number",
         formula: "(λ × heap − clay) × 1000 / metal",
-        source: "mass balance",
+        source: "Mass balance",
       },
       {
         head: "Water",

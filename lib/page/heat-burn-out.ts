@@ -76,7 +76,7 @@ function depthChartIn({ perSection, sections }: HeatFigures, system: System): Ch
 function sectionTable({ sections }: HeatFigures, system: System): TableBlock {
   const unit = shownUnit("mm", system);
   const depth = (celsius: number) => ({
-    head: `past ${hotText(celsius, system)} to`,
+    head: `Past ${hotText(celsius, system)} to`,
     unit,
     ...(unit === "mm" ? {} : { dataUnit: "mm" }),
     align: "number" as const,
@@ -85,12 +85,12 @@ function sectionTable({ sections }: HeatFigures, system: System): TableBlock {
     kind: "table",
     name: "heated-sections",
     caption:
-      "Sections of this log as plates: freezing for comparing them, never a time to open a mould, and how deep the sand is heated.",
+      "Sections of this log as plates: freezing for comparing them, never a time to open a mould, and how deep the sand is heated",
     columns: [
-      { head: "section", unit, ...(unit === "mm" ? {} : { dataUnit: "mm" }), align: "number" },
-      { head: "pours", align: "number" },
+      { head: "Section", unit, ...(unit === "mm" ? {} : { dataUnit: "mm" }), align: "number" },
+      { head: "Pours", align: "number" },
       {
-        head: "freezes in, for comparison",
+        head: "Freezes in, for comparison",
         unit: "s",
         align: "number",
       },

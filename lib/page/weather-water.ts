@@ -61,18 +61,18 @@ function coverTable({ each, own, want }: WeatherWater, system: UnitSystem): Tabl
   return {
     kind: "table",
     name: "water-by-cover",
-    caption: "What a cover does to the water of this heap.",
+    caption: "What a cover does to the water of this heap",
     columns: [
-      { head: "cover", align: "text" },
+      { head: "Cover", align: "text" },
       {
-        head: "water lost",
+        head: "Water lost",
         unit: shownUnit("kg", system),
         ...(system === "metric" ? {} : { dataUnit: "kg" }),
         align: "number",
       },
-      { head: "moisture after", unit: "% of damp mass", align: "number" },
+      { head: "Moisture after", unit: "% of damp mass", align: "number" },
       {
-        head: want === undefined ? "to temper to" : `to temper to for ${printNumber(want, 2)} %`,
+        head: want === undefined ? "To temper to" : `To temper to for ${printNumber(want, 2)} %`,
         unit: "% of damp mass",
         align: "number",
       },

@@ -38,7 +38,7 @@ function equation(report: TrialReport, fitted: readonly TrialProperty[]): Text {
   return [
     "Least squares through the batches: ",
     { em: `y = b₀ + b₁u${bent ? " + b₂u²" : ""}${blocked ? " + offsets of the blocks" : ""}` },
-    `, u = (${axisName(report)} − middle) / half, with middle and half of what was tried; each coefficient with its 95 % interval by Student's t.`,
+    `, u = (${axisName(report)} − middle) / half, with middle and half of what was tried; each coefficient with its 95 % interval by Student's\u00a0t.`,
   ];
 }
 

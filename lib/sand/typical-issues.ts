@@ -108,6 +108,6 @@ export const aimFromNaturalSand = issueMessage("sand/aim-natural", "warning", ()
 }));
 
 export const aimsAreWeak = issueMessage("sand/aims-weak", "note", (properties: readonly string[]) => ({
-  message: `Usual ranges stand in as aims for ${properties.join(", ")}; no source was read that recommends them. They are a start and decide nothing.`,
+  message: `Usual ranges stand in as aims for ${properties.length < 2 ? properties.join("") : `${properties.slice(0, -1).join(", ")} and ${properties.at(-1)}`}; no source was read that recommends them. They are a start and decide nothing.`,
   remedy: "Replace them by what your own good castings were made in.",
 }));
