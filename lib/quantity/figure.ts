@@ -3,6 +3,7 @@
 import { drawQuantiles, heavyTailed, sdOf, summary } from "./draw-summary.ts";
 import { drawing, drawsOf, isWhole, sourceNames } from "./drawing.ts";
 import { kept } from "./kept.ts";
+import { keptColumn } from "./kept-column.ts";
 import { tenDigits } from "./print-number.ts";
 import { drawsUsual } from "./scores.ts";
 import type { Source } from "./source.ts";
@@ -53,6 +54,13 @@ export function figure(spread: Spread, options: FigureOptions = {}): Figure {
     return options.drawn ? options.drawn() : drawsOf(spread, drawing(sources, plan));
   };
   const held: Held = {};
+  /** From run to run where the content is known. */
+  const columnOf = (): Float64Array => {
+    const { content } = spread;
+    if (content !== undefined) return keptColumn(`${count ?? drawsUsual} draws of ${content}`, draw);
+    held.column ??= hold(held, draw());
+    return held.column;
+  };
   const named = sources.length > 0 && sources.every(({ id }) => id !== undefined);
   const key = once(() => keyOf(spread, count));
   /** In another order than drawn; kept once a quantile was asked for, since more will be. */
@@ -73,8 +81,7 @@ export function figure(spread: Spread, options: FigureOptions = {}): Figure {
     fill(out, start, plan) {
       if (!named || plan.count !== (count ?? drawsUsual) || !isWhole(plan))
         return spread.fill(out, start, plan);
-      held.column ??= hold(held, draw());
-      out.set(held.column.subarray(start, start + out.length));
+      out.set(columnOf().subarray(start, start + out.length));
     },
     get mean() {
       return whole().mean;

@@ -26,6 +26,8 @@ const steps = 64;
 /** Scatters beyond an edge up to which the table reaches; further out a straight line goes on. */
 const beyond = 8;
 const least = 1e-280;
+/** Places of the axis that are looked at together before each by itself. */
+const runLength = 8;
 
 /**
  * ln of the chance that a batch whose mean is y lies within the range: ln(Φ((high − y)/s) − Φ((low − y)/s)), from a
@@ -56,6 +58,22 @@ class LnChance {
     const i = Math.min(Math.floor(at), this.#last);
     const here = this.#at(i);
     return here + (at - i) * (this.#at(i + 1) - here);
+  }
+
+  /** The largest of() on the curve b0 + b1·u + b2·u² from u = first to u = last: it falls with the distance from the middle. */
+  mostOver(b0: number, b1: number, b2: number, first: number, last: number): number {
+    const middle = this.#middle;
+    const a = b0 + first * (b1 + first * b2) - middle;
+    const b = b0 + last * (b1 + last * b2) - middle;
+    let [low, high] = a < b ? [a, b] : [b, a];
+    const turn = -b1 / (2 * b2);
+    if (turn > first && turn < last) {
+      const there = b0 + turn * (b1 + turn * b2) - middle;
+      low = Math.min(low, there);
+      high = Math.max(high, there);
+    }
+    const nearest = low > 0 ? low : Math.min(high, 0);
+    return this.of(middle + nearest);
   }
 
   #at(i: number): number {
@@ -113,6 +131,16 @@ export function bestPlaces(
     const u = Float64Array.from(grid, (x) => aimed.curve.row(x)[1]!);
     return { chance: lnChance(aimed), b0: b0!, b1: b1!, b2, u };
   });
+  /** No place of the run can have a larger sum. */
+  const mostIn = (from: number, to: number, i: number, toBeat: number): number => {
+    let all = 0;
+    for (let k = 0; k < parts.length; k++) {
+      const { chance, b0, b1, b2, u } = parts[k]!;
+      all += chance.mostOver(b0[i]!, b1[i]!, b2[i]!, u[from]!, u[to]!);
+      if (all < toBeat) return all;
+    }
+    return all;
+  };
   /** Chances in ln are never above 0, so a sum only falls: a place that is behind already need not be gone on with. */
   const sumAt = (row: number, i: number, toBeat: number): number => {
     let all = 0;
@@ -132,9 +160,18 @@ export function bestPlaces(
     // Where the last draw had its best this one is good as well, and most other places fall behind it soon.
     const there = sumAt(before, i, most);
     if (there > most) [top, most] = [before, there];
-    for (let row = 1; row < grid.length; row++) {
-      const here = sumAt(row, i, most);
-      if (here > most || (here === most && row < top)) [top, most] = [row, here];
+    for (let from = 0; from < grid.length; from += runLength) {
+      const end = Math.min(from + runLength, grid.length);
+      // A sum below this is behind, whatever the last digits of a place within the run.
+      const toBeat = most * (1 + 1e-6);
+      if (mostIn(from, end - 1, i, toBeat) < toBeat) continue;
+      for (let row = from; row < end; row++) {
+        const here = sumAt(row, i, most);
+        if (here > most || (here === most && row < top)) {
+          top = row;
+          most = here;
+        }
+      }
     }
     best[i] = grid[top]!;
     before = top;

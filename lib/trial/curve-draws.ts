@@ -3,7 +3,8 @@
 import { invariant } from "../issue.ts";
 import { lowerTriangle } from "../numbers/cholesky.ts";
 import { drawing, drawsOf } from "../quantity/drawing.ts";
-import { keptColumn, keptDraws } from "../quantity/kept-draws.ts";
+import { keptColumn } from "../quantity/kept-column.ts";
+import { keptDraws } from "../quantity/kept-draws.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { shifted } from "../quantity/spread-of.ts";
 import type { ResponseCurve } from "./response-curve.ts";

@@ -3,6 +3,7 @@
 import type { BatchFigures } from "../log/batch-figures.ts";
 import { welch } from "../numbers/welch.ts";
 import { combine, type Input } from "../quantity/combine.ts";
+import { figure } from "../quantity/figure.ts";
 import { isSpread, type Spread } from "../quantity/spread.ts";
 
 /** % clay of the dry mix, % moisture of damp mass, % compactability of height. */
@@ -100,7 +101,9 @@ function differenceOf(
       for (let i = 0; i < after.length; i++) second += values[before.length + i]!;
       return second / after.length - first / before.length;
     },
-    [...before, ...after],
+    // Figures, so that what a batch's readings said is read again for the next condition and the next run.
+    [...before, ...after].map((one) => (isSpread(one) ? figure(one) : one)),
+    { as: `mean of ${after.length} less mean of ${before.length}` },
   );
   return { difference: value, low, high };
 }
