@@ -2,14 +2,16 @@
 // something, then unpacks the rest.
 // Bundled by itself, so that it stays short.
 
-import type { LiveSetup } from "../page/live-setup.ts";
+import type { LiveStart } from "../page/live-setup.ts";
 import { fromBase91 } from "./base91.ts";
 import { startCharts } from "./chart-start.ts";
 import { draftHead } from "./drafts.ts";
+import { offerLeavingFirst } from "./leave-first.ts";
 import type { Intent, MullbookLive } from "./start.ts";
 
 /** What can be changed, and what asks for the log. */
-const WAKES = "[data-at],[data-start]";
+const WAKES = "[data-at],[data-start],[data-leave]";
+const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "") as LiveStart;
 
 let woken = false;
 
@@ -48,7 +50,6 @@ function wake(intent?: Intent): void {
 
 /** What was changed on an earlier visit is shown at once, and so is what somebody else changes in the file. */
 function hasNews(): boolean {
-  const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "") as LiveSetup;
   if (setup.keep.kind === "server") return true;
   try {
     const head = draftHead(setup.texts[0]?.name ?? "");
@@ -58,6 +59,7 @@ function hasNews(): boolean {
   }
 }
 
+offerLeavingFirst(setup.batches, () => "mullbookSession" in globalThis);
 startCharts();
 if (hasNews()) wake();
 

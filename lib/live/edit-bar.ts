@@ -1,7 +1,7 @@
 // A line at the foot of the window: the log, back and forth, what was changed and how to keep it, and what is tried.
 
 import type { Bench } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, h, setText } from "./edit-dom.ts";
 import { counted, pathWords } from "./edit-words.ts";
 
 export interface Bar {
@@ -9,6 +9,8 @@ export interface Bar {
   readonly logButton: HTMLElement;
   /** Said aloud and shown until the next thing is said. */
   say(text: string): void;
+  /** That the figures of the page are those of before, until it is worked out. */
+  working(on: boolean): void;
   refresh(): void;
 }
 
@@ -26,9 +28,11 @@ export function editBar(bench: () => Bench, { keepWords, keep, toggleLog }: BarP
   const state = h("span", { class: "live-state" });
   const save = button(keepWords, keep, { title: "Ctrl+S", class: "live-main" });
   const tries = h("div", { class: "live-tries", hidden: true });
+  const working = h("p", { class: "live-working", role: "status" });
   const element = h(
     "section",
     { class: "live-bar", "aria-label": "Changing the log" },
+    working,
     tries,
     h("div", { class: "live-buttons" }, logButton, undo, redo, state, save),
     said,
@@ -73,7 +77,10 @@ export function editBar(bench: () => Bench, { keepWords, keep, toggleLog }: BarP
     element,
     logButton,
     say: (text) => {
-      said.textContent = text;
+      setText(said, text);
+    },
+    working: (on) => {
+      working.textContent = on ? "Working it out; the dimmed figures are those of before …" : "";
     },
     refresh,
   };

@@ -2,7 +2,7 @@
 
 import type { LogPath } from "../log/edit-types.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, byFinger, h, setText } from "./edit-dom.ts";
 import { trySpan } from "./edit-span.ts";
 import { tryControl } from "./edit-try.ts";
 import { pathWords } from "./edit-words.ts";
@@ -101,8 +101,10 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
     );
   }
 
-  function how(text = "Enter takes it, Escape leaves it, Tab goes on."): void {
-    open!.note.textContent = text;
+  function how(): void {
+    open!.note.textContent = byFinger()
+      ? "Take it puts it into the log, Leave it keeps what stood there, Next goes on."
+      : "Enter takes it, Escape leaves it, Tab goes on.";
     open!.note.classList.remove("live-fault");
     open!.note.removeAttribute("role");
     open!.input.removeAttribute("aria-invalid");
@@ -152,7 +154,10 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
         open.faulty = text;
         fault(cell, path);
       }
-      open.note.textContent = `${said}${taken ? " It stands in the log as typed; Leave it takes it out again." : ""}`;
+      setText(
+        open.note,
+        `${said}${taken ? " It stands in the log as typed; Leave it takes it out again." : ""}`,
+      );
       open.note.classList.add("live-fault");
       open.note.setAttribute("role", "alert");
       input.setAttribute("aria-invalid", "true");

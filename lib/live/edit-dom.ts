@@ -1,4 +1,7 @@
-// Elements of the furniture. Text becomes text nodes and attribute values only, never markup.
+// Elements of the furniture. Text becomes text nodes and attribute values only, never markup, and cannot turn the line
+// round.
+
+import { isolated, visible } from "../page/visible.ts";
 
 export type Child = Node | string | undefined | false;
 type Listeners = { readonly [event: string]: (event: never) => void };
@@ -13,10 +16,22 @@ export function h<Tag extends keyof HTMLElementTagNameMap>(
   for (const [name, value] of Object.entries(attributes)) {
     if (value === undefined || value === false) continue;
     if (typeof value === "function") element.addEventListener(name.slice(2), value as EventListener);
-    else element.setAttribute(name, value === true ? "" : String(value));
+    else
+      element.setAttribute(name, value === true ? "" : READ.has(name) ? shown(String(value)) : String(value));
   }
-  element.append(...children.filter((child) => child !== undefined && child !== false));
+  for (const child of children)
+    if (child !== undefined && child !== false)
+      element.append(typeof child === "string" ? shown(child) : child);
   return element;
+}
+
+/** Attributes that are read by people. */
+const READ: ReadonlySet<string> = new Set(["aria-label", "aria-valuetext", "placeholder", "title"]);
+const shown = (text: string): string => isolated(visible(text));
+
+/** In place of textContent: what a log may bring in shows all of itself. */
+export function setText(element: Element, text: string): void {
+  element.textContent = shown(text);
 }
 
 export function button(
@@ -26,6 +41,9 @@ export function button(
 ) {
   return h("button", { type: "button", onclick: press, ...more }, says);
 }
+
+/** Whether a finger points: there may be neither Enter nor Escape then. */
+export const byFinger = (): boolean => matchMedia("(pointer: coarse)").matches;
 
 /**
  * What is shown in place of a container's content. The focus stays where it was, by data-key, and so does what was typed
@@ -41,7 +59,11 @@ export function refill(container: HTMLElement, children: readonly Child[]): void
     ),
   );
   const scrolled = container.scrollTop;
-  container.replaceChildren(...children.filter((child) => child !== undefined && child !== false));
+  container.replaceChildren(
+    ...children
+      .filter((child) => child !== undefined && child !== false)
+      .map((child) => (typeof child === "string" ? shown(child) : child)),
+  );
   container.scrollTop = scrolled;
   for (const input of inputsIn(container)) {
     const kept = typed.get(input.dataset.key ?? "");

@@ -2,6 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import type { LogPath } from "../log/edit-types.ts";
+import { visible } from "../page/visible.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
 import { h } from "./edit-dom.ts";
 import { pathKey, readAt } from "./edit-places.ts";
@@ -53,7 +54,7 @@ export function pageMarks(bench: Bench, main: HTMLElement): Marks {
         tried === undefined ? "" : "What if: tried, not saved",
         change?.was === undefined ? "" : `Changed, was ${change.was === "" ? "empty" : change.was}`,
       ].filter((text) => text !== "");
-      if (says.length > 0) cell.title = says.join(". ");
+      if (says.length > 0) cell.title = visible(says.join(". "));
       else cell.removeAttribute("title");
     }
     for (const old of main.querySelectorAll(".live-faulty")) old.remove();

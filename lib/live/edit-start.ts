@@ -15,6 +15,7 @@ import { listenForKeys } from "./keys.ts";
 import { offerLeavingOut } from "./leave-out.ts";
 import { logPanel } from "./panel.ts";
 import type { Session } from "./session.ts";
+import { tellWorking } from "./working.ts";
 
 export interface EditingParts {
   readonly session: Session;
@@ -22,11 +23,12 @@ export interface EditingParts {
   readonly main: HTMLElement;
   /** What was clicked or typed when the live part began: at a figure, or at the button that opens the log. */
   readonly meant?: { readonly target: HTMLElement; readonly key?: string };
-  /** Name of the event at the document that tells of new parts of the page. */
+  /** Names of the events at the document that tell of new parts of the page, and that all of it is right. */
   readonly redrawn: string;
+  readonly settled: string;
 }
 
-export function startEditing({ session, setup, main, meant, redrawn }: EditingParts): void {
+export function startEditing({ session, setup, main, meant, redrawn, settled }: EditingParts): void {
   const told = notices();
   const bar = editBar(() => bench, {
     keepWords: setup.keep.kind === "server" ? "Save" : "Save a copy",
@@ -34,7 +36,7 @@ export function startEditing({ session, setup, main, meant, redrawn }: EditingPa
     toggleLog: () => (panel.isOpen ? panel.close() : panel.open()),
   });
   const bench: Bench = benchOf(session, { say: bar.say, openLog: (path) => panel.open(path) });
-  offerLeavingOut(bench);
+  const leaving = offerLeavingOut(bench);
   const panel = logPanel(bench, () => bar.logButton);
   const marks = pageMarks(bench, main);
   const layer = h("div", {
@@ -95,11 +97,14 @@ export function startEditing({ session, setup, main, meant, redrawn }: EditingPa
   };
   session.subscribe(refresh);
   document.addEventListener(redrawn, marks.refresh);
+  tellWorking(session, bar, settled);
   refresh();
   followDrafts(session, told, () => (setup.keep.kind === "server" ? session.base : setup.texts));
   const cell = meant?.target.closest("[data-at]");
   if (meant?.target.closest("[data-start]")) panel.open();
-  else if (cell && meant?.key === undefined) openCell(cell);
+  else if (meant?.target.closest("[data-leave]")) {
+    if (meant.key === undefined) leaving.press(meant.target);
+  } else if (cell && meant?.key === undefined) openCell(cell);
   else if (cell && meant?.key !== "Tab" && meant?.key !== "Shift") {
     openCell(cell, [...(meant?.key ?? "")].length === 1 && meant?.key !== " " ? meant?.key : undefined);
   }

@@ -2,7 +2,7 @@
 
 import type { LogPath } from "../log/edit-types.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, byFinger, h, setText } from "./edit-dom.ts";
 import { trySpan } from "./edit-span.ts";
 import { pathWords } from "./edit-words.ts";
 
@@ -34,7 +34,8 @@ export function tryControl(
     autocomplete: "off",
   });
   typed.value = begun;
-  const note = h("p", { class: "live-note" }, `Logged: ${logged}. Escape goes back to it.`);
+  const back = byFinger() ? `Logged: ${logged}.` : `Logged: ${logged}. Escape goes back to it.`;
+  const note = h("p", { class: "live-note" }, back);
   let frame = 0;
   const attempt = (text: string): void => {
     cancelAnimationFrame(frame);
@@ -44,8 +45,7 @@ export function tryControl(
       const wrong = bench.session
         .whatIf(at, text.trim() === logged ? undefined : text.trim())
         .filter(({ severity }) => severity === "error");
-      note.textContent =
-        wrong.length > 0 ? wrong.map(issueWords).join(" ") : `Logged: ${logged}. Escape goes back to it.`;
+      setText(note, wrong.length > 0 ? wrong.map(issueWords).join(" ") : back);
       note.classList.toggle("live-fault", wrong.length > 0);
     });
   };

@@ -82,8 +82,12 @@ function compare(before: readonly Part[], after: readonly Part[], to: LogPath, f
     if (now) compareOne(was, now, found);
     else found.push(removed(was, to));
   }
-  for (const now of after) if (!first!.has(now.key)) found.push(added(now));
+  for (const now of after) if (!first!.has(now.key) && !isEmptyCell(now)) found.push(added(now));
 }
+
+/** Of a new column of a CSV file: nothing stands in it. */
+const isEmptyCell = ({ node, path }: Part): boolean =>
+  node?.kind === "value" && node.text === "" && path.length === 3 && typeof path[1] === "number";
 
 /** Rows have no names: those alike are set side by side, and those between them one by one. */
 function compareRows(before: readonly Part[], after: readonly Part[], to: LogPath, found: LogChange[]): void {

@@ -1,82 +1,91 @@
 // At a point of a chart that is a batch of the log: a button that leaves it out of the fits, with a reason, or puts it back.
 
-import type { LogPath } from "../log/edit-types.ts";
+import { type OutlinedBatch, outlinedBatches } from "../log/outline-batches.ts";
 import { TOLD } from "./chart-reader.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, h, setText } from "./edit-dom.ts";
+import { batchTold, leaveBox } from "./leave-box.ts";
+import { leave } from "./leave-edits.ts";
 
-/** As a line of a batch. */
-const KEY = "left out";
+export interface LeavingOut {
+  /** What was pressed while the live part was unpacked. */
+  press(at: Element): void;
+}
 
-/** Listens for the labels of charts, for as long as the page stands. */
-export function offerLeavingOut(bench: Bench): void {
+/** Listens for the labels of charts, for as long as the page stands; those that are told already are offered it at once. */
+export function offerLeavingOut(bench: Bench): LeavingOut {
   document.addEventListener(TOLD, (event) => {
     if (event instanceof CustomEvent && event.target instanceof HTMLElement)
       offer(bench, event.target, String(event.detail));
   });
+  return {
+    press: (at) => {
+      const label = at.closest<HTMLElement>(".live-label");
+      if (!label) return;
+      const name = offer(bench, label, label.querySelector("p")?.textContent ?? "");
+      if (name !== undefined) pressed(bench, label, name);
+    },
+  };
 }
 
-/** The batch that the words of a point begin with: the longest name, where one begins with another. */
-function batchTold(words: string, names: readonly string[]): string | undefined {
-  const told = names.filter((name) => words.startsWith(`${name}:`) || words.startsWith(`${name}, `));
-  return told.sort((a, b) => b.length - a.length)[0];
+function batchesOf(bench: Bench): readonly (OutlinedBatch & { readonly isOut: boolean })[] {
+  return outlinedBatches(bench.places().outline).map((one) => ({
+    ...one,
+    isOut: one.keptOut !== undefined,
+  }));
 }
 
-function offer(bench: Bench, label: HTMLElement, words: string): void {
-  const batches = bench.places().get(["batches"]);
-  const names = batches?.kind === "group" ? batches.parts.map(({ path }) => String(path.at(-1))) : [];
-  const name = batchTold(words, names);
-  const old = label.querySelector<HTMLElement>(".live-leave");
-  if (name === undefined) {
-    old?.remove();
-    return;
-  }
-  const path: LogPath = ["batches", name];
-  const isOut = bench.places().get([...path, KEY]) !== undefined;
-  const state = `${isOut ? "out" : "in"} ${name}`;
-  // What is being typed stays.
-  if (old?.dataset.state === state) return;
-  const box = h("div", { class: "live-leave", "data-state": state });
-  if (isOut) {
-    const back = (): void =>
-      done(bench.apply([{ kind: "remove", path: [...path, KEY] }]), `${name} is put back.`);
-    box.append(button("Put back", back, { "aria-label": `Put ${name} back into the fits` }));
-  } else box.append(button("Leave out", ask, { "aria-label": `Leave ${name} out of the fits` }));
-  old?.remove();
-  label.append(box);
+/** Name of the batch. */
+function offer(bench: Bench, label: HTMLElement, words: string): string | undefined {
+  const batch = batchTold(words, batchesOf(bench));
+  leaveBox(label, batch, () => batch && pressed(bench, label, batch.name));
+  return batch?.name;
+}
 
-  function ask(): void {
-    const input = h("input", {
-      type: "text",
-      placeholder: "why: what went wrong with it?",
-      "aria-label": `Why ${name} is left out`,
-      autocomplete: "off",
-      onkeydown: (event: KeyboardEvent) => {
-        if (event.key === "Enter") leave();
-      },
-    });
-    const told = h("p", { class: "live-fault", role: "alert", hidden: true });
-    const leave = (): void => {
-      const why = input.value.trim();
-      if (why === "") {
-        told.textContent = "Write why first.";
-        told.hidden = false;
-        input.focus();
-        return;
-      }
-      done(bench.apply([{ kind: "add", to: path, entries: { [KEY]: why } }]), `${name} is left out: ${why}`);
-    };
-    const asked = [input, button("Leave it out", leave), told];
-    box.append(...asked);
-    // The label goes when the focus leaves it: the field has it before the button is gone.
-    input.focus({ preventScroll: true });
-    for (const child of [...box.children]) if (!asked.includes(child as HTMLInputElement)) child.remove();
-  }
+function pressed(bench: Bench, label: HTMLElement, name: string): void {
+  const batch = batchesOf(bench).find((one) => one.name === name);
+  if (batch?.isOut) done(bench, label, leave(bench, batch, undefined), `${name} is put back.`);
+  else if (batch) ask(bench, label, batch);
+}
 
-  function done(issues: ReturnType<Bench["apply"]>, says: string): void {
-    const wrong = issues.filter(({ severity }) => severity !== "note").map(issueWords);
-    bench.say(wrong.length > 0 ? wrong.join(" ") : says);
-    // Tells the point anew, with the other button.
-    label.parentElement?.querySelector<HTMLElement>(".live-ring")?.focus({ preventScroll: true });
-  }
+function ask(bench: Bench, label: HTMLElement, batch: OutlinedBatch): void {
+  const { name } = batch;
+  const box = label.querySelector<HTMLElement>(".live-leave");
+  if (!box) return;
+  const input = h("input", {
+    type: "text",
+    placeholder: "why: what went wrong with it?",
+    "aria-label": `Why ${name} is left out`,
+    autocomplete: "off",
+    enterkeyhint: "done",
+    onkeydown: (event: KeyboardEvent) => {
+      if (event.key === "Enter" && !event.isComposing) take();
+    },
+  });
+  const told = h("p", { class: "live-fault", role: "alert", hidden: true });
+  const wrong = (says: string): void => {
+    setText(told, says);
+    told.hidden = false;
+    input.focus();
+  };
+  const take = (): void => {
+    const why = input.value.trim();
+    const before = bench.session.texts;
+    const issues = why === "" ? [] : leave(bench, batch, why);
+    // Refused: the words stay in the field.
+    if (bench.session.texts === before) wrong(issues.map(issueWords).join(" ") || "Write why first.");
+    else done(bench, label, issues, `${name} is left out: ${why}`);
+  };
+  // The label goes when the focus leaves it: the field has it before the button is gone.
+  box.append(input, button("Leave it out", take), told);
+  input.focus({ preventScroll: true });
+  for (const child of [...box.children])
+    if (child instanceof HTMLElement && child.dataset.leave !== undefined) child.remove();
+}
+
+function done(bench: Bench, label: HTMLElement, issues: ReturnType<Bench["apply"]>, says: string): void {
+  const wrong = issues.filter(({ severity }) => severity !== "note").map(issueWords);
+  bench.say(wrong.length > 0 ? wrong.join(" ") : says);
+  // Tells the point anew, with the other button.
+  label.parentElement?.querySelector<HTMLElement>(".live-ring")?.focus({ preventScroll: true });
 }

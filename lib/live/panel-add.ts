@@ -3,7 +3,7 @@
 import type { LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, h, setText } from "./edit-dom.ts";
 import { pathKey } from "./edit-places.ts";
 import { entryName } from "./edit-words.ts";
 import { freshId } from "./panel-field.ts";
@@ -91,7 +91,7 @@ export function entryForm(
     wrong(issues.map(issueWords).join(" "), name.input);
   };
   const wrong = (text: string, at: HTMLElement): void => {
-    told.textContent = text;
+    setText(told, text);
     told.hidden = false;
     at.focus();
   };
@@ -118,9 +118,10 @@ export function lineForm(bench: Bench, folds: Folds, path: LogPath, what: string
       .apply([{ kind: "add", to: path, entries: { [entryName([key])]: text } }])
       .filter(({ severity }) => severity !== "note");
     if (bench.session.texts === before) [name.input.value, value.input.value] = [key, text];
-    told.textContent = issues.map(issueWords).join(" ");
+    const wrong = issues.map(issueWords).join(" ");
+    setText(told, wrong);
     told.hidden = issues.length === 0;
-    bench.say(told.textContent || `${key}: ${text} added.`);
+    bench.say(wrong || `${key}: ${text} added.`);
   };
   return form(folds, `Add ${what}`, `line ${pathKey(path)}`, [name.line, value.line, told], add);
 }

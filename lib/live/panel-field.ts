@@ -3,7 +3,7 @@
 import type { LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, h, setText } from "./edit-dom.ts";
 import { pathKey } from "./edit-places.ts";
 import { trySpan } from "./edit-span.ts";
 import { tryControl } from "./edit-try.ts";
@@ -45,12 +45,13 @@ export function valueField(bench: Bench, node: ValueNode, label?: string): Field
     const now = bench.places().get(node.path);
     if (now?.kind === "value" && now.text === node.text && issues.length > 0) {
       // Refused: the text stays in the field.
-      told.textContent = issues.map(issueWords).join(" ");
+      const wrong = issues.map(issueWords).join(" ");
+      setText(told, wrong);
       told.hidden = false;
       told.classList.add("live-fault");
       input.setAttribute("aria-invalid", "true");
       input.setAttribute("aria-describedby", told.id);
-      bench.say(told.textContent);
+      bench.say(wrong);
     } else bench.say(issues.map(issueWords).join(" "));
   });
   return { input, told };

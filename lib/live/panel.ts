@@ -2,7 +2,7 @@
 
 import type { LogPath } from "../log/edit-types.ts";
 import type { Bench } from "./edit-bench.ts";
-import { button, h, refill } from "./edit-dom.ts";
+import { button, byFinger, h, refill } from "./edit-dom.ts";
 import { pathKey } from "./edit-places.ts";
 import { changesList } from "./panel-changes.ts";
 import type { Folds } from "./panel-folds.ts";
@@ -46,7 +46,11 @@ export function logPanel(bench: Bench, opener: () => HTMLElement): Panel {
       h(
         "p",
         { class: "live-quiet" },
-        `${name}, as it stands on this page. Enter takes what is typed, Escape leaves it.`,
+        `${name}, as it stands on this page. ${
+          byFinger()
+            ? "What is typed is taken when its field is left; Undo brings back what stood there."
+            : "Enter takes what is typed, Escape leaves it."
+        }`,
       ),
       changesList(bench),
       ...outlineParts(bench, folds, draw),

@@ -5,7 +5,7 @@ import type { LiveSetup } from "../page/live-setup.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { startEditing } from "./edit-start.ts";
 import { startEngine } from "./engine.ts";
-import { REDRAWN, redrawOf } from "./redraw.ts";
+import { REDRAWN, redrawOf, SETTLED } from "./redraw.ts";
 import { startSession } from "./session.ts";
 import type { Wanted } from "./work-out.ts";
 
@@ -38,7 +38,8 @@ export function start(scripts: readonly string[], meant: () => Intent | undefine
   const opened = session.worked;
   const main = document.querySelector("main");
   const begun = meant();
-  if (main) startEditing({ session, setup, main, redrawn: REDRAWN, ...(begun ? { meant: begun } : {}) });
+  const events = { redrawn: REDRAWN, settled: SETTLED };
+  if (main) startEditing({ session, setup, main, ...events, ...(begun ? { meant: begun } : {}) });
   // Unless a draft was taken up meanwhile: that is worked out already.
   if (session.worked === opened) warm();
 }

@@ -1,7 +1,7 @@
 // Text as HTML: the only place where text becomes markup.
 
 import type { Text } from "./blocks.ts";
-import { codePieces, pieces, visible } from "./visible.ts";
+import { codePieces, isolated, pieces, visible } from "./visible.ts";
 
 const ESCAPES: { readonly [character: string]: string } = {
   "&": "&amp;",
@@ -13,15 +13,18 @@ const ESCAPES: { readonly [character: string]: string } = {
 
 /** Text that stands for itself in an element or in a quoted attribute. */
 export function escapeHtml(text: string): string {
-  return visible(text).replace(/[&<>"']/g, (character) => ESCAPES[character]!);
+  return isolated(visible(text)).replace(/[&<>"']/g, (character) => ESCAPES[character]!);
 }
 
-/** Escaped text in which a figure stays on one line with its unit, a sieve with its number, a date with itself. Not for attributes. */
+/** Escaped text in which a figure stays on one line with its ± and its unit, a sieve with its number, a date with itself. Not for attributes. */
 export function flowHtml(text: string): string {
   return escapeHtml(text).replace(togetherPattern, '<span class="u">$&</span>');
 }
-const togetherPattern =
-  /\b\d{4}-\d{2}-\d{2}\b|\bNo\. \d+|\d (?:%|[kmµc]?[gmlL]|kPa|psi|°[CF]|min|oz|lb|in|µm|φ)(?![\p{L}\d])/gu;
+const unit = "(?:%|[kmµc]?[gmlL]|kPa|psi|°[CF]|min|oz|lb|in|µm|φ)(?![\\p{L}\\d])";
+const togetherPattern = new RegExp(
+  `\\b\\d{4}-\\d{2}-\\d{2}\\b|\\bNo\\. \\d+|[\\d.,]*\\d ± (?:at least )?[\\d.,]*\\d(?: ${unit})?|\\d ${unit}`,
+  "gu",
+);
 
 /** Text in which words between back-ticks are what stands in a file. */
 export function htmlWithCode(text: string): string {
@@ -35,6 +38,7 @@ export function htmlText(text: Text): string {
   return pieces(text)
     .map((piece) => {
       if (typeof piece === "string") return flowHtml(piece);
+      if ("code" in piece) return `<code>${escapeHtml(piece.code)}</code>`;
       return "strong" in piece
         ? `<strong>${flowHtml(piece.strong)}</strong>`
         : `<em>${flowHtml(piece.em)}</em>`;

@@ -1,5 +1,7 @@
 // A page in which figures can be changed, in one file: as written, with the log and the library packed behind it.
 
+import { logOutline } from "../log/outline.ts";
+import { outlinedBatches } from "../log/outline-batches.ts";
 import type { Page } from "./blocks.ts";
 import { type Draw, drawKeyedCharts } from "./drawing.ts";
 import { htmlDocument, sha256 } from "./html.ts";
@@ -8,10 +10,10 @@ import { layOut } from "./lay-out.ts";
 import { CHART_STYLE } from "./live-chart-style.ts";
 import { linksToOthers, OTHERS_STYLE } from "./live-others.ts";
 import { REDRAW_STYLE } from "./live-redraw-style.ts";
-import type { LiveSetup } from "./live-setup.ts";
+import type { LiveSetup, LiveStart } from "./live-setup.ts";
 import { liveStyle } from "./live-style.ts";
 import { HATCH, pageStyle } from "./style.ts";
-import { plainText } from "./visible.ts";
+import { hiddenAsCodes, plainText } from "./visible.ts";
 
 /** A script as it travels in a page. */
 export interface PackedScript {
@@ -69,7 +71,7 @@ export async function writeLiveHtml(
       linksToOthers(setup.keep),
       footer,
       HATCH,
-      `<script type="application/json" id="live-setup">${jsonInHtml(setup)}</script>`,
+      `<script type="application/json" id="live-setup">${jsonInHtml(startOf(setup))}</script>`,
       `<script type="text/plain" id="live-runtime">${runtime.packed}</script>`,
       `<script type="text/plain" id="live-notebook">${notebook.packed}</script>`,
       `<script>${boot}</script>`,
@@ -84,7 +86,15 @@ const INVITATION = `<aside id="live" class="live" data-live aria-label="Change t
 <p>Change a figure, and the page is worked out again: choose one that is underlined with dots, or <button type="button" data-start>open the log</button>.</p>
 </aside>`;
 
-/** JSON that ends no element, whatever stands in the log. */
+function startOf(setup: LiveSetup): LiveStart {
+  const batches = outlinedBatches(logOutline(setup.texts));
+  return {
+    ...setup,
+    batches: batches.map(({ name, keptOut }) => ({ name, isOut: keptOut !== undefined })),
+  };
+}
+
+/** JSON that ends no element and hides nothing, whatever stands in the log. */
 function jsonInHtml(value: unknown): string {
-  return JSON.stringify(value).replace(/</g, "\\u003c");
+  return hiddenAsCodes(JSON.stringify(value)).replace(/</g, "\\u003c");
 }

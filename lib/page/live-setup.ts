@@ -10,6 +10,18 @@ export interface LiveSetup {
   readonly keep: LiveKeep;
 }
 
+/** What a live page looks at before the library is unpacked. */
+export interface LiveStart extends LiveSetup {
+  /** What a point of a chart may be left out of the fits as. */
+  readonly batches: readonly StartBatch[];
+}
+
+export interface StartBatch {
+  readonly name: string;
+  /** By the log. */
+  readonly isOut: boolean;
+}
+
 export type LiveKeep =
   /** A page from a file: a copy of the log is handed out. */
   | { readonly kind: "copy" }

@@ -51,6 +51,7 @@ const BAR = `.live-bar{position:fixed;inset:auto 0 0;margin:0;z-index:4;backgrou
 .live-state{flex:1;text-align:right;font-size:.82rem;color:var(--quiet);min-width:max-content}
 .live-unsaved .live-state{color:var(--ink);font-weight:600}
 .live-unsaved .live-main{border-color:var(--ink);border-left:4px solid var(--measured)}
+.live-working:not(:empty){position:absolute;bottom:100%;background:var(--paper);border:1px solid var(--rule);border-bottom:0;border-left:3px solid var(--fitted);padding:.3rem .7rem;font-size:.82rem}
 .live-said:not(:empty){font-size:.82rem;color:var(--quiet);margin:.35rem 0 0}
 .live-tries{margin-bottom:.4rem}
 .live-tries p{border-left:3px solid var(--fitted);padding-left:.6rem;font-size:.85rem}
@@ -116,7 +117,8 @@ const DESK = `@media (hover:hover) and (pointer:fine){.live-furniture :is(button
 const MOTION = `@media (prefers-reduced-motion:no-preference){.at{transition:text-decoration-color .15s}}`;
 
 /** On paper the page as it is written; that a figure is tried is told there too. */
-const PAPER = `@media print{.live,.live-furniture,.live-notice{display:none!important}
+const PAPER = `@media print{.live,.live-furniture,.live-notice,.live-faulty{display:none!important}
+:focus-visible{outline:0}
 .live-ribbon:not([hidden]){display:block!important;position:static;margin:0 0 1rem}
 .at,.at.live-changed{text-decoration:none;font-weight:inherit;padding:0;margin:0}
 td:has(>.live-changed),th:has(>.live-changed){box-shadow:none}

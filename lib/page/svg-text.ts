@@ -2,7 +2,7 @@
 
 import { colours } from "../chart/theme.ts";
 import { compactSvg } from "./compact-svg.ts";
-import { visible } from "./visible.ts";
+import { isolated, visible } from "./visible.ts";
 
 const ELEMENTS = new Set(
   "svg g path rect line circle ellipse polygon polyline text tspan defs clipPath linearGradient radialGradient stop pattern".split(
@@ -67,7 +67,7 @@ function cleaned(svg: string, withWords: boolean, change: Change): string {
     if (element === undefined) {
       const comment = token.startsWith("<") && token.length > 1;
       if (open.length === 0 || hidden || comment) continue;
-      out.push(token === "<" ? "&lt;" : visible(token).replace(/>/g, "&gt;"));
+      out.push(token === "<" ? "&lt;" : isolated(visible(token)).replace(/>/g, "&gt;"));
     } else if (slash === "/") {
       // A tag that closes nothing is none.
       if (open.at(-1)?.element !== element) continue;

@@ -22,6 +22,17 @@ export function visible(text: string): string {
   return text.replace(LONE_SURROGATE, "\ufffd").replace(HIDDEN, code);
 }
 
+const TO_THE_LEFT =
+  /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}](?:[ \t'’"׳״-]*[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}])*/gu;
+
+/**
+ * The text with its words of a script that runs to the left held by themselves (first strong isolate, UAX #9): what
+ * stands behind them, such as a figure, stays behind them. Other texts are as they were. After visible(), not before it.
+ */
+export function isolated(text: string): string {
+  return text.replace(TO_THE_LEFT, "\u2068$&\u2069");
+}
+
 /** A JSON text in which hidden characters stand as JSON's own codes: it reads back as it was, and hides nothing. */
 export function hiddenAsCodes(json: string): string {
   return json.replace(HIDDEN, (character) =>
@@ -45,7 +56,11 @@ export function pieces(text: Text): readonly Inline[] {
 /** The words of a text without emphasis. */
 export function plainText(text: Text): string {
   return pieces(text)
-    .map((piece) => (typeof piece === "string" ? piece : "strong" in piece ? piece.strong : piece.em))
+    .map((piece) => {
+      if (typeof piece === "string") return piece;
+      if ("code" in piece) return piece.code;
+      return "strong" in piece ? piece.strong : piece.em;
+    })
     .join("");
 }
 

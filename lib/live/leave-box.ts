@@ -1,0 +1,37 @@
+// The button at a point of a chart that leaves its batch out of the fits, or puts it back.
+
+import { isolated, visibleLine } from "../page/visible.ts";
+import { button, h } from "./edit-dom.ts";
+
+export interface Leavable {
+  readonly name: string;
+  readonly isOut: boolean;
+}
+
+/** The batch that the words of a point begin with: the longest name, where one begins with another. */
+export function batchTold<B extends Leavable>(words: string, batches: readonly B[]): B | undefined {
+  const told = batches.filter(({ name }) =>
+    [":", ", "].some((end) => words.startsWith(`${isolated(visibleLine(name))}${end}`)),
+  );
+  return told.sort((a, b) => b.name.length - a.name.length)[0];
+}
+
+const BOX = ".live-leave";
+
+/** What the label holds besides its words; what is there already, where nothing has changed: it may be typed into. */
+export function leaveBox(label: HTMLElement, batch: Leavable | undefined, press: () => void): void {
+  const old = label.querySelector<HTMLElement>(BOX);
+  const state = batch && `${batch.isOut ? "out" : "in"} ${batch.name}`;
+  if (old && old.dataset.state === state) return;
+  old?.remove();
+  if (!batch) return;
+  const { name, isOut } = batch;
+  const says = isOut ? `Put ${name} back into the fits` : `Leave ${name} out of the fits`;
+  label.append(
+    h(
+      "div",
+      { class: "live-leave", "data-state": state },
+      button(isOut ? "Put back" : "Leave out", press, { "aria-label": says, "data-leave": true }),
+    ),
+  );
+}
