@@ -1,77 +1,32 @@
-// The honesty of trials on simulated founders, as tables: npm run honesty [founders a cell, 250] [draws, 1024].
+// What is printed with a ± against what is true, on simulated founders' years: npm run honesty [parts of the year].
+// HONESTY=n founders, 2,000 unless given. Parts as tests/honesty/run.ts names them, and "fine": the moisture trial by
+// number of batches and kind of truth; all unless named. A part's table is printed as soon as it is there.
 
-import { percent, type Tally, type Tried, together, tryFounders, tryProperty } from "../trial/coverage.ts";
-import { allIlls, type Ills } from "../trial/founders.ts";
-import { truthKinds } from "../trial/founders-truths.ts";
+import { ledger } from "../honesty/ledger.ts";
+import { foundersYears, type PartName, partNames } from "../honesty/run.ts";
+import { ledgerTable, tableHead } from "../honesty/table.ts";
+import { fineTables } from "./honesty-fine.ts";
 
-const founders = Number(process.argv[2] ?? 250);
-const draws = Number(process.argv[3] ?? 1024);
-/** Fresh founders for every cell; none of them is among those of the tests. */
-let used = 100_000;
-function fresh(how: Omit<Tried, "first" | "draws" | "founders">, times = 1): Tally {
-  const tally = tryFounders({ ...how, founders: times * founders, draws, first: used });
-  used += times * founders;
-  return tally;
-}
-const counts = [5, 7, 9, 12];
-
-const heads = ["curve", "true curve", "new batch", "other day", "aim", "aim printed", "dose", "not too much"];
-console.log(`${founders} founders a cell, ${draws} draws; shares in %. Chance: promised, kept (batches).\n`);
-
-function line(label: string, tally: Tally): void {
-  const { curve, trueCurve, newBatch, otherDay, aim, printedAim, dose, notTooMuch, chance, aimWidths } =
-    tally;
-  const shares = [curve, trueCurve, newBatch, otherDay, aim, printedAim, dose, notTooMuch];
-  const cells = shares.map((share) => (share[1] > 0 ? percent(share).toFixed(1) : "none"));
-  const middle = [...aimWidths].sort((a, b) => a - b)[aimWidths.length >> 1];
-  const part = (of: number): string => ((100 * of) / chance.asked).toFixed(1);
-  const kept = chance.asked > 0 ? `${part(chance.promised)}, ${part(chance.kept)} (${chance.asked})` : "none";
-  console.log(`| ${[label, ...cells, kept, middle?.toFixed(2) ?? "none"].join(" | ")} |`);
-}
-
-function table(title: string): void {
-  console.log(`\n| ${[title, ...heads, "chance", "aim's width"].join(" | ")} |`);
-  console.log(`|---${"|---:".repeat(heads.length + 2)}|`);
-}
-
-table("truth, batches");
-const cells = truthKinds.flatMap((kind) =>
-  counts.map((batches) => {
-    const tally = fresh({ batches, kind, ills: allIlls, drawn: true });
-    line(`${kind}, ${batches}`, tally);
-    return { kind, batches, tally };
-  }),
-);
-for (const kind of truthKinds)
-  line(`${kind}, all`, together(cells.filter((cell) => cell.kind === kind).map(({ tally }) => tally)));
-for (const batches of counts)
-  line(
-    `any, ${batches}`,
-    together(cells.filter((cell) => cell.batches === batches).map(({ tally }) => tally)),
+const founders = Number(process.env.HONESTY ?? 2000);
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => name !== "fine" && !partNames.includes(name as PartName));
+if (unknown.length > 0 || !(founders >= 1)) {
+  console.error(
+    `No part ${unknown.join(", ")}; there are ${[...partNames, "fine"].join(", ")}. HONESTY is a count.`,
   );
-line("all", together(cells.map(({ tally }) => tally)));
-
-table("one ill at a time: parabola, 9 batches");
-const one: readonly (readonly [string, Ills])[] = [
-  ["none", {}],
-  ...(Object.keys(allIlls) as (keyof Ills)[]).map((ill) => [ill, { [ill]: true }] as const),
-];
-for (const [label, ills] of one) line(label, fresh({ batches: 9, ills, drawn: true }));
-
-table("four batches: curves only");
-for (const kind of truthKinds) line(kind, fresh({ batches: 4, kind, ills: allIlls, drawn: false }, 4));
-
-// The test whose truth is bent otherwise, by itself: what a parabola through the batches cannot see.
-const bent = { parabola: 1, lopsided: 1, plateau: 1, tent: 2 } as const;
-const more = [5, 7, 9, 12, 20];
-console.log(
-  `\n| the bent property's curve, batches | ${more.join(" | ")} |\n|---${"|---:".repeat(more.length)}|`,
-);
-for (const kind of truthKinds) {
-  const shares = more.map((batches) => {
-    used += 8 * founders;
-    const how = { batches, kind, ills: allIlls, drawn: false, founders: 8 * founders, first: used };
-    return percent(tryProperty(bent[kind], how)).toFixed(1);
-  });
-  console.log(`| ${kind} | ${shares.join(" | ")} |`);
+  process.exit(2);
 }
+const wanted = (name: string): boolean => asked.length === 0 || asked.includes(name);
+
+console.log(
+  `${founders} founders; 95 % intervals as printed. "At least": a lower bound, by what the log lacks.\n`,
+);
+console.log(tableHead());
+for (const part of partNames.filter(wanted)) {
+  const before = process.cpuUsage();
+  const into = foundersYears(part, founders, 1, ledger());
+  const { user, system } = process.cpuUsage(before);
+  console.log(ledgerTable(into));
+  console.error(`${part}: ${((user + system) / 1000 / founders).toFixed(0)} ms of processor a founder`);
+}
+if (wanted("fine")) fineTables(Math.max(10, Math.round(founders / 16)), 1024);
