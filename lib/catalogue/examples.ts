@@ -15,6 +15,7 @@ import { page } from "./examples/page.ts";
 import { quantity } from "./examples/quantity.ts";
 import { sandBench } from "./examples/sand-bench.ts";
 import { sandGrain } from "./examples/sand-grain.ts";
+import { save } from "./examples/save.ts";
 import { sheet } from "./examples/sheet.ts";
 import { standing } from "./examples/standing.ts";
 import { trial } from "./examples/trial.ts";
@@ -35,6 +36,7 @@ export const examples: Examples = Object.freeze({
   ...quantity,
   ...sandBench,
   ...sandGrain,
+  ...save,
   ...sheet,
   ...standing,
   ...trial,

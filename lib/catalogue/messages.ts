@@ -50,6 +50,7 @@ import * as figureComplaints from "../log/complaints-figure.ts";
 import * as fileComplaints from "../log/complaints-file.ts";
 import * as heapComplaints from "../log/complaints-heap.ts";
 import * as recipeComplaints from "../log/complaints-recipe.ts";
+import * as saveComplaints from "../log/complaints-save.ts";
 import * as seasonComplaints from "../log/complaints-season.ts";
 import * as sheetComplaints from "../log/complaints-sheet.ts";
 import * as sievingComplaints from "../log/complaints-sieving.ts";
@@ -121,6 +122,7 @@ const files: readonly object[] = [
   csvComplaints,
   diaryComplaints,
   diskComplaints,
+  saveComplaints,
   editComplaints,
   experimentComplaints,
   fieldComplaints,

@@ -3,6 +3,7 @@
 import { randomBytes } from "node:crypto";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { basename } from "node:path";
+import { tooMuch, unreadableRequest } from "../log/complaints-save.ts";
 import type { Log, LogText } from "../log/types.ts";
 import type { LiveScripts } from "../page/live-html.ts";
 import type { OtherPage } from "../page/live-setup.ts";
@@ -13,7 +14,7 @@ import { noPage, openedPage } from "./open-page.ts";
 import { type Surveyed, survey } from "./open-survey.ts";
 import { isRefusal, type Refusal } from "./refusal.ts";
 import { saveLog } from "./save.ts";
-import { tooMuch, unreadableRequest } from "./save-messages.ts";
+import { refused } from "./save-messages.ts";
 import { readSaveRequest } from "./save-request.ts";
 import type { Answer, Handle } from "./serve.ts";
 import { bodyOf } from "./serve-body.ts";
@@ -111,7 +112,7 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
     if (!/^application\/json\s*(;\s*charset=utf-8\s*)?$/i.test(type)) return { status: 415 };
     const body = await bodyOf(request);
     if (typeof body !== "string")
-      return json(body.status, body.status === 413 ? tooMuch() : unreadableRequest());
+      return json(body.status, refused(body.status === 413 ? tooMuch() : unreadableRequest()));
     const asked = readSaveRequest(body);
     if ("kind" in asked) return json(400, asked);
     const saved = saveLog(path, asked);

@@ -2,9 +2,10 @@
 
 import { Buffer } from "node:buffer";
 import { sizeLimit } from "../log/check-text.ts";
+import * as say from "../log/complaints-save.ts";
 import { isFileName } from "../log/csv-file.ts";
 import type { LogText } from "../log/types.ts";
-import { brokenText, type Refused, strangeFiles, tooLong, unreadableRequest } from "./save-messages.ts";
+import { type Refused, refused } from "./save-messages.ts";
 
 export interface SaveRequest {
   /** The texts that the edits began from. */
@@ -19,11 +20,11 @@ export function readSaveRequest(json: string): SaveRequest | Refused {
   try {
     value = JSON.parse(json);
   } catch {
-    return unreadableRequest();
+    return refused(say.unreadableRequest());
   }
-  if (typeof value !== "object" || value === null) return unreadableRequest();
+  if (typeof value !== "object" || value === null) return refused(say.unreadableRequest());
   const { base, texts } = value as { readonly base?: unknown; readonly texts?: unknown };
-  return isTexts(base) && isTexts(texts) ? { base, texts } : unreadableRequest();
+  return isTexts(base) && isTexts(texts) ? { base, texts } : refused(say.unreadableRequest());
 }
 
 function isTexts(value: unknown): value is readonly LogText[] {
@@ -44,10 +45,11 @@ export function requestFault(log: string, { base, texts }: SaveRequest): Refused
   const names = base.map(({ name }) => name);
   const same = texts.length === base.length && texts.every(({ name }, i) => name === names[i]);
   const beside = names.slice(1).every((name) => isFileName(name) && name !== log);
-  if (!same || !beside || new Set(names).size < names.length || names[0] !== log) return strangeFiles(log);
+  if (!same || !beside || new Set(names).size < names.length || names[0] !== log)
+    return refused(say.strangeFiles(log));
   for (const { name, text } of texts) {
-    if (Buffer.from(text).toString() !== text) return brokenText(name);
-    if (Buffer.byteLength(text) > sizeLimit) return tooLong(name);
+    if (Buffer.from(text).toString() !== text) return refused(say.brokenText(name));
+    if (Buffer.byteLength(text) > sizeLimit) return refused(say.tooLong(name));
   }
   return undefined;
 }

@@ -4,23 +4,13 @@ import { isUtf8 } from "node:buffer";
 import { realpathSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { sizeLimit } from "../log/check-text.ts";
+import * as say from "../log/complaints-save.ts";
 import { filesNamedIn } from "../log/files-named.ts";
 import type { LogText } from "../log/types.ts";
 import { readBytes } from "./read-bytes.ts";
 import { isRefusal } from "./refusal.ts";
 import { type Lock, takeLock } from "./save-lock.ts";
-import {
-  busy,
-  cannotRead,
-  cannotSave,
-  noFile,
-  notUtf8,
-  type Refused,
-  readOnly,
-  strangeFiles,
-  tooLong,
-  vanished,
-} from "./save-messages.ts";
+import { cannotRead, cannotSave, type Refused, refused } from "./save-messages.ts";
 import { DISK, type Disk, sweepFresh } from "./save-replace.ts";
 import { requestFault, type SaveRequest } from "./save-request.ts";
 import { foldersOf, isWritable, type Now, replaceAll, type Target } from "./save-swap.ts";
@@ -55,7 +45,7 @@ export function saveLog(path: string, request: SaveRequest, disk: Disk = DISK): 
   try {
     for (const folder of foldersOf(targets)) {
       const lock = takeLock(folder);
-      if (!lock) return busy(basename(path));
+      if (!lock) return refused(say.busy(basename(path)));
       locks.push(lock);
       sweepFresh(folder);
     }
@@ -70,7 +60,7 @@ export function saveLog(path: string, request: SaveRequest, disk: Disk = DISK): 
 function targetOf(path: string, name: string, base: string, text: string): Target | Refused {
   try {
     const real = realpathSync(path);
-    if (!statSync(real).isFile()) return noFile(name);
+    if (!statSync(real).isFile()) return refused(say.noFile(name));
     return { name, path: real, base: Buffer.from(base), text: Buffer.from(text) };
   } catch (error) {
     return cannotSave(error, name);
@@ -94,14 +84,15 @@ function compareAndReplace(
   if (now.every(({ bytes, target }) => bytes.equals(target.text))) return { kind: "saved", texts };
   if (now.some(({ bytes, target }) => !bytes.equals(target.base))) {
     const lossy = now.find(({ bytes }) => !isUtf8(bytes));
-    return lossy ? notUtf8(lossy.target.name) : theirsAt(path);
+    return lossy ? refused(say.notUtf8There(lossy.target.name)) : theirsAt(path);
   }
   const named = filesNamedIn(now[0]!.bytes.toString());
-  if (targets.slice(1).some(({ name }) => !named.includes(name))) return strangeFiles(basename(path));
+  if (targets.slice(1).some(({ name }) => !named.includes(name)))
+    return refused(say.strangeFiles(basename(path)));
 
   const changed = now.filter(({ bytes, target }) => !bytes.equals(target.text));
   for (const { target } of changed) {
-    if (!isWritable(target.path)) return readOnly(target.name);
+    if (!isWritable(target.path)) return refused(say.readOnly(target.name));
   }
   // CSV files first, the log last.
   const outcome = replaceAll([...changed].reverse(), locks, disk);
@@ -112,10 +103,10 @@ function compareAndReplace(
 function nowAt(target: Target): Now | Refused {
   // Looked at before it is read: what is written meanwhile is seen later.
   const stats = statSync(target.path, { throwIfNoEntry: false });
-  if (!stats) return vanished(target.name);
+  if (!stats) return refused(say.vanished(target.name));
   const bytes = readBytes(target.path, sizeLimit, target.name);
   if (isRefusal(bytes)) return cannotRead(bytes);
-  return Buffer.isBuffer(bytes) ? { target, bytes, stats } : tooLong(target.name);
+  return Buffer.isBuffer(bytes) ? { target, bytes, stats } : refused(say.tooLong(target.name));
 }
 
 /** The log as it stands now and the CSV files that it names, as far as they can be read. */
@@ -123,7 +114,7 @@ function theirsAt(path: string): Saved {
   const name = basename(path);
   const log = readBytes(path, sizeLimit, name);
   if (isRefusal(log)) return cannotRead(log);
-  if (!Buffer.isBuffer(log)) return tooLong(name);
+  if (!Buffer.isBuffer(log)) return refused(say.tooLong(name));
   const text = log.toString();
   const beside = filesNamedIn(text).flatMap((file) => {
     const bytes = readBytes(join(dirname(path), file), sizeLimit, file);

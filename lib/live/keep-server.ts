@@ -1,5 +1,6 @@
 // Saving into the log itself, through the server that the page came from.
 
+import { noAnswer } from "../log/complaints-save.ts";
 import type { LogText } from "../log/types.ts";
 import type { LiveKeep } from "../page/live-setup.ts";
 import type { Notices } from "./edit-notice.ts";
@@ -62,10 +63,6 @@ async function send(address: string, body: unknown): Promise<Answer> {
   } catch {
     // Told below.
   }
-  return {
-    kind: "refused",
-    message: "The program that this page came from does not answer.",
-    remedy:
-      "Save a copy; or start mullbook open again and open the address that it says: this browser brings your changes back there.",
-  };
+  const { message, remedy = "" } = noAnswer();
+  return { kind: "refused", message, remedy };
 }
