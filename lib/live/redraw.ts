@@ -2,6 +2,7 @@
 
 import type { LogText } from "../log/types.ts";
 import type { HtmlParts } from "../page/html-parts.ts";
+import { h } from "./edit-dom.ts";
 import { noLog, notebookFailed } from "./live-messages.ts";
 import { mainMarkup, morph } from "./morph.ts";
 import { carryMarks, marksTurned } from "./places.ts";
@@ -18,9 +19,11 @@ export interface Redraw {
 /** Below this the narrow drawings are shown: as in the style sheet. */
 const NARROW = "(max-width:765px)";
 
-/** Dispatched at the document: new parts were put in; everything is right again. */
+/** Dispatched at the document: new parts were put in; everything that the window can show is right again. */
 export const REDRAWN = "mullbook:redrawn";
 export const SETTLED = "mullbook:settled";
+/** And the drawings for the other width, which no one sees before they are there. */
+const DRAWN = "mullbook:drawn";
 
 export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redraw {
   let id = 0;
@@ -90,6 +93,9 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
         busy(false);
         document.dispatchEvent(new CustomEvent(SETTLED, { detail: told.ms }));
         return;
+      case "drawn":
+        document.dispatchEvent(new CustomEvent(DRAWN));
+        return;
       case "none":
       case "fault":
         notice(told.kind === "none" ? noLog(told.issues) : notebookFailed(told.message));
@@ -152,6 +158,6 @@ function notice(lines: readonly string[]): void {
   box.className = "live-notice";
   box.dataset.live = "";
   box.setAttribute("role", "alert");
-  for (const line of lines) box.append(Object.assign(document.createElement("p"), { textContent: line }));
+  for (const line of lines) box.append(h("p", {}, line));
   document.querySelector("body > header")?.after(box);
 }

@@ -1,4 +1,5 @@
-// One working out of a live page: from texts to the page's parts, then the drawings that changed, what is seen first.
+// One working out of a live page: from texts to the page's parts, then the drawings that changed, what is seen first,
+// what the window does not show last.
 
 import { chartSvgWithoutCode } from "../chart/svg.ts";
 import type { Issue } from "../issue.ts";
@@ -44,8 +45,10 @@ export type Told =
       readonly issues?: readonly Issue[];
     }
   | { readonly kind: "drawing"; readonly id: number; readonly drawing: Drawn }
-  /** Everything is right. */
+  /** Everything that the window can show is right. */
   | { readonly kind: "done"; readonly id: number; readonly ms: Times }
+  /** So are the drawings for the other width. */
+  | { readonly kind: "drawn"; readonly id: number }
   /** No page comes of the texts. */
   | { readonly kind: "none"; readonly id: number; readonly issues: readonly Issue[] }
   /** The notebook threw. */
@@ -85,7 +88,7 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
   const parts = htmlParts(laid, undrawn(charts), true);
   const html = clock();
   if (await idle(id)) return;
-  const { first, later } = inOrder(charts, wanted);
+  const { first, later, last } = inOrder(charts, wanted);
   const drawings: Drawn[] = [];
   for (const one of first) {
     drawings.push(await cache.draw(one));
@@ -93,24 +96,29 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
   }
   const issues = check ? { issues: checkedIssues({ log, readIssues }) } : {};
   tell({ kind: "page", id, title: laid.title, parts, drawings, ...issues });
-  for (const one of later) {
-    if (await idle(id)) return;
-    tell({ kind: "drawing", id, drawing: await cache.draw(one) });
-  }
+  const drawnAll = async (all: readonly ToDraw[]): Promise<boolean> => {
+    for (const one of all) {
+      if (await idle(id)) return false;
+      tell({ kind: "drawing", id, drawing: await cache.draw(one) });
+    }
+    return true;
+  };
+  if (!(await drawnAll(later))) return;
   tell({ kind: "done", id, ms: { read, run, html, drawings: clock() } });
+  if (await drawnAll(last)) tell({ kind: "drawn", id });
 }
 
 /** What is to be drawn: in view at the width that shows; then the rest at that width, then the other width. */
 function inOrder(
   charts: readonly { readonly wide: ToDraw; readonly narrow: ToDraw }[],
   { shows, inView, drawn }: Wanted,
-): { readonly first: readonly ToDraw[]; readonly later: readonly ToDraw[] } {
+): { readonly [when in "first" | "later" | "last"]: readonly ToDraw[] } {
   const known = new Set(drawn);
   const changed = (all: readonly ToDraw[]) => all.filter(({ key }) => !known.has(key));
   const shown = changed(charts.map((chart) => chart[shows]));
   const other = changed(charts.map((chart) => chart[shows === "wide" ? "narrow" : "wide"]));
   const seen = ({ number }: ToDraw) => inView.includes(number);
-  return { first: shown.filter(seen), later: [...shown.filter((one) => !seen(one)), ...other] };
+  return { first: shown.filter(seen), later: shown.filter((one) => !seen(one)), last: other };
 }
 
 export interface DrawingCache {

@@ -92,7 +92,11 @@ interface Timed {
   readonly all: number;
 }
 
-/** Turns a figure up and down again, so often, each time until everything is right; ms. */
+/**
+ * Turns a figure to a value that it has not had before, so often, each time until everything that the window shows is
+ * right; ms. A value that comes again would be answered by the drawings that are kept for the way back. The walk goes
+ * up by a last digit at a time, and comes by the same values again once their drawings are forgotten.
+ */
 function turn(
   tab: Tab,
   at: { readonly offset: number; readonly length: number },
@@ -106,13 +110,19 @@ function turn(
           edit(edit: object): unknown;
         };
       };
+      const kept = globalThis as unknown as { walk?: { at: number } };
+      kept.walk ??= { at: 0 };
+      const walk = kept.walk;
       const measured: { sync: number; all: number }[] = [];
       for (let i = 0; i < count; i++) {
         const { name, text } = session.texts[0]!;
         const old = text.slice(offset, offset + length);
-        const turned = old.replace(/\d(?=\D*$)/, (digit) =>
-          String((Number(digit) + (i % 2 === 0 ? 1 : 9)) % 10),
-        );
+        const turned = old.replace(/\d+(?:\.\d+)?/, (number) => {
+          const decimals = number.split(".")[1]?.length ?? 0;
+          const step = 10 ** -decimals * (walk.at < 70 ? 1 : -69);
+          return (Number(number) + step).toFixed(decimals);
+        });
+        walk.at = walk.at < 70 ? walk.at + 1 : 1;
         const started = performance.now();
         const settled = new Promise((done) =>
           document.addEventListener("mullbook:settled", done, { once: true }),

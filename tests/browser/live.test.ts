@@ -121,7 +121,7 @@ describe.skipIf(withoutBrowser)("a live page in Chromium", () => {
         const changed = await shownOn(tab);
         await tab.evaluate(async () => {
           const settled = new Promise((resolve) =>
-            document.addEventListener("mullbook:settled", resolve, { once: true }),
+            document.addEventListener("mullbook:drawn", resolve, { once: true }),
           );
           (globalThis as unknown as { mullbookSession: { undo(): void } }).mullbookSession.undo();
           await settled;

@@ -56,12 +56,12 @@ export interface Change {
   readonly text: string;
 }
 
-/** Writes each at its place, from the last to the first, and waits until everything is right. */
+/** Writes each at its place, from the last to the first, and waits until everything is right, the drawings for the other width too. */
 export async function change(tab: Tab, changes: readonly Change[]): Promise<readonly string[]> {
   return tab.evaluate(async (wanted) => {
     const { mullbookSession: session } = globalThis as unknown as { mullbookSession: LiveSession };
     const settled = new Promise((resolve) =>
-      document.addEventListener("mullbook:settled", resolve, { once: true }),
+      document.addEventListener("mullbook:drawn", resolve, { once: true }),
     );
     const before = session.texts;
     session.together(() => {
