@@ -52,7 +52,8 @@ export function printFigure(figure: FigureToPrint): PrintedFigure {
 
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, atLeast = false } = figure;
   const ends = { low: Math.max(low, min), high: Math.min(high, max) };
-  const half = tenDigits((ends.high - ends.low) / 2);
+  // Halved first: the width of the largest figures is no number.
+  const half = tenDigits(ends.high / 2 - ends.low / 2);
   if (!Number.isFinite(half)) {
     const plain = printPlain(value);
     return { text: `${plain}${unit} (± not known)`, value: plain, form: "plain" };

@@ -141,3 +141,8 @@ test("rounding is at most half a place off, and rounding again changes nothing",
     }),
   );
 });
+
+test("the width of the largest figures overflows; its half does not", () => {
+  const { text } = printFigure({ value: 1, low: -1e308, high: 1e308 });
+  expect(text).toBe("(0.0 ± 1.0) × 10³⁰⁸");
+});
