@@ -45,8 +45,11 @@ export interface NotedChance extends Pick<Noted, "founder" | "notebook" | "figur
   readonly kept: boolean;
 }
 
-/** Figures with "at least" before their ± are held apart: they promise less. */
-export function ledger(): Ledger {
+/**
+ * Figures with "at least" before their ± are held apart: they promise less. narrowed: each interval so many times as wide
+ * about its middle, to see that it would be noticed.
+ */
+export function ledger(narrowed = 1): Ledger {
   const entries = new Map<string, Entry>();
   const entryOf = (notebook: string, figure: string, within: number): Entry => {
     const key = `${notebook} / ${figure}`;
@@ -65,7 +68,8 @@ export function ledger(): Ledger {
     note({ founder, notebook, figure, ends, truth, naiveSd }) {
       if (!ends || !Number.isFinite(truth)) return;
       const entry = entryOf(notebook, ends.atLeast ? `${figure}, at least` : figure, 2);
-      const [below, above] = [truth < ends.low, truth > ends.high];
+      const spare = ((ends.high - ends.low) * (1 - narrowed)) / 2;
+      const [below, above] = [truth < ends.low + spare, truth > ends.high - spare];
       count(entry, founder, 95, !below && !above);
       if (below) entry.below++;
       if (above) entry.above++;

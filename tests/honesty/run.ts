@@ -27,8 +27,9 @@ export const parts = {
 export type PartName = keyof typeof parts;
 export const partNames = Object.keys(parts) as PartName[];
 
-/** Founders from the first seed on; which part of their years. */
-export function foundersYears(part: PartName, count: number, first = 1, into: Ledger = ledger()): Ledger {
+/** Founders from the first seed on; narrowed: as ledger() has it. */
+export function foundersYears(part: PartName, count: number, first = 1, narrowed = 1): Ledger {
+  const into = ledger(narrowed);
   const salt = partNames.indexOf(part) * 104_729;
   for (let founder = first; founder < first + count; founder++)
     parts[part](seeded(founder * 7919 + salt), founder, into);
