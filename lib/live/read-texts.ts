@@ -3,7 +3,7 @@
 import type { Issue } from "../issue.ts";
 import { inFileOrder } from "../log/issue-list.ts";
 import { pageIssues } from "../log/page-issues.ts";
-import { readLog } from "../log/read-log.ts";
+import { logReader } from "../log/read-log.ts";
 import type { Log, LogText } from "../log/types.ts";
 import { logSheets } from "../sheet/log-sheets.ts";
 
@@ -12,6 +12,9 @@ export interface ReadTexts {
   /** What the reader alone says: what a written page shows beside its own. */
   readonly readIssues: readonly Issue[];
 }
+
+/** Remembers the last log alone: of an edit only what changed is read. */
+const readLog = logReader();
 
 /** texts: the log first, then the CSV files beside it. */
 export function readTexts([log, ...beside]: readonly LogText[]): ReadTexts {

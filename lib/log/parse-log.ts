@@ -4,10 +4,11 @@ import { curlyQuotes, hashRow } from "./complaints-yaml.ts";
 import { keepFlowCommas } from "./flow-commas.ts";
 import { lineList } from "./line-list.ts";
 import type { LogNode, PlacedComplaint } from "./node.ts";
+import { type PieceMemory, treeOfPieces } from "./parse-pieces.ts";
 import { parseRecovering } from "./recover.ts";
 import type { SandBlock } from "./sand-blocks.ts";
 import { lineIndex, placeIn, type Source } from "./source.ts";
-import { trapsIn } from "./traps.ts";
+import { type Trap, trapsIn } from "./traps.ts";
 
 export interface ParsedLog {
   readonly root: LogNode;
@@ -17,12 +18,15 @@ export interface ParsedLog {
 /**
  * 1 what is only a matter of signs is put right, character for character, so that offsets stay;
  * 2 parse, fault by fault; 3 rows that YAML takes for comments are looked for.
+ * memory: of the log before an edit; the result is the same without it.
  */
-export function parseLog(source: Source, blocks: readonly SandBlock[]): ParsedLog {
+export function parseLog(source: Source, blocks: readonly SandBlock[], memory?: PieceMemory): ParsedLog {
   const complaints: PlacedComplaint[] = [];
+  const pieced = memory && treeOfPieces(source, memory);
+  if (pieced) return { root: pieced, complaints: trapsOutside(pieced, source) };
   const text = evenSigns(source, complaints);
   const { root, faults } = parseRecovering(source, text, blocks);
-  const swallowed = trapsIn(source).filter((trap) => !insideText(root, trap.place.offset ?? 0));
+  const swallowed = trapsOutside(root, source);
   complaints.push(...swallowed);
 
   // A line with a #40 in it is no YAML fault as well; nor does one line need two complaints.
@@ -36,6 +40,11 @@ export function parseLog(source: Source, blocks: readonly SandBlock[]): ParsedLo
     seen.add(place.line);
   }
   return { root, complaints };
+}
+
+/** A # within a text is a sign like others. */
+function trapsOutside(root: LogNode, source: Source): readonly Trap[] {
+  return trapsIn(source).filter((trap) => !insideText(root, trap.place.offset ?? 0));
 }
 
 /** Lone CRs end lines, hard spaces indent, and a scalar in curly quotes is one in straight quotes. */

@@ -23,7 +23,13 @@ export function readBatches(fields: Fields, context: BatchContext, report: Repor
 }
 
 function read(entry: Entry, spoiled: boolean, context: BatchContext): Batch | undefined {
-  const report = context.reportAbout(entry.key.trim());
+  const { memory, reportAbout } = context;
+  if (memory)
+    return memory.recall(entry, spoiled, context, (report) => readAnew(entry, spoiled, context, report));
+  return readAnew(entry, spoiled, context, reportAbout(entry.key.trim()));
+}
+
+function readAnew(entry: Entry, spoiled: boolean, context: BatchContext, report: Report): Batch | undefined {
   const map = mapOf(entry.value, entry.key.trim(), report);
   if (!map) return undefined;
   const batch = readBatch(entry, map, spoiled, context, report);

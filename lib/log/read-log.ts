@@ -6,6 +6,7 @@ import type { Files } from "./csv-file.ts";
 import { evenTabs } from "./even-tabs.ts";
 import { inFileOrder, reportTo } from "./issue-list.ts";
 import { readSource } from "./read-source.ts";
+import { type ReadingMemory, readingMemory } from "./reading-memory.ts";
 import { relocated } from "./relocated.ts";
 import { sourceOf } from "./source.ts";
 import type { Log } from "./types.ts";
@@ -27,6 +28,15 @@ export interface ReadLogOptions {
  *     value?.sands[0]?.sievings[0]?.retained[0]?.mass.value   // 0.15
  */
 export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
+  return readWith(text, options);
+}
+
+/** readLog for one text after the other, each an edit of the one before: what did not change is not read again. */
+export function logReader(memory: ReadingMemory = readingMemory()): typeof readLog {
+  return (text, options) => readWith(text, options, memory);
+}
+
+function readWith(text: string, options: ReadLogOptions, memory?: ReadingMemory): Checked<Log> {
   invariant(typeof text === "string", "readLog reads a text, not a file name's bytes or an object.");
   const { name, files = {} } = options;
   const typed = sourceOf(name, text);
@@ -38,7 +48,7 @@ export function readLog(text: string, options: ReadLogOptions): Checked<Log> {
 
   // 2. Tabs become spaces, so that nothing below has to know of them; 3. the log is read from that.
   const { source, complaints, asTyped } = evenTabs(typed);
-  const log = readSource({ source, typed, files, complaints }, issues);
+  const log = readSource({ source, typed, files, complaints, memory }, issues);
 
   // 4. Places as typed, one list of issues in file order.
   const even = source === typed;

@@ -18,6 +18,7 @@ import { readScales, readSieveSets } from "./read-rig.ts";
 import { readSand } from "./read-sand.ts";
 import { readSheets } from "./read-sheets.ts";
 import { readTrial } from "./read-trial.ts";
+import type { ReadingMemory } from "./reading-memory.ts";
 import { blockAt, sandBlocks } from "./sand-blocks.ts";
 import { holds, lineText, placeIn, type Source } from "./source.ts";
 import type { Log, Sand } from "./types.ts";
@@ -29,16 +30,21 @@ export interface ToRead {
   readonly files: Files;
   /** What is known to be wrong already. */
   readonly complaints: readonly PlacedComplaint[];
+  /** Of the log before an edit. */
+  readonly memory?: ReadingMemory | undefined;
 }
 
 /** What is wrong is added to the issues; undefined where the text is no log, or one of a newer format. */
-export function readSource({ source, typed, files, complaints }: ToRead, issues: Issue[]): Log | undefined {
+export function readSource(
+  { source, typed, files, complaints, memory }: ToRead,
+  issues: Issue[],
+): Log | undefined {
   const aboutFile = reportTo(issues, () => undefined);
 
   // 1. From text to nodes; a fault spoils its line, or at worst its sand.
   const blocks = sandBlocks(source);
   const aboutBlock = reportTo(issues, (place) => blockAt(blocks, place.offset)?.name);
-  const parsed = parseLog(source, blocks);
+  const parsed = parseLog(source, blocks, memory?.pieces);
   for (const { complaint, place } of [...complaints, ...parsed.complaints]) aboutBlock(complaint, place);
   const errors = issues.filter((issue) => issue.severity === "error");
   const lost = (source.lost ?? []).map((start) => placeIn(source, start));
@@ -84,6 +90,7 @@ export function readSource({ source, typed, files, complaints }: ToRead, issues:
     spoiled: ({ keyPlace }) => blockSpoiled(keyPlace),
     report: aboutFile,
     reportAbout,
+    memory: memory?.batches,
   });
   const experiment = readExperiment(fields.entry("experiment"), trial.batches, aboutFile, reportAbout);
   const season = readHeapSections(fields, { sands: sandNames, heapKg: trial.heapKg }, aboutFile);

@@ -1,5 +1,6 @@
 // The sections of a log that a trial is made of: rigs, aims, the axis, the batches.
 
+import type { BatchMemory } from "./batch-memory.ts";
 import { checkBatches } from "./check-batches.ts";
 import type { Files } from "./csv-file.ts";
 import type { Fields } from "./fields.ts";
@@ -17,6 +18,7 @@ export interface TrialContext {
   readonly spoiled: (entry: Entry) => boolean;
   readonly report: Report;
   readonly reportAbout: (name: string) => Report;
+  readonly memory?: BatchMemory | undefined;
 }
 
 export function readTrial(

@@ -2,11 +2,15 @@
 
 import type { Place } from "../issue.ts";
 
-/** The value with every Place in it turned by `move`; what holds none is kept as it is. Values that stand twice stay one. */
-export function relocated<T>(value: T, move: (place: Place) => Place): T {
+/** The value with every Place in it turned by `move`; what holds none is kept as it is. Values that stand twice stay one; those of asIs are not turned. */
+export function relocated<T>(
+  value: T,
+  move: (place: Place) => Place,
+  asIs: ReadonlySet<object> = new Set(),
+): T {
   const done = new Map<object, unknown>();
   const turn = (one: unknown): unknown => {
-    if (typeof one !== "object" || one === null) return one;
+    if (typeof one !== "object" || one === null || asIs.has(one)) return one;
     const before = done.get(one);
     if (before !== undefined) return before;
     const turned = Array.isArray(one)

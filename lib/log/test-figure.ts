@@ -60,6 +60,15 @@ export function testFigure(reading: TestReading, batch: Batch): Checked<TestFigu
   return checked;
 }
 
+/** A batch that only moved in its file has the figures that it had; those that could not be had name their places. */
+export function carryFigures(from: Batch, to: Batch): void {
+  from.readings.forEach((reading, i) => {
+    const before = known.get(reading);
+    if (before?.batch === from && before.checked.issues.length === 0)
+      known.set(to.readings[i]!, { batch: to, checked: before.checked });
+  });
+}
+
 const known = new WeakMap<TestReading, { readonly batch: Batch; readonly checked: Checked<TestFigure> }>();
 
 function workedOut(reading: TestReading, batch: Batch): Checked<TestFigure> {
