@@ -69,7 +69,10 @@ function valuesByFile(outline: readonly OutlineNode[]): Map<string, (OutlineNode
     else values.set(node.place.file, [node]);
   };
   outline.forEach(walk);
-  for (const own of values.values()) own.sort((a, b) => (a.place.offset ?? 0) - (b.place.offset ?? 0));
+  const at = (node: OutlineNode | undefined): number => node?.place.offset ?? 0;
+  for (const own of values.values()) {
+    if (own.some((node, i) => i > 0 && at(own[i - 1]) > at(node))) own.sort((a, b) => at(a) - at(b));
+  }
   return values;
 }
 

@@ -25,9 +25,15 @@ export function shiftedOutline(
   let sound = true;
   const turn = (node: OutlineNode): OutlineNode => {
     const place = shifted(node.place, splice);
-    if (node.kind === "group") return { ...node, place, parts: node.parts.map(turn) };
-    if (node.kind === "rows")
-      return { ...node, place, rows: node.rows.map((row) => row.map((cell) => cell && turn(cell))) };
+    // What lies before the change stays the very same: a long log has much of that.
+    if (node.kind === "group") {
+      const parts = turnedAll(node.parts, turn);
+      return parts === node.parts && place === node.place ? node : { ...node, place, parts };
+    }
+    if (node.kind === "rows") {
+      const rows = turnedAll(node.rows, (row) => turnedAll(row, (cell) => cell && turn(cell)));
+      return rows === node.rows && place === node.place ? node : { ...node, place, rows };
+    }
     if (!touches(node.place, splice)) return place === node.place ? node : { ...node, place };
     const raw = text.slice(place.offset, place.offset! + (place.length ?? 0));
     changed += 1;
@@ -37,6 +43,17 @@ export function shiftedOutline(
   };
   const turned = outline.map(turn);
   return changed === 1 && sound ? turned : undefined;
+}
+
+/** The list itself where nothing of it is another. */
+function turnedAll<T>(items: readonly T[], turn: (item: T) => T): readonly T[] {
+  let turned: T[] | undefined;
+  for (let i = 0; i < items.length; i++) {
+    const item = turn(items[i]!);
+    if (turned) turned.push(item);
+    else if (item !== items[i]) turned = [...items.slice(0, i), item];
+  }
+  return turned ?? items;
 }
 
 function touches({ file, offset = 0, length = 0 }: Place, splice: Splice): boolean {
@@ -50,6 +67,7 @@ function shifted(place: Place, splice: Splice): Place {
   const { file, offset = 0, length = 0 } = place;
   if (file !== splice.file) return place;
   const grown = splice.after.length - splice.before.length;
+  if (grown === 0) return place;
   if (touches(place, splice)) return { ...place, length: length + grown };
   if (offset < splice.offset + splice.before.length) return place;
   return { ...place, offset: offset + grown };

@@ -54,14 +54,31 @@ function partsOf(
     const stop = next?.file === place.file ? next.offset : end;
     const raw = files.get(place.file)?.slice(place.offset, stop) ?? "";
     if (node.kind === "group") return { key, path, raw, parts: () => partsOf(node.parts, files, stop) };
-    const rows = (): readonly Part[] =>
-      node.rows.map((row, r) => {
+    const rows = (): readonly Part[] => {
+      const text = files.get(place.file);
+      const starts = node.rows.map(startOf);
+      const known = !starts.includes(undefined);
+      return node.rows.map((row, r) => {
         const name = node.names?.[r] ?? r;
         const cells = row.filter((cell) => cell !== undefined);
-        return { key: name, path: [...path, name], raw: "", parts: () => partsOf(cells, files, undefined) };
+        // Its name and its first key stand before its first value, behind that of the row before.
+        const [from, to] = [r === 0 ? place.offset : starts[r - 1], starts[r + 1] ?? stop];
+        const raw = known ? (text?.slice(from, to) ?? "") : "";
+        return { key: name, path: [...path, name], raw, parts: () => partsOf(cells, files, undefined) };
       });
+    };
     return { key, path, raw, parts: rows };
   });
+}
+
+/** Offset of what stands first in the file; undefined for an empty row. */
+function startOf(row: readonly (OutlineNode | undefined)[]): number | undefined {
+  let first: number | undefined;
+  for (const cell of row) {
+    const { offset } = cell?.place ?? {};
+    if (offset !== undefined && (first === undefined || offset < first)) first = offset;
+  }
+  return first;
 }
 
 /** All that it holds, to tell rows apart; without its own name. */

@@ -33,15 +33,14 @@ export function splicesBetween(
 
 function spliceOf(file: string, before: string, after: string, changed: Place | undefined): Splice {
   const most = Math.min(before.length, after.length);
-  let start = 0;
+  let start = alikeInBlocks(most, (from, to) => before.slice(from, to) === after.slice(from, to));
   while (start < most && before.charCodeAt(start) === after.charCodeAt(start)) start++;
-  let end = 0;
-  while (
-    end < most - start &&
-    before.charCodeAt(before.length - 1 - end) === after.charCodeAt(after.length - 1 - end)
-  ) {
-    end++;
-  }
+  const [b, a] = [before.length, after.length];
+  let end = alikeInBlocks(
+    most - start,
+    (from, to) => before.slice(b - to, b - from) === after.slice(a - to, a - from),
+  );
+  while (end < most - start && before.charCodeAt(b - 1 - end) === after.charCodeAt(a - 1 - end)) end++;
   if (changed?.offset !== undefined) {
     start = Math.min(start, changed.offset);
     end = Math.max(0, Math.min(end, after.length - changed.offset - (changed.length ?? 0)));
@@ -52,6 +51,15 @@ function spliceOf(file: string, before: string, after: string, changed: Place | 
     before: before.slice(start, before.length - end),
     after: after.slice(start, after.length - end),
   };
+}
+
+const BLOCK = 4096;
+
+/** How many characters are alike in whole blocks, which are compared many times faster than one by one. */
+function alikeInBlocks(most: number, alike: (from: number, to: number) => boolean): number {
+  let at = 0;
+  while (at + BLOCK <= most && alike(at, at + BLOCK)) at += BLOCK;
+  return at;
 }
 
 /** The texts with every splice done. Throws Misuse where a splice does not fit. */

@@ -18,7 +18,7 @@ import { followsAHeap } from "./diary-batches.ts";
 import { kindOf, mainKinds } from "./main-methods.ts";
 import { plainName, type Report } from "./node.ts";
 import { plainNumber } from "./plain-number.ts";
-import { recipeFigures } from "./recipe-figures.ts";
+import { recipeMiddle } from "./recipe-figures.ts";
 import { testNames } from "./test-forms.ts";
 
 type ReportAbout = (name: string) => Report;
@@ -65,7 +65,7 @@ const recipeSlack = 0.6;
 function checkRecipe(batch: Batch, reportAbout: ReportAbout): void {
   const measured = numberOf(batch, "moisture");
   const place = batch.readings.find(({ test }) => test === "moisture")?.place;
-  const recipe = batch.recipe?.waterKg && recipeFigures(batch)?.moistureOfDampPercent.value;
+  const recipe = batch.recipe?.waterKg && recipeMiddle(batch)?.moistureOfDampPercent;
   if (measured === undefined || recipe === undefined || !place) return;
   if (Math.abs(recipe - measured) <= recipeSlack) return;
   const guess =
@@ -177,7 +177,7 @@ function otherwiseAlike(a: Batch, b: Batch, axis: TrialAxis): boolean {
 const sameBlock = (a: Batch, b: Batch): boolean => plainName(a.block ?? "") === plainName(b.block ?? "");
 
 function axisOf(batch: Batch, axis: TrialAxis): number | undefined {
-  if (axis === "clay") return batch.recipe?.clayKg && recipeFigures(batch)?.clayOfDryMixPercent.value;
+  if (axis === "clay") return batch.recipe?.clayKg && recipeMiddle(batch)?.clayOfDryMixPercent;
   return numberOf(batch, axis);
 }
 

@@ -61,6 +61,12 @@ export function recipeFigures(batch: Batch): RecipeFigures | undefined {
   };
 }
 
+/** The shares of a recipe without their doubt, for checks of many batches. */
+export function recipeMiddle({ recipe }: Pick<Batch, "recipe">): MixShares | undefined {
+  if (!recipe?.sandKg) return undefined;
+  return sharesAt(parts.map((part) => recipe[part]?.value ?? 0));
+}
+
 /** A draw below zero, where a ± is as large as the mass, counts as none. Called for every draw: no closures in it. */
 function sharesAt(values: ArrayLike<number>): MixShares {
   return mixSharesUnchecked({

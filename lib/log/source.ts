@@ -14,7 +14,9 @@ export interface Source {
 /** Lines end at LF, CR LF or a lone CR, so that files from any machine count alike. */
 export function sourceOf(file: string, text: string): Source {
   const lineStarts = [0];
-  for (const end of text.matchAll(/\r\n|\r|\n/g)) lineStarts.push(end.index + end[0].length);
+  if (text.includes("\r")) {
+    for (const end of text.matchAll(/\r\n|\r|\n/g)) lineStarts.push(end.index + end[0].length);
+  } else for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) lineStarts.push(at + 1);
   return { file, text, lineStarts };
 }
 
