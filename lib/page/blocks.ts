@@ -4,7 +4,12 @@ import type { Chart } from "../chart/chart.ts";
 import type { Caution, Finding } from "../finding/finding.ts";
 import type { Issue, Place } from "../issue.ts";
 
-export type Inline = string | { readonly strong: string } | { readonly em: string };
+/** code: what stands in a file, as it is typed. */
+export type Inline =
+  | string
+  | { readonly strong: string }
+  | { readonly em: string }
+  | { readonly code: string };
 export type Text = string | readonly Inline[];
 
 export interface TableColumn {

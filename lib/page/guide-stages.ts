@@ -3,6 +3,7 @@
 import type { StageStanding } from "../finding/guide-held.ts";
 import type { GuideStage } from "../finding/guide-stage.ts";
 import type { Block, Section, TableBlock, Text } from "./blocks.ts";
+import { codePieces } from "./visible.ts";
 
 const marks = { "on record": "●", begun: "◐", "not yet": "○" } as const;
 
@@ -76,12 +77,17 @@ export function guideStageDone(stage: GuideStage, file: string): Block[] {
   return [
     prose("Time: ", stage.takes),
     prose("To own: ", stage.owns),
-    { kind: "list", ordered: true, items: stage.steps },
+    { kind: "list", ordered: true, items: stage.steps.map(withCode) },
     prose("", "Into the log, with your own figures (these are invented):"),
     { kind: "lines", text: stage.lines },
     prose("", "The commands: cards to print, then the page."),
     { kind: "lines", text: guideCommands(stage, file).join("\n") },
   ];
+}
+
+/** Keys of a log, which steps name between back-ticks. */
+function withCode(step: string): Text {
+  return codePieces(step).map(({ words, code }) => (code ? { code: words } : words));
 }
 
 /** The commands of a stage, for a log of that name. */

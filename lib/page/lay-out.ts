@@ -1,5 +1,6 @@
 // A page as the writers may rely on it: sections in their fixed order, cautions first, figures numbered.
 
+import { capital } from "../chart/axis-words.ts";
 import { type Issue, invariant, placeText, type Severity } from "../issue.ts";
 import type {
   Attachment,
@@ -88,7 +89,7 @@ export function layOut(page: Page): LaidPage {
     question: page.question,
     answer: page.answer,
     sections,
-    sources: page.sources,
+    sources: page.sources.map(capital),
     colophon: page.colophon,
     issues,
     errors: issues.filter(({ severity }) => severity === "error"),

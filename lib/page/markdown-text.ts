@@ -33,6 +33,7 @@ export function markdownText(text: Text): string {
   const line = pieces(text)
     .map((piece) => {
       if (typeof piece === "string") return escapeWithin(spaced(piece));
+      if ("code" in piece) return markdownCode(piece.code);
       return "strong" in piece ? marked(piece.strong, "**") : marked(piece.em, "*");
     })
     .join("")

@@ -33,6 +33,7 @@ export function repeatedText(text: Text, sentences: Sentences): Text {
   if (typeof text === "string") return other(text);
   return text.map((piece): Inline => {
     if (typeof piece === "string") return other(piece);
+    if ("code" in piece) return piece;
     return "strong" in piece ? { strong: other(piece.strong) } : { em: other(piece.em) };
   });
 }

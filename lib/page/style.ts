@@ -77,7 +77,7 @@ tbody tr:last-child{border-bottom:1px solid var(--ink)}
 .u,tbody :is(th,td),tfoot :is(th,td){white-space:nowrap}
 .n{text-align:right}
 ${columnRule("n", "text-align:right")}
-${columnRule("t", "white-space:normal")}
+${columnRule("t", "white-space:normal;min-width:var(--words,0)")}
 td>[class^=w]{display:inline-block;white-space:pre;text-align:left}
 .fault{display:inline-block;white-space:normal;font-style:italic;color:var(--quiet);font-size:.9em;max-width:9.5rem}
 ${Array.from({ length: WIDEST_PART }, (_, i) => `.w${i + 1}{min-width:${i + 1}ch}`).join("")}`;
@@ -128,6 +128,7 @@ const DESK = `@media screen and (min-width:900px){.scroll{width:max-content;min-
 const PHONE = `@media screen and (max-width:640px){html{font-size:16px}
 body{padding:1.8rem 1rem 3rem}
 h1{font-size:1.6rem}
+.scroll{--words:13em}
 .finding{display:block}
 .tone{line-height:1.5}
 .figures{gap:1.1rem 2rem}
