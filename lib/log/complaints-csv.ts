@@ -33,7 +33,7 @@ export const commaFigures = issueMessage(
   "log/csv-decimal-commas",
   "error",
   (text: string, better: string, count: string) => ({
-    message: `Figures such as "${text}" have decimal commas (${count} cells), so the file is not read.`,
+    message: `Figures such as "${text}" have decimal commas (${count === "1" ? "one cell" : `${count} cells`}), so the file is not read.`,
     remedy: `Save it from the spreadsheet again with decimal points, as ${better}.`,
   }),
 );
@@ -49,7 +49,7 @@ export const afterQuote = issueMessage("log/csv-after-quote", "error", () => ({
 }));
 
 export const cellCount = issueMessage("log/csv-cell-count", "error", (has: string, wanted: string) => ({
-  message: `This row has ${has} cells, the first row has ${wanted}.`,
+  message: `This row has ${has === "1" ? "one cell" : `${has} cells`}, the first row has ${wanted}.`,
   remedy:
     "Look for a comma too many or too few: a decimal comma parts a figure in two; text with commas needs quotes.",
 }));

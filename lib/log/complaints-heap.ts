@@ -24,7 +24,7 @@ export const moreWeighedThanThere = issueMessage(
   "log/more-weighed-than-there",
   "error",
   (weighed: string, count: string) => ({
-    message: `${weighed} buckets were weighed, but the heap is ${count} buckets in all.`,
+    message: `${weighed} buckets were weighed, but the heap is ${count === "1" ? "one bucket" : `${count} buckets`} in all.`,
     remedy: "Write all buckets of the heap as `buckets`, those that were weighed among them.",
   }),
 );
