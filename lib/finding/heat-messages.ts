@@ -9,7 +9,7 @@ export const burntSand = findingMessage(
     text: `${range} of sand loses its clay for each ${metal}, with ${clay}${clayPerKg}.${soFar}`,
     because: [
       "The range is wide because it hangs on the temperature at which a clay counts as burnt. Only your own record of rebonding narrows it.",
-      "Partly burnt sand counts by its share; cores, corners and thin walls of sand burn more, early shake-out and damp sand less.",
+      "Partly burnt sand counts by its share; cores, corners and thin walls of sand burn more, early shake-out and damp sand less, which is no reason for either.",
     ],
     formula:
       "burnt clay = f × live clay/100 × metal; f is the wear factor read as kg of sand per kg of metal",

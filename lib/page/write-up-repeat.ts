@@ -38,7 +38,7 @@ export function repeatTable(
           head: capital(test),
           ...(named === "" ? {} : { unit: named }),
           ...(named === unit ? {} : { dataUnit: unit }),
-          align: "text",
+          align: "number",
         };
       }),
     ],

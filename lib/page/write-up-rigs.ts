@@ -95,7 +95,7 @@ function scaleTable(scales: readonly Scale[], system: UnitSystem): TableBlock {
     columns: [
       { head: "Scale", align: "text" },
       { head: "Reads to", ...weighed, align: "number" },
-      { head: "Within, by known weights", ...weighed, align: "text" },
+      { head: "Within, by known weights", ...weighed, align: "number" },
     ],
     rows: scales.map(({ name, stepG, withinG }) => [
       name,
