@@ -68,6 +68,8 @@ export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">)
         return offset >= place.offset && offset <= place.offset + Math.max(0, (place.length ?? 0) - 1);
       }),
     tried: (path) => {
+      // Asked of every cell of a page; mostly nothing is tried.
+      if (session.whatIfs.length === 0) return undefined;
       const node = places().get(path);
       return (
         node &&

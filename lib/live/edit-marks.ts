@@ -46,7 +46,7 @@ export function pageMarks(bench: Bench, main: HTMLElement): Marks {
     const changed = new Map(bench.changes().map((change) => [pathKey(change.path), change]));
     for (const cell of main.querySelectorAll<HTMLElement>("[data-at]")) {
       const path = paths.get(cell);
-      const change = path && changed.get(pathKey(path));
+      const change = path && changed.size > 0 ? changed.get(pathKey(path)) : undefined;
       const tried = path && bench.tried(path);
       cell.classList.toggle("live-changed", change !== undefined);
       cell.classList.toggle("live-tried", tried !== undefined);

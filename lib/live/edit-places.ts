@@ -2,7 +2,7 @@
 
 import type { Place } from "../issue.ts";
 import type { LogPath } from "../log/edit-types.ts";
-import { logOutline } from "../log/outline.ts";
+import { outliner } from "../log/outline.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import type { LogText } from "../log/types.ts";
 import { shiftedOutline } from "./edit-shift.ts";
@@ -17,6 +17,9 @@ export interface LogPlaces {
 export const pathKey = (path: LogPath): string => JSON.stringify(path);
 
 const known = new WeakMap<readonly LogText[], LogPlaces>();
+
+/** Remembers the last log alone: where an edit is more than one plain value, only what changed is parsed. */
+const logOutline = outliner();
 
 /** Worked out once for each list of texts. */
 export function logPlaces(texts: readonly LogText[]): LogPlaces {

@@ -12,6 +12,11 @@ import { rowsTable } from "./panel-rows.ts";
 /** Lines that stand before the sections: title, founder, metal. */
 const ABOUT = "About this log";
 
+/** Entries of a long section that are shown at once; the last ones, where new ones come. */
+const SHOWN = 40;
+/** Up to here all are shown. */
+const MANY = 100;
+
 type Group = Extract<OutlineNode, { kind: "group" }>;
 
 export function outlineParts(bench: Bench, folds: Folds, redraw: () => void): HTMLElement[] {
@@ -42,8 +47,21 @@ function partOf(bench: Bench, node: OutlineNode, folds: Folds, redraw: () => voi
 function groupParts(bench: Bench, node: Group, folds: Folds, redraw: () => void): HTMLElement[] {
   const { parts, path, label } = node;
   const entries = parts.length > 0 && parts.every(({ kind }) => kind === "group");
+  const key = pathKey(path);
+  const count = folds.rows.get(key) ?? SHOWN;
+  const from = parts.length > MANY ? Math.max(0, parts.length - count) : 0;
+  // What was opened stays in sight, wherever it stands.
+  const before = parts.slice(0, from).filter((part) => folds.open.has(pathKey(part.path)));
   return [
-    ...parts.map((part) => partOf(bench, part, folds, redraw)),
+    ...(from > 0
+      ? [
+          button(`Show ${Math.min(from, SHOWN)} before these`, () => {
+            folds.rows.set(key, count + SHOWN);
+            redraw();
+          }),
+        ]
+      : []),
+    ...[...before, ...parts.slice(from)].map((part) => partOf(bench, part, folds, redraw)),
     entries
       ? entryForm(bench, folds, path, label, parts as Group[])
       : lineForm(bench, folds, path, `a line to ${label}`),

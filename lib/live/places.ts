@@ -29,7 +29,9 @@ export function carryMarks(page: ParentNode, splices: readonly Splice[]): void {
   for (const element of page.querySelectorAll<HTMLElement>("[data-at]")) {
     const place = placeOfMark(element.dataset.at ?? "");
     const now = place && carried(place, splices);
-    if (now) element.dataset.at = markOf(now);
-    else element.removeAttribute("data-at");
+    if (now) {
+      const mark = markOf(now);
+      if (mark !== element.dataset.at) element.dataset.at = mark;
+    } else element.removeAttribute("data-at");
   }
 }

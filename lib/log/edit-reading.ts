@@ -4,6 +4,7 @@ import { checkDepth, checkText } from "./check-text.ts";
 import { evenTabs } from "./even-tabs.ts";
 import type { LogNode } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
+import type { PieceMemory } from "./parse-pieces.ts";
 import { relocated } from "./relocated.ts";
 import { sandBlocks } from "./sand-blocks.ts";
 import { sourceOf } from "./source.ts";
@@ -15,14 +16,14 @@ export interface Reading {
   readonly codes: readonly string[];
 }
 
-/** Undefined where the text is none that can be read. */
-export function readingOf(name: string, text: string): Reading | undefined {
+/** Undefined where the text is none that can be read. memory: of the text before an edit. */
+export function readingOf(name: string, text: string, memory?: PieceMemory): Reading | undefined {
   const typed = sourceOf(name, text);
   const codes: string[] = [];
   const report = ({ code }: { readonly code: string }) => codes.push(code);
   if (!checkText(typed, report) || !checkDepth(typed, report)) return undefined;
   const { source, complaints, asTyped } = evenTabs(typed);
-  const parsed = parseLog(source, sandBlocks(source));
+  const parsed = parseLog(source, sandBlocks(source), memory);
   for (const { complaint } of [...complaints, ...parsed.complaints]) report(complaint);
   return { text, root: source === typed ? parsed.root : relocated(parsed.root, asTyped), codes };
 }

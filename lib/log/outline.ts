@@ -7,6 +7,7 @@ import type { LogNode } from "./node.ts";
 import { csvOutline } from "./outline-csv.ts";
 import type { OutlineNode } from "./outline-node.ts";
 import { asRows, type Outlined } from "./outline-rows.ts";
+import { type PieceMemory, pieceMemory } from "./parse-pieces.ts";
 import type { LogText } from "./types.ts";
 
 /**
@@ -20,8 +21,18 @@ import type { LogText } from "./types.ts";
  *     // [{ kind: "group", path: ["heap"], label: "heap", parts: [{ kind: "value", label: "mass", text: "120 kg" … }] … }]
  */
 export function logOutline(texts: readonly LogText[]): readonly OutlineNode[] {
+  return outlineWith(texts);
+}
+
+/** logOutline for one list of texts after the other, each an edit of the one before. */
+export function outliner(): typeof logOutline {
+  const memory = pieceMemory();
+  return (texts) => outlineWith(texts, memory);
+}
+
+function outlineWith(texts: readonly LogText[], memory?: PieceMemory): readonly OutlineNode[] {
   const [log, ...files] = texts;
-  const reading = log && readingOf(log.name, log.text);
+  const reading = log && readingOf(log.name, log.text, memory);
   const outlined: Outlined = (node, path, label, place) => {
     if (node.kind === "text") return { kind: "value", path, label, text: node.text, place: node.place };
     if (node.kind === "empty")
