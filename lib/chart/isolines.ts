@@ -67,7 +67,11 @@ function cellPieces(grid: Grid, level: number, column: number, row: number): [Ed
     valueAt(grid, column + 1, row),
     valueAt(grid, column + 1, row + 1),
     valueAt(grid, column, row + 1),
-  ];
+  ] as const;
+  // Through nearly all cells no ring passes.
+  const isAbove = corners[0] >= level;
+  if (corners[1] >= level === isAbove && corners[2] >= level === isAbove && corners[3] >= level === isAbove)
+    return [];
   const above = corners.map((value) => value >= level);
   const sides: Edge[] = [
     { column, row, down: false },

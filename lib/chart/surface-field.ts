@@ -80,14 +80,26 @@ export function surfaceField(input: SurfaceChartInput): SurfaceField {
       const [px, py] = [linearScale([0, columns - 1], width), linearScale([0, rows - 1], height)];
       return ring.map((point) => ({ px: px(point.x), py: py(point.y) }));
     };
+  // For every width once: rings stand in steps of the grid.
+  const ringsKnown = new Map<number, readonly Ring[]>();
+  const ringsAt = (level: number): readonly Ring[] => {
+    const rings = ringsKnown.get(level) ?? ringsAbove(means, level);
+    ringsKnown.set(level, rings);
+    return rings;
+  };
+  let outlineKnown: readonly Ring[] | undefined;
+  const outlineOf = (): readonly Ring[] => {
+    outlineKnown ??= ringsAbove(known, 0.5, crossing);
+    return outlineKnown;
+  };
   return {
     xDomain,
     otherDomain,
     levels: levelsIn(span),
     places,
     tried,
-    rings: (level, box) => ringsAbove(means, level).map(inPx(box)),
-    outline: (box) => ringsAbove(known, 0.5, crossing).map(inPx(box)),
+    rings: (level, box) => ringsAt(level).map(inPx(box)),
+    outline: (box) => outlineOf().map(inPx(box)),
   };
 }
 
