@@ -23,6 +23,9 @@ const demos = readdirSync(demo, { recursive: true, encoding: "utf8" })
     return [text, Object.fromEntries(beside)];
   });
 
+/** Many more edits where DEMOS=all. */
+const all = process.env.DEMOS === "all";
+
 /** What founders type, and what YAML takes for more than a text. */
 const typed = fc.oneof(
   fc.constantFrom(
@@ -95,7 +98,7 @@ test("every demo log, through edits of any kind, one after the other", () => {
       }
       expectSame(read, text, files);
     }),
-    { numRuns: 40, seed: 1 },
+    { numRuns: all ? 300 : 10, seed: 1 },
   );
 });
 
@@ -107,7 +110,7 @@ test("a log of many batches, through edits of any kind and the way back", () => 
       expectSame(read, edits.reduce(edited, text), {});
       expectSame(read, text, {});
     }),
-    { numRuns: 40, seed: 2 },
+    { numRuns: all ? 300 : 20, seed: 2 },
   );
 });
 
