@@ -1,5 +1,6 @@
 // What a trial's page says of curves, aim, dose and chance, against the laws that its batches follow.
 
+import { tubeAim } from "../../lib/finding/tube-aim.ts";
 import type { WaterNow } from "../../lib/finding/water-now.ts";
 import { waterNeedKg } from "../../lib/sand/water-to-add.ts";
 import { gridOver } from "../../lib/trial/aim.ts";
@@ -63,6 +64,9 @@ export function noteTrial({ note, noteChance, random, report, laws, bench }: Tri
   const grid = gridOver(from, to, 320);
   const truth = bestPlace(aimed, grid, (k, row) => own[k]!.mean(grid[row]!));
   note("aim", plain(aim.low, aim.high), truth);
+  const tube = tubeAim(report);
+  const rises = laws.find(({ name }) => name === "compactability");
+  if (tube && rises) note("aim by the tube", plain(tube.low, tube.high), rises.mean(truth));
   return truth;
 }
 
@@ -92,8 +96,8 @@ export function noteDoses({ note, noteChance, doses, last, compactability, aim }
       plain(all.low, all.high, atLeast),
       per10.verdict === "too wet" ? -need : need,
     );
-    if (per10.verdict === "add" && !atLeast)
-      noteChance(`first dose by ${by} is not too much`, 90, per10.nowKg <= need);
+    // Of sand that wants water, whatever the page says of it: those told to add alone are more often those misjudged.
+    if (need > 0 && !atLeast) noteChance(`first dose by ${by} is not too much`, 90, per10.nowKg <= need);
   }
 }
 

@@ -26,7 +26,7 @@ export function moistureTrialOfTheYear(random: Seeded, founder: number, { note, 
   const count = random.pick([5, 7, 9, 12]);
   const laws = truthsFor(random, random.pick(truthKinds));
   const clayPercent = random.uniform(7, 11);
-  const clayTyped = `${Math.round(clayPercent + random.uniform(-0.5, 0.5))} % ± 1 %`;
+  const clayTyped = `${(clayPercent + random.uniform(-1, 1)).toFixed(1)} % ± 1 %`;
   const sandPercent = random.uniform(0, 0.6);
   const days = count >= 6 ? random.integer(1, count >= 9 ? 3 : 2) : 1;
   const offsets = laws.map(({ batchSd }) => {
