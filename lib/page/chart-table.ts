@@ -106,8 +106,14 @@ function decimalsOf(values: readonly number[]): number {
   if (values.every(Number.isInteger) || sizes.length === 0) return 0;
   const power = (size: number) => Math.floor(Math.log10(size));
   const wanted = Math.max(3 - power(Math.max(...sizes)), -power(Math.min(...sizes)));
-  const needed = Math.max(...values.map((value) => decimalsIn(Number(value.toPrecision(10)))));
-  return Math.min(6, Math.max(0, Math.min(wanted, needed)));
+  const most = Math.min(6, Math.max(0, wanted));
+  // A chart's table may hold thousands of numbers, of which the first mostly needs them all.
+  let needed = 0;
+  for (const value of values) {
+    if (needed >= most) return most;
+    needed = Math.max(needed, decimalsIn(Number(value.toPrecision(10))));
+  }
+  return Math.min(most, needed);
 }
 
 function decimalsIn(value: number): number {

@@ -6,6 +6,7 @@ import type { Inline, Text } from "./blocks.ts";
 // separators; tag characters. Joiners (U+200C, U+200D) stay: scripts and emoji need them.
 const HIDDEN =
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|[\u{e0000}-\u{e007f}]/gu;
+const PLAIN = /^[\t\n\r -~]*$/;
 const LONE_SURROGATE = /\p{Surrogate}/gu;
 
 /** A character that would not be seen, as a code that is: "⟨U+202E⟩". */
@@ -19,6 +20,8 @@ function code(character: string): string {
  * @example visible("No.\u202e40")  // "No.⟨U+202E⟩40"
  */
 export function visible(text: string): string {
+  // Most of what a page and its drawings say, a thousand times over.
+  if (PLAIN.test(text)) return text;
   return text.replace(LONE_SURROGATE, "\ufffd").replace(HIDDEN, code);
 }
 
