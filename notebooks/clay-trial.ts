@@ -53,7 +53,7 @@ export default notebook(
         },
         { ...data, blocks: [...data.blocks, ...recipeShares(report.shown)] },
         withoutNextChart(trialResult(report, units)),
-        trialBond(report.rows, log),
+        trialBond(report.shown, log),
         typical(report, log, units),
         {
           role: "result",

@@ -11,6 +11,7 @@ import {
   findingBlocks,
   handChart,
   inShownUnit,
+  keptOutAnswer,
   type Log,
   notebook,
   printFigure,
@@ -36,15 +37,22 @@ export default notebook(
   "Home rigs",
   (log) => {
     const { figures: rows, pooled, issues } = batchFigures(log);
+    // What is left out is shown and teaches nothing of the rigs.
+    const counted = rows.filter(({ batch }) => !batch.keptOut);
     const units = shownUnits(log);
     const report = trialReport(log);
     const water = waterFindings(report, log, units);
-    const standing = trialStanding(rows, log, { units, gfn: report.gfn });
+    const standing = trialStanding(counted, log, { units, gfn: report.gfn });
     const data = trialData(rows, units);
+    const without = keptOutAnswer(report);
     return {
       title: log.title ? `Home rigs: ${log.title}` : "Home rigs",
       question: "What do the readings come to in the trade's numbers, and how well do the rigs repeat?",
-      answer: [...answer(rows, units), ...water.map(({ text }) => text)],
+      answer: [
+        ...answer(counted, units),
+        ...water.map(({ text }) => text),
+        ...(without ? [without.text] : []),
+      ],
       sections: [
         {
           role: "cautions",
@@ -52,20 +60,20 @@ export default notebook(
           blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
         },
         { ...data, blocks: [...data.blocks, ...recipeShares(rows)] },
-        result(rows, pooled, log, units),
+        result(counted, pooled, log, units),
         trialBond(rows, log),
         {
           role: "findings",
           title: "What the figures say",
           blocks: [
-            ...findingBlocks([...water, ...standing.findings, ...rigFindings(rows)]),
+            ...findingBlocks([...water, ...standing.findings, ...rigFindings(counted)]),
             ...standing.blocks,
           ],
         },
         {
           role: "next",
           title: "What to do next",
-          blocks: [{ kind: "list", items: nextSteps(rows, pooled) }],
+          blocks: [{ kind: "list", items: nextSteps(counted, pooled) }],
         },
       ],
       sources: [...new Set([...water.flatMap(({ source }) => source ?? []), ...standing.sources])],

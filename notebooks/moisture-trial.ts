@@ -52,7 +52,7 @@ export default notebook(
         },
         withShares(trialData(shown, units), shown),
         withTypical(report, trialResult(report, units)),
-        trialBond(rows, log),
+        trialBond(shown, log),
         {
           role: "findings",
           title: "What the figures say",

@@ -8,6 +8,7 @@ import { controlKey } from "./control-keys.ts";
 import {
   baseLayer,
   changeLayer,
+  crossLayer,
   eventLanePx,
   eventLayers,
   labelRoom,
@@ -66,16 +67,26 @@ export function controlChart(input: ControlInput): Chart {
         { name: "step from the one before", ...unit },
         { name: "signal" },
       ],
-      rows: input.points.map((point, i) => [
-        dateText(point.day),
-        cell(point.value),
-        cell(point.low),
-        cell(point.high),
-        point.judged && input.points[i - 1]?.judged
-          ? cell(Math.abs(point.value - input.points[i - 1]!.value))
-          : null,
-        point.signal ? "yes" : "",
-      ]),
+      rows: [
+        ...input.points.map((point, i) => [
+          dateText(point.day),
+          cell(point.value),
+          cell(point.low),
+          cell(point.high),
+          point.judged && input.points[i - 1]?.judged
+            ? cell(Math.abs(point.value - input.points[i - 1]!.value))
+            : null,
+          point.signal ? "yes" : "",
+        ]),
+        ...(input.leftOut ?? []).map(({ day, value, low, high }) => [
+          dateText(day),
+          cell(value),
+          cell(low),
+          cell(high),
+          null,
+          "left out",
+        ]),
+      ],
     },
   };
 }
@@ -131,6 +142,7 @@ function spec(
     ...eventLayers(input, limits ? [plot, lower] : [plot], x),
     ...(limits ? limitLayers(input, plot, lower, x) : []),
     ...valueLayers(points, plot, x),
+    crossLayer(input, plot, x),
     ...(limits ? stepLayers(steps, lower, x) : []),
     titleWords("title-1", title, left, titleTop),
     limits ? titleWords("title-2", stepTitle, left, stepTop) : undefined,
@@ -149,8 +161,8 @@ function spec(
   ]);
 }
 
-function valueDomain({ points, limits }: ControlInput): [number, number] {
-  const must = points.flatMap(({ value }) => [value]);
+function valueDomain({ points, limits, leftOut = [] }: ControlInput): [number, number] {
+  const must = [...points, ...leftOut].flatMap(({ value }) => [value]);
   const may = points.flatMap(({ low, high }) => [low, high]);
   const lines = limits ? [limits.upper, limits.lower] : [];
   return axisDomain(
@@ -160,8 +172,8 @@ function valueDomain({ points, limits }: ControlInput): [number, number] {
   );
 }
 
-function dayDomain({ points, events = [], pours = [] }: ControlInput): [number, number] {
-  const days = [...points, ...events].map(({ day }) => day).concat(pours);
+function dayDomain({ points, leftOut = [], events = [], pours = [] }: ControlInput): [number, number] {
+  const days = [...points, ...leftOut, ...events].map(({ day }) => day).concat(pours);
   if (days.length === 0) return [0, 1];
   const [first, last] = [Math.min(...days), Math.max(...days)];
   const air = Math.max(1, (last - first) * 0.02);

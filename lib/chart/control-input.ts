@@ -35,6 +35,8 @@ export interface ControlInput extends Omit<AxisName, "title"> {
   readonly property: string;
   /** By day. */
   readonly points: readonly DayPoint[];
+  /** Shown crossed, and in no figure that the chart tells. */
+  readonly leftOut?: readonly DayPoint[];
   readonly limits?: ControlLimits;
   readonly events?: readonly { readonly day: number; readonly letter: string }[];
   /** Days. */
@@ -67,7 +69,7 @@ export function controlCaption({ limits, points }: ControlInput, axis: AxisName)
 }
 
 export function controlAlt(
-  { points, limits, events = [], change }: ControlInput,
+  { points, limits, events = [], change, leftOut = [] }: ControlInput,
   axis: AxisName,
   decimals: number,
   missing: number,
@@ -89,6 +91,7 @@ export function controlAlt(
     ...(change
       ? [`A change is suggested between ${dateText(change.low)} and ${dateText(change.high)}.`]
       : []),
+    ...(leftOut.length > 0 ? [`${leftOut.length} left out by the log, crossed.`] : []),
     ...(missing > 0 ? [`${missing} without a figure are left out.`] : []),
   ].join(" ");
 }

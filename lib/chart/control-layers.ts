@@ -131,6 +131,19 @@ export function valueLayers(points: readonly DayPoint[], plot: Plot, x: Scale) {
   ];
 }
 
+/** What the log leaves out. */
+export function crossLayer({ leftOut = [] }: ControlInput, plot: Plot, x: Scale): Layer | undefined {
+  if (leftOut.length === 0) return undefined;
+  const crosses = leftOut.flatMap(({ day, value }): Stroke[] => {
+    const [px, py] = [x(day), plot.y(value)];
+    return [
+      { px: px - 4, py: py - 4, px2: px + 4, py2: py + 4 },
+      { px: px - 4, py: py + 4, px2: px + 4, py2: py - 4 },
+    ];
+  });
+  return strokes("left-out", crosses, { color: colours.quiet, strokeWidth: 1.6 });
+}
+
 export function stepLayers(steps: readonly Step[], plot: Plot, x: Scale) {
   const bars: Stroke[] = steps.map(({ day, step }) => ({
     px: x(day),

@@ -13,14 +13,14 @@ export type BatchColumns = { readonly batch: FigureColumn<string> } & {
 };
 
 /**
- * A row for each batch that can be used, in the log's order: its name, and the figure of each test by the method that
+ * A row for each batch that can be used and that the log does not leave out, in the log's order: its name, and the figure of each test by the method that
  * most batches of the log use, undefined where it was not tested. Units as in testFigure; the ± is that of batchFigures.
  * @example
  * const { value: log } = readLog("format: 1\nbatches: { W1: { moisture: 3.2 % ± 0.1 % }, W2: {} }", { name: "log.yaml" });
  * batchColumns(log).moisture.values.map((one) => one?.value) // [3.2, undefined]
  */
 export function batchColumns(log: Pick<Log, "batches">): BatchColumns {
-  const rows = batchFigures(log).figures;
+  const rows = batchFigures(log).figures.filter(({ batch }) => !batch.keptOut);
   const column = (test: TestName): FigureColumn<Spread | undefined> => {
     const { unit } = workedUnits[test];
     return {

@@ -81,7 +81,7 @@ function common(
   series: DiarySeries,
   report: ControlReport,
   units: ShownUnits,
-): Pick<ControlInput, "name" | "property" | "unit" | "basis" | "events" | "pours"> {
+): Pick<ControlInput, "name" | "property" | "unit" | "basis" | "events" | "pours" | "leftOut"> {
   const [unit, basis] = shownUnit(series.unit, systemOf(series, units)).split(" of ");
   return {
     name: fileStem(`diary ${nameOf(series)}`),
@@ -90,6 +90,7 @@ function common(
     ...(basis === undefined ? {} : { basis }),
     events: diaryLetters(report),
     pours: report.pours.map(({ day }) => day),
+    leftOut: series.keptOut.map((value) => pointOf(value, convert(series, units))),
   };
 }
 

@@ -20,15 +20,15 @@ export function diaryData(report: ControlReport, units: ShownUnits): Section {
   return {
     role: "data",
     title: "What happened, and what was tested",
-    blocks: [...(events ? [events] : []), ...valuesTable(report, units)],
+    blocks: [...(events ? [events] : []), ...valuesTable(report, units), ...leftOutBlocks(report)],
   };
 }
 
 /** Newest first: what is looked for is the last test. Tests that most days lack stand in a table of their own. */
 function valuesTable({ diary }: ControlReport, units: ShownUnits): Block[] {
   const { series, batches } = diary;
-  const days = new Set(series.flatMap(({ values }) => values.map(({ date }) => date)));
-  const often = (one: DiarySeries): boolean => 2 * one.values.length >= days.size;
+  const days = new Set(series.flatMap((one) => valuesOf(one).map(({ date }) => date)));
+  const often = (one: DiarySeries): boolean => 2 * valuesOf(one).length >= days.size;
   const table = (name: string, caption: string, some: readonly DiarySeries[]): Block[] => {
     if (some.length === 0) return [];
     const columns = [
@@ -50,11 +50,27 @@ function valuesTable({ diary }: ControlReport, units: ShownUnits): Block[] {
   ];
 }
 
+const valuesOf = ({ values, keptOut }: DiarySeries): readonly DiaryValue[] => [...values, ...keptOut];
+
+/** What the log leaves out, and why, each batch once. */
+function leftOutBlocks({ diary }: ControlReport): Block[] {
+  const all = diary.series.flatMap(({ keptOut }) => keptOut);
+  const lines = [...new Set(all.map(({ name, date, keptOut }) => `${name}, ${date}: ${keptOut}`))];
+  if (lines.length === 0) return [];
+  return [
+    {
+      kind: "prose",
+      text: "Left out of every mean, limit and signal by the log, and shown all the same, marked “left out” in the tables and crossed in the charts:",
+    },
+    { kind: "list", items: lines },
+  ];
+}
+
 /** A row for each day on which one of them was tested, and for each test of that day. */
 function rowsOf(series: readonly DiarySeries[], units: ShownUnits): TableRow[] {
-  const days = [...new Set(series.flatMap(({ values }) => values.map(({ date }) => date)))].sort().reverse();
+  const days = [...new Set(series.flatMap((one) => valuesOf(one).map(({ date }) => date)))].sort().reverse();
   return days.flatMap((date) => {
-    const own = series.map(({ values }) => values.filter((value) => value.date === date));
+    const own = series.map((one) => valuesOf(one).filter((value) => value.date === date));
     const count = Math.max(...own.map(({ length }) => length));
     return Array.from({ length: count }, (_, k) => [
       date,
@@ -84,15 +100,16 @@ function columnOf(
 
 function valueCell(one: DiaryValue | undefined, series: DiarySeries, units: ShownUnits): TableCell | string {
   if (!one) return "";
+  const out = one.keptOut === undefined ? "" : " (left out)";
   const { low, high } = endsOf(one.spread);
   const shown = figureInShownUnit({ value: one.value, low, high }, series.unit, systemOf(series, units));
   if (!(shown.low < shown.high))
-    return { text: `${Number(shown.value.toPrecision(4))} (± not known)`, number: one.value };
+    return { text: `${Number(shown.value.toPrecision(4))} (± not known)${out}`, number: one.value };
   const { text } = printFigure({
     value: shown.value,
     low: Math.min(shown.low, shown.value),
     high: Math.max(shown.high, shown.value),
     atLeast: one.missing.length > 0,
   });
-  return { text, number: one.value };
+  return { text: `${text}${out}`, number: one.value };
 }

@@ -8,6 +8,7 @@ import type { Log } from "../log/types.ts";
 import { printFigure } from "../quantity/print.ts";
 import type { Block, Section, TableCell, TableColumn, Text } from "./blocks.ts";
 import { bondFormulas } from "./bond-formulas.ts";
+import { markedName } from "./trial-data.ts";
 
 type Part = "waterPerClay" | "available" | "working" | "mulling" | "equilibrium" | "moistureAbove";
 const parts: readonly (readonly [Part, TableColumn, string])[] = [
@@ -29,18 +30,21 @@ const parts: readonly (readonly [Part, TableColumn, string])[] = [
 
 /**
  * Water per clay, available and working bond, and equilibrium moisture of each batch, with the ± of readings and
- * relations, which clay is meant, and why a figure is missing; mulling efficiency where a reference was mulled. The
- * section is empty where no batch has a figure and none could have one (no clay known and nothing tested).
+ * relations, which clay is meant, and why a figure is missing; mulling efficiency where a reference was mulled. A batch
+ * that the log leaves out stands in the table, marked, and takes no part in what is said of all. The section is empty
+ * where no batch has a figure and none could have one (no clay known and nothing tested).
  * @example trialBond(batchFigures(log).figures, log).title
  */
 export function trialBond(rows: readonly BatchFigures[], log: Log): Section {
   const found = rows.map((row) => bondFigures(row, log.bond));
+  const counted = rows.filter(({ batch }) => !batch.keptOut);
+  const inAll = found.filter((_, i) => !rows[i]!.batch.keptOut);
   const used = parts.filter(([part]) => found.some((one) => "figure" in one[part]));
   const blocks: Block[] = [];
   const names = rows.map(({ batch }) => batch.name);
   if (used.length > 0) {
     blocks.push(
-      { kind: "prose", text: lead(found, used.length) },
+      { kind: "prose", text: lead(inAll, used.length) },
       {
         kind: "table",
         name: "bond",
@@ -50,13 +54,13 @@ export function trialBond(rows: readonly BatchFigures[], log: Log): Section {
           { head: "Batch", align: "text" },
           ...used.map(([part, column]) => ({ ...column, ...bondFormulas[part] })),
         ],
-        rows: found.map((one) => [one.batch, ...used.map(([part]) => cell(one[part], part))]),
+        rows: found.map((one, i) => [markedName(rows[i]!), ...used.map(([part]) => cell(one[part], part))]),
       },
     );
     blocks.push({
       kind: "fold",
       summary: "What these figures mean, and where there is none",
-      blocks: [{ kind: "list", items: notes(found, names, rows, log) }],
+      blocks: [{ kind: "list", items: notes(inAll, names, counted, log) }],
     });
   }
   return { role: "result", title: "State of the bond", blocks };

@@ -75,7 +75,7 @@ export function trialData(
 }
 
 /** A batch that the log leaves out says so beside its name. */
-const markedName = ({ batch: { name, keptOut } }: Pick<BatchFigures, "batch">): string =>
+export const markedName = ({ batch: { name, keptOut } }: Pick<BatchFigures, "batch">): string =>
   keptOut ? `${name} (left out)` : name;
 
 function testColumn(test: TestName, rows: readonly BatchFigures[], units: ShownUnits): TableColumn {

@@ -26,6 +26,8 @@ export interface DiaryValue {
   /** What the ± does not hold: with any, it is "at least". */
   readonly missing: readonly string[];
   readonly rig?: string;
+  /** The reason why the log leaves its batch out: such a value is shown and is in no mean and no limit. */
+  readonly keptOut?: string;
 }
 
 export interface DiarySeries {
@@ -38,6 +40,8 @@ export interface DiarySeries {
   readonly test?: TestName;
   /** By day; those of one day by their order, else as they stand. */
   readonly values: readonly DiaryValue[];
+  /** Those of batches that the log leaves out, by day. */
+  readonly keptOut: readonly DiaryValue[];
 }
 
 export interface Diary {
@@ -73,7 +77,8 @@ const benchTests: readonly TestName[] = [
 /**
  * The values of a heap's diary. From batches with a date that were not made up by weight, from states as measured, from
  * tests between pours, and from washed sievings of used sand. Methods are never mixed: moisture by oven is one series,
- * moisture by a method that is not said another. A value that stands twice for one day counts once.
+ * moisture by a method that is not said another. A value that stands twice for one day counts once. A batch that the log
+ * leaves out has its values beside the others, in no mean and no limit; a test that only such batches have is no series.
  * @example diaryOf(log).series.map(({ name }) => name)
  */
 export function diaryOf(log: Log): Diary {
@@ -81,7 +86,7 @@ export function diaryOf(log: Log): Diary {
   const madeUp = figures.filter(({ batch }) => batch.recipe);
   const own = figures.filter(({ batch }) => !batch.recipe);
   const dated = own.filter(({ batch }) => batch.date !== undefined);
-  const main = mainKinds(log.batches.filter(({ usable }) => usable));
+  const main = mainKinds(log.batches.filter(({ usable, keptOut }) => usable && !keptOut));
   const states: readonly (HeapState & { readonly date: string })[] = [
     ...log.measured,
     ...log.events.flatMap((event) => (event.kind === "tested" ? [{ ...event.state, date: event.date }] : [])),
@@ -122,7 +127,8 @@ function seriesOf(all: readonly Found[]): DiarySeries[] {
     .map(([...found]): DiarySeries => {
       const { property, method, unit } = found[0]!;
       const test = benchTests.find((one) => one === property);
-      const values = found.toSorted((a, b) => a.day - b.day || a.order - b.order);
+      const inOrder = found.toSorted((a, b) => a.day - b.day || a.order - b.order);
+      const values = inOrder.filter(({ keptOut }) => keptOut === undefined);
       return {
         property,
         unit,
@@ -131,8 +137,10 @@ function seriesOf(all: readonly Found[]): DiarySeries[] {
         values: values
           .filter((one, i) => !values.slice(0, i).some((before) => isTwice(one, before)))
           .map(plain),
+        keptOut: inOrder.filter(({ keptOut }) => keptOut !== undefined).map(plain),
       };
     })
+    .filter(({ values }) => values.length > 0)
     .sort((a, b) => place(a) - place(b) || b.values.length - a.values.length);
 }
 
@@ -163,6 +171,7 @@ function ofBatch(
     spread: one.spread,
     missing: one.missing,
     ...(one.rig === undefined ? {} : { rig: one.rig }),
+    ...(batch.keptOut ? { keptOut: batch.keptOut.why } : {}),
   });
   const followed = ({ test }: BatchFigure): boolean => benchTests.includes(test);
   return [
