@@ -2,7 +2,6 @@
 // HONESTY=n founders, 2,000 unless given. Parts as tests/honesty/run.ts names them, and "fine": the moisture trial by
 // number of batches and kind of truth; all unless named. A part's table is printed as soon as it is there.
 
-import { ledger } from "../honesty/ledger.ts";
 import { foundersYears, type PartName, partNames } from "../honesty/run.ts";
 import { ledgerTable, tableHead } from "../honesty/table.ts";
 import { fineTables } from "./honesty-fine.ts";
@@ -24,7 +23,7 @@ console.log(
 console.log(tableHead());
 for (const part of partNames.filter(wanted)) {
   const before = process.cpuUsage();
-  const into = foundersYears(part, founders, 1, ledger());
+  const into = foundersYears(part, founders);
   const { user, system } = process.cpuUsage(before);
   console.log(ledgerTable(into));
   console.error(`${part}: ${((user + system) / 1000 / founders).toFixed(0)} ms of processor a founder`);

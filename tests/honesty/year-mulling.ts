@@ -39,25 +39,22 @@ export function mullingOfTheYear(random: Seeded, founder: number, { note }: Ledg
     const put = (figure: string, ends: { low: number; high: number } | undefined, truth: number): void =>
       note({ founder, notebook, figure, ends: ends && { ...ends, atLeast: false }, truth });
     put("full bond", fullBond, full);
-    for (const time of times) {
-      const left = 1 - time.sharePercent / 100;
-      // Sand that was that far along when mulling began needs no time at all.
-      put(
-        `minutes to ${time.sharePercent} %`,
-        time,
-        Math.max(0, -tau * Math.log((left * full) / (full - start))),
-      );
-    }
+    for (const time of times)
+      put(`minutes to ${time.sharePercent} %`, time, minutesTo({ full, start, tau }, time.sharePercent));
   });
-  for (const { difference } of report.comparisons as readonly {
-    difference?: { low: number; high: number };
-  }[])
-    if (difference)
-      note({
-        founder,
-        notebook,
-        figure: "one way against another",
-        ends: { ...difference, atLeast: false },
-        truth: Number.NaN,
-      });
+  for (const { slower, quicker, sharePercent, times } of report.comparisons) {
+    const [long, short] = [slower, quicker].map((name) =>
+      minutesTo(ways.find((way) => way.name === name)!, sharePercent),
+    );
+    const ends = { low: times.low, high: times.high, atLeast: false };
+    note({ founder, notebook, figure: "one way's minutes over another's", ends, truth: long! / short! });
+  }
+}
+
+/** Sand that was that far along when mulling began needs no time at all. */
+function minutesTo(
+  { start, full, tau }: { start: number; full: number; tau: number },
+  sharePercent: number,
+): number {
+  return Math.max(0, -tau * Math.log(((1 - sharePercent / 100) * full) / (full - start)));
 }
