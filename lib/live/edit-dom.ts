@@ -17,21 +17,25 @@ export function h<Tag extends keyof HTMLElementTagNameMap>(
     if (value === undefined || value === false) continue;
     if (typeof value === "function") element.addEventListener(name.slice(2), value as EventListener);
     else
-      element.setAttribute(name, value === true ? "" : READ.has(name) ? shown(String(value)) : String(value));
+      element.setAttribute(
+        name,
+        value === true ? "" : READ.has(name) ? shownText(String(value)) : String(value),
+      );
   }
   for (const child of children)
     if (child !== undefined && child !== false)
-      element.append(typeof child === "string" ? shown(child) : child);
+      element.append(typeof child === "string" ? shownText(child) : child);
   return element;
 }
 
 /** Attributes that are read by people. */
 const READ: ReadonlySet<string> = new Set(["aria-label", "aria-valuetext", "placeholder", "title"]);
-const shown = (text: string): string => isolated(visible(text));
+/** A text of the log as it may be shown. */
+export const shownText = (text: string): string => isolated(visible(text));
 
 /** In place of textContent: what a log may bring in shows all of itself. */
 export function setText(element: Element, text: string): void {
-  element.textContent = shown(text);
+  element.textContent = shownText(text);
 }
 
 export function button(
@@ -62,7 +66,7 @@ export function refill(container: HTMLElement, children: readonly Child[]): void
   container.replaceChildren(
     ...children
       .filter((child) => child !== undefined && child !== false)
-      .map((child) => (typeof child === "string" ? shown(child) : child)),
+      .map((child) => (typeof child === "string" ? shownText(child) : child)),
   );
   container.scrollTop = scrolled;
   for (const input of inputsIn(container)) {

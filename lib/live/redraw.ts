@@ -2,7 +2,7 @@
 
 import type { LogText } from "../log/types.ts";
 import type { HtmlParts } from "../page/html-parts.ts";
-import { h } from "./edit-dom.ts";
+import { h, shownText } from "./edit-dom.ts";
 import { noLog, notebookFailed } from "./live-messages.ts";
 import { mainMarkup, morph } from "./morph.ts";
 import { carryMarks, marksTurned } from "./places.ts";
@@ -77,7 +77,7 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
     switch (told.kind) {
       case "page": {
         const turned = session.whatIfs.length === 0 ? told.parts : inTexts(told.parts, session);
-        document.title = told.title;
+        document.title = shownText(told.title);
         notice([]);
         const unsettled = document.querySelector("main")?.hasAttribute("aria-busy");
         put(turned, told.drawings);
