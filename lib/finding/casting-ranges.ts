@@ -7,7 +7,6 @@ import { type Band, decides } from "../sand/band.ts";
 import { bands } from "../sand/bands.ts";
 import type { CauseProperty } from "../sand/casting-fault.ts";
 import { type Bond, bondNames, metalNamed } from "../sand/metals.ts";
-import { taggedSource } from "./tagged-source.ts";
 
 export interface CastingRange {
   readonly low: number;
@@ -45,7 +44,7 @@ export function castingRange(
     low: band.low,
     high: band.high,
     decides: decides(band),
-    source: taggedSource(band.source, band.tag),
+    source: `${band.source} (${band.tag})`,
   };
 }
 

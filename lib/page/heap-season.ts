@@ -149,7 +149,7 @@ function whatIfTable({ whatIf, plan, currency }: HeapSeason, system: UnitSystem)
         align: "number",
         formula: "(dried + water of what is lost − water of clay and new sand) × 1000 / metal",
         source:
-          "mass balance; as planned, dried as your record tells; with a cover, what the log's weather takes alone, without steam at the pour",
+          "Mass balance; as planned, dried as your record tells; with a cover, what the log's weather takes alone, without steam at the pour",
       },
       ...(priced ? [{ head: "Cost", unit: currency, align: "number" } as const] : []),
       { head: "Dead clay", unit: "% of dry mix", align: "number" },
