@@ -79,6 +79,8 @@ function ask(bench: Bench, label: HTMLElement, batch: OutlinedBatch): void {
   // The label goes when the focus leaves it: the field has it before the button is gone.
   box.append(input, button("Leave it out", take), told);
   input.focus({ preventScroll: true });
+  // Not under the bar at the foot of the window.
+  box.scrollIntoView({ block: "nearest" });
   for (const child of [...box.children])
     if (child instanceof HTMLElement && child.dataset.leave !== undefined) child.remove();
 }

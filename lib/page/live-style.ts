@@ -9,9 +9,9 @@ const CELLS = `.at{cursor:text;border-radius:2px;text-decoration:underline dotte
 td:has(>.live-changed),th:has(>.live-changed){box-shadow:inset 3px 0 0 -1px var(--measured)}
 .at.live-tried{text-decoration:underline wavy var(--fitted) 1.5px;font-style:italic}
 .at.live-tried::after{content:" what if";font:600 .72em var(--sans);letter-spacing:.02em;color:var(--fitted);font-style:normal}
-.live-faulty{display:block;cursor:text;white-space:normal;text-align:left;min-width:9rem;border:1px dashed var(--ink);padding:.1rem .35rem;margin:.15rem 0}
+.live-faulty{display:block;cursor:text;white-space:normal;text-align:left;width:10rem;border:1px dashed var(--ink);padding:.1rem .35rem;margin:.15rem 0}
 .live-faulty .live-typed{font-weight:650}
-.live-faulty .fault{display:block;max-width:16rem;color:var(--ink)}`;
+.live-faulty .fault{display:block;max-width:none;color:var(--ink)}`;
 
 const FIELDS = `:is(.live-furniture,.live) :is(button,input){font:inherit;color:inherit;background:var(--paper);border:1px solid color-mix(in srgb,var(--quiet) 70%,transparent);border-radius:3px;min-height:2.75rem;padding:.3rem .7rem}
 .live button{font:.85rem/1.3 var(--sans);min-height:2rem;padding:.15rem .6rem;cursor:pointer}
@@ -60,7 +60,7 @@ const BAR = `.live-bar{position:fixed;inset:auto 0 0;margin:0;z-index:4;backgrou
 .live-on body{padding-bottom:9rem}
 .live-notices{position:fixed;inset:auto 0 calc(var(--bar,4.6rem) + .5rem);z-index:5;padding:0 max(1rem,50vw - 360px);display:grid;gap:.5rem;pointer-events:none}
 .live-message{pointer-events:auto;background:var(--paper);border:1px solid var(--ink);border-left-width:5px;padding:.7rem .9rem;max-height:60vh;overflow:auto;box-shadow:0 6px 18px -8px color-mix(in srgb,var(--ink) 45%,transparent)}
-.live-differences{display:grid;gap:.7rem;margin-top:.6rem}
+.live-differences{display:grid;gap:.7rem;margin-top:.6rem;max-height:30vh;overflow:auto}
 .live-differences pre{font:.8rem/1.5 ui-monospace,"SF Mono",Consolas,monospace;white-space:pre-wrap;overflow-wrap:anywhere;margin:.2rem 0;border-left:2px solid var(--rule);padding-left:.6rem}
 .live-ribbon{border:1px solid var(--fitted);border-left-width:5px;padding:.5rem .9rem;margin:-1.2rem 0 1.6rem;font:.9rem/1.45 var(--sans);background:var(--paper);position:sticky;top:0;z-index:3}
 .live-ribbon p{margin:0;max-width:none}`;
@@ -102,7 +102,8 @@ const PANEL = `.live-panel{position:fixed;z-index:4;inset:auto 0 var(--bar,0);he
 .live-beside .live-bar{right:min(27rem,40vw);padding-inline:1.25rem}
 .live-beside .live-notices{right:min(27rem,40vw);padding-inline:1.25rem}
 .live-beside .scroll{max-width:100%}}
-@media (max-width:480px){.live-line{grid-template-columns:1fr}
+@media (max-width:480px){.live-ribbon{position:static}
+.live-line{grid-template-columns:1fr}
 .live-buttons{gap:.35rem}
 .live-state{order:5;flex-basis:100%;text-align:left}
 .live-buttons .live-main{margin-left:auto}
