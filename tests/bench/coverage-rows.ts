@@ -33,6 +33,7 @@ export function coverageRows(): Row[] {
 
 function wholeDoubt(work: string, percent: number): Row {
   return {
+    of: "coverage",
     work: `coverage of the whole ± of the fineness: ${work}`,
     measured: `${percent.toFixed(1)} %`,
     against: "",
@@ -47,6 +48,6 @@ function row(work: string, trials: readonly Trial[], held: boolean): Row {
     work: `coverage of the 95 % range: ${work}`,
     measured: `${coverPercent.toFixed(1)} % of ${count}; median width ${widthPercent.toFixed(1)} % of the number`,
     against: `possible range: ${possibleWidthPercent.toFixed(0)} % wide`,
-    ...(held ? { figure: coverPercent, target: { least: 93, most: 97, unit: "%" } } : {}),
+    ...(held ? { of: "coverage", figure: coverPercent, target: { least: 93, most: 97, unit: "%" } } : {}),
   };
 }

@@ -6,6 +6,7 @@ import { combine, finenessFigure, readLog, sievedPortion, spread } from "../../l
 import { quantilesInPlace } from "../../lib/numbers/quantile.ts";
 import { openNumpy } from "./numpy.ts";
 import { type Row, skipped } from "./row.ts";
+import type { Target } from "./targets.ts";
 import { interleaved, processorMs } from "./timing.ts";
 
 /** Invented: grams on the eleven sieves and in the pan. */
@@ -110,9 +111,13 @@ async function againstNumpy(): Promise<Row[]> {
         : `fineness with its ±, 11 sieves and pan, ${name}`;
       const row = { work, measured: `${ms.toFixed(2)} ms`, against: peer };
       if (!numpy || name.startsWith("whole")) return row;
-      return { ...row, figure: ms / all.numpy, target: { most, unit: "×" } };
+      const of = name.startsWith("65,536") ? "fineness, 65,536 draws" : "fineness, 4,096 draws";
+      return { ...row, of, figure: ms / all.numpy, target: { most, unit: "×" } };
     });
-    if (!numpy) return [...rows, skipped("fineness against numpy", "no python3 with numpy")];
+    if (!numpy) {
+      const missing = (of: Target) => skipped("fineness against numpy", "no python3 with numpy", of);
+      return [...rows, missing("fineness, 4,096 draws"), missing("fineness, 65,536 draws")];
+    }
     const figure = listed(65_536);
     const [mean, low, high] = numpy.last().map((value) => value.toFixed(2));
     return [

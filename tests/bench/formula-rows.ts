@@ -1,39 +1,18 @@
-// A formula over a million rows, against the loop that one would write by hand and mathjs compiled and run row by row.
+// A formula over a million rows, against the loop that one would write by hand and mathjs compiled and run row by row;
+// against arquero and R where they are there.
 
 import { compile } from "mathjs/number";
-import { unitNamed } from "../../lib/quantity/read-unit.ts";
-import { readFormula } from "../../lib/sheet/formula.ts";
-import type { NameKind } from "../../lib/sheet/formula-type.ts";
-import type { Row } from "./row.ts";
+import { arqueroMs, rMs } from "./column-peers.ts";
+import { byHand, columns, readBench, text } from "./formula-bench.ts";
+import { type Row, skipped } from "./row.ts";
 import { interleaved, processorMs } from "./timing.ts";
 
 const ROWS = 1_000_000;
-const text = "(wet - dry) / wet * 100";
-
-/** Held in a list with another, so that it is called as a function of any columns is. */
-const byHand = [
-  (wet: Float64Array, dry: Float64Array, out: Float64Array): void => {
-    for (let i = 0; i < out.length; i++) out[i] = ((wet[i]! - dry[i]!) / wet[i]!) * 100;
-  },
-  (wet: Float64Array, dry: Float64Array, out: Float64Array): void => {
-    for (let i = 0; i < out.length; i++) out[i] = wet[i]! - dry[i]!;
-  },
-];
 
 export async function formulaRows(): Promise<Row[]> {
-  const gram: NameKind = { kind: "number", unit: unitNamed("g")!, per: "row" };
-  const scope = {
-    names: new Map([
-      ["wet", gram],
-      ["dry", gram],
-    ]),
-    in: "column" as const,
-  };
-  const { value: formula } = readFormula(text, scope);
-  if (!formula) throw new Error("the formula was not read");
-  const wet = Float64Array.from({ length: ROWS }, (_, i) => 150 + (i % 70) / 10);
-  const dry = wet.map((mass, i) => mass - (i % 50) / 10);
-  const [ours, hand, theirs] = [new Float64Array(ROWS), new Float64Array(ROWS), new Float64Array(ROWS)];
+  const formula = readBench();
+  const { wet, dry, out: ours } = columns(ROWS);
+  const [hand, theirs] = [new Float64Array(ROWS), new Float64Array(ROWS)];
   // The loop by hand has seen other columns before, as a function in use has.
   for (const loop of byHand) loop(dry, wet, hand);
   const code = compile(text);
@@ -42,7 +21,7 @@ export async function formulaRows(): Promise<Row[]> {
   };
   const reading = 500;
   const readMany = (): void => {
-    for (let k = 0; k < reading; k++) readFormula(text, scope);
+    for (let k = 0; k < reading; k++) readBench();
   };
   const ms = await interleaved(
     {
@@ -58,6 +37,7 @@ export async function formulaRows(): Promise<Row[]> {
   const time = (value: number): string => `${value.toFixed(1)} ms`;
   return [
     {
+      of: "formula",
       work: `formula ${text}, 1e6 rows, no ±`,
       measured: time(ms.ours),
       against: `hand-written loop ${time(ms.hand)}`,
@@ -69,10 +49,27 @@ export async function formulaRows(): Promise<Row[]> {
       measured: time(mathjs),
       against: `hand-written loop ${time(ms.hand)}: ${(mathjs / ms.hand).toFixed(0)} ×`,
     },
+    peer(
+      "arquero",
+      await arqueroMs(wet, dry, hand),
+      ms.hand,
+      "not installed (npm install --no-save arquero)",
+    ),
+    peer("R, its own vectors", rMs(ROWS), ms.hand, "no Rscript on the path"),
     {
       work: "reading and checking that formula",
       measured: `${(ms.read / reading).toFixed(3)} ms`,
       against: "",
     },
   ];
+}
+
+function peer(name: string, found: number | undefined, hand: number, why: string): Row {
+  const work = `the same by ${name} (a peer; no target)`;
+  if (found === undefined) return skipped(work, why);
+  return {
+    work,
+    measured: `${found.toFixed(1)} ms`,
+    against: `hand-written loop ${hand.toFixed(1)} ms: ${(found / hand).toFixed(1)} ×`,
+  };
 }

@@ -1,19 +1,20 @@
-// npx tsx tests/bench/live.ts [parts]: live pages in Chromium, as a Markdown table. Wants dist built from this source.
-// Parts: sizes, shown, edits, many (2,000 batches), memory (1,000 edits).
+// Live pages in Chromium: how large, how soon shown, how long after an edit everything is right, many batches, memory.
+// Wants dist built from this source.
 
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { loadavg, tmpdir } from "node:os";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page as Tab } from "playwright-core";
 import { logOutline, type OutlineNode } from "../../lib/index.ts";
 import type { LogText } from "../../lib/log/types.ts";
-import { openBrowser } from "../browser/chromium.ts";
+import { openBrowser, withoutBrowser } from "../browser/chromium.ts";
 import { type DemoLog, demoLogs } from "../browser/demo-pages.ts";
 import { livePage } from "../browser/live-edit-page.ts";
 import { openedLive, wake } from "../browser/open-live.ts";
 import { batchLog } from "./batch-log.ts";
-import { markdownTable, type Row } from "./row.ts";
+import { type Row, skipped } from "./row.ts";
+import type { Target } from "./targets.ts";
 import { interleaved, median } from "./timing.ts";
 
 const textsOf = ({ name, text, files }: DemoLog): readonly LogText[] => [
@@ -25,19 +26,12 @@ const demo = (notebook: string, name: string): DemoLog =>
 const moisture = demo("moisture-trial", "seven-waters.yaml");
 const fineness = demo("grain-fineness", "two-bags.yaml");
 
-const parts: { readonly [name: string]: (browser: Browser) => Promise<readonly Row[]> } = {
-  sizes,
-  shown,
-  edits,
-  many,
-  memory,
-};
-
 async function sizes(): Promise<readonly Row[]> {
   const rows: Row[] = [];
   for (const log of demoLogs()) {
     const kilobytes = Buffer.byteLength(await livePage(log.notebook, textsOf(log))) / 1000;
     rows.push({
+      of: "live size",
       work: `live page in one file: ${log.notebook}, ${log.name}`,
       measured: `${kilobytes.toFixed(0)} KB`,
       against: "",
@@ -78,6 +72,7 @@ async function shown(browser: Browser): Promise<readonly Row[]> {
   rmSync(folder, { recursive: true });
   return [
     {
+      of: "shown",
       work: `live page shows its charts after opening (${moisture.name})`,
       measured: `${times.page.toFixed(0)} ms`,
       against: `its drawings alone: ${times.alone.toFixed(0)} ms`,
@@ -163,10 +158,11 @@ interface Setting {
   readonly slower: number;
   readonly ownThread: boolean;
   readonly target?: number;
+  readonly of?: Target;
 }
 const SETTINGS: readonly Setting[] = [
-  { says: "1,200 px", width: 1200, slower: 1, ownThread: true, target: 50 },
-  { says: "360 px", width: 360, slower: 1, ownThread: true, target: 50 },
+  { says: "1,200 px", width: 1200, slower: 1, ownThread: true, target: 50, of: "live edit" },
+  { says: "360 px", width: 360, slower: 1, ownThread: true, target: 50, of: "live edit" },
   { says: "360 px, page 4 × slower", width: 360, slower: 4, ownThread: true },
   {
     says: "360 px, all 4 × slower (no thread of its own)",
@@ -174,6 +170,7 @@ const SETTINGS: readonly Setting[] = [
     slower: 4,
     ownThread: false,
     target: 150,
+    of: "live edit, slowed",
   },
 ];
 
@@ -189,6 +186,7 @@ async function edits(browser: Browser): Promise<readonly Row[]> {
     for (const setting of SETTINGS) {
       const times = await timed(browser, html, at, setting, 12);
       rows.push({
+        ...(setting.of === undefined ? {} : { of: setting.of }),
         work: `edit until all is right: ${log.notebook}, ${setting.says}`,
         measured: `${median(times.map(({ all }) => all)).toFixed(0)} ms`,
         against: `the key stroke itself ${median(times.map(({ sync }) => sync)).toFixed(0)} ms`,
@@ -273,14 +271,31 @@ async function rendererMegabytes(browser: Browser): Promise<number> {
   return Math.max(...sizes) / 1024;
 }
 
-const asked = process.argv.slice(2);
-const browser = await openBrowser();
-const rows: Row[] = [];
-for (const name of asked.length > 0 ? asked : Object.keys(parts)) {
-  const part = parts[name];
-  if (!part) throw new Error(`there is no part "${name}"; there are ${Object.keys(parts).join(", ")}`);
-  rows.push(...(await part(browser)));
-}
-console.log(`node ${process.version}, load ${loadavg()[0]!.toFixed(1)} (quiet: below 1).\n`);
-console.log(markdownTable(rows));
-await browser.close();
+const parts: { readonly [name: string]: (browser: Browser) => Promise<readonly Row[]> } = {
+  "live-sizes": sizes,
+  "live-shown": shown,
+  "live-edits": edits,
+  "live-many": many,
+  "live-memory": memory,
+};
+const needs: { readonly [part: string]: readonly Target[] } = {
+  "live-sizes": ["live size"],
+  "live-shown": ["shown"],
+  "live-edits": ["live edit", "live edit, slowed"],
+};
+
+/** The parts by name, each in a browser of its own. */
+export const liveParts: { readonly [name: string]: () => Promise<readonly Row[]> } = Object.fromEntries(
+  Object.entries(parts).map(([name, part]) => [
+    name,
+    async () => {
+      if (withoutBrowser) return (needs[name] ?? [undefined]).map((of) => skipped(name, "no Chromium", of));
+      const browser = await openBrowser();
+      try {
+        return await part(browser);
+      } finally {
+        await browser.close();
+      }
+    },
+  ]),
+);

@@ -27,6 +27,7 @@ export function logRows(): Row[] {
   const seconds = (ms: number) => `${(ms / 1000).toFixed(2)} s`;
   return [
     {
+      of: "long log, time",
       work: "a log of 2,000 batches: read, checked, every figure",
       measured: seconds(large),
       against: `200 batches: ${seconds(small)}`,
@@ -34,6 +35,7 @@ export function logRows(): Row[] {
       target: { most: 12, unit: "×" },
     },
     {
+      of: "long log, memory",
       work: "the same log, peak memory of a script of a founder's own",
       measured: `${peakMB.toFixed(0)} MB`,
       against: "",

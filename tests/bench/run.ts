@@ -1,6 +1,7 @@
-// npm run bench: prints a Markdown table. Seeds are fixed; times stand beside a peer's from the same run.
+// npm run bench [-- parts]: prints a Markdown table, and leaves it in out/bench.md and, for a script, out/bench.json.
+// Seeds are fixed; times stand beside a peer's from the same run. A part may be named by its beginning: "live".
 
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { availableParallelism, loadavg } from "node:os";
 import { join } from "node:path";
 import { HASH_FILE, sourceHash } from "../../lib/disk/source-hash.ts";
@@ -8,43 +9,64 @@ import { coverageRows } from "./coverage-rows.ts";
 import { fileRows } from "./file-rows.ts";
 import { finenessRows } from "./fineness-rows.ts";
 import { formulaRows } from "./formula-rows.ts";
+import { growthRows } from "./growth-rows.ts";
+import { liveParts } from "./live.ts";
 import { logRows } from "./log-rows.ts";
 import { pageRows } from "./page-rows.ts";
 import { processRows } from "./process-rows.ts";
-import { markdownTable, type Row } from "./row.ts";
+import { isMet, markdownTable, type Row } from "./row.ts";
 import { runRows } from "./run-rows.ts";
 import { sheetRows } from "./sheet-rows.ts";
+import { summary } from "./summary.ts";
+import { yearRows } from "./year-rows.ts";
 
 const root = join(import.meta.dirname, "..", "..");
-const parts: { readonly [name: string]: () => Row[] | Promise<Row[]> } = {
+const parts: { readonly [name: string]: () => readonly Row[] | Promise<readonly Row[]> } = {
   fineness: finenessRows,
   log: logRows,
   process: processRows,
   page: pageRows,
+  ...liveParts,
   run: runRows,
   sheet: sheetRows,
-  coverage: coverageRows,
   formula: formulaRows,
+  growth: growthRows,
+  coverage: coverageRows,
+  years: yearRows,
   files: fileRows,
 };
 
 const asked = process.argv.slice(2);
-const names = asked.length > 0 ? asked : Object.keys(parts);
+for (const name of asked) {
+  if (!Object.keys(parts).some((part) => part.startsWith(name)))
+    throw new Error(`there is no part "${name}"; there are ${Object.keys(parts).join(", ")}`);
+}
+const wanted = (part: string): boolean => asked.length === 0 || asked.some((name) => part.startsWith(name));
+const said = [machineLine(), distLine()];
 const rows: Row[] = [];
-for (const name of names) {
-  const part = parts[name];
-  if (!part) throw new Error(`there is no part "${name}"; there are ${Object.keys(parts).join(", ")}`);
-  if (process.stderr.isTTY) console.error(`${name} ...`);
+for (const [name, part] of Object.entries(parts)) {
+  if (!wanted(name)) continue;
+  const started = performance.now();
   rows.push(...(await part()));
+  console.error(`${name}: ${((performance.now() - started) / 1000).toFixed(0)} s, load ${load()}`);
 }
 
-console.log(machineLine());
-if (names.includes("process")) console.log(distLine());
-console.log(`\n${markdownTable(rows)}`);
+const text = `${said.join("\n")}\n\n${summary(rows)}\n\n${markdownTable(rows)}\n`;
+console.log(text);
+const out = join(root, "out");
+mkdirSync(out, { recursive: true });
+writeFileSync(join(out, "bench.md"), text);
+writeFileSync(
+  join(out, "bench.json"),
+  `${JSON.stringify({ said, rows: rows.map((row) => ({ ...row, met: isMet(row) })) }, undefined, 1)}\n`,
+);
 
 function machineLine(): string {
-  const load = loadavg()[0]!.toFixed(1);
-  return `node ${process.version}, ${process.platform} ${process.arch}, ${availableParallelism()} cores, load ${load} (quiet: below 1).`;
+  return `node ${process.version}, ${process.platform} ${process.arch}, ${availableParallelism()} cores, load ${load()} at the start (quiet: below 1).`;
+}
+
+function load(): string {
+  return loadavg()[0]!.toFixed(1);
 }
 
 function distLine(): string {
