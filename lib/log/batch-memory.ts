@@ -1,7 +1,6 @@
 // The batches of a log as they were read last, for the next reading after an edit.
 
 import type { Batch } from "./batch.ts";
-import type { BatchContext } from "./batch-context.ts";
 import type { Entry, LogNode, PlacedComplaint, Report } from "./node.ts";
 import { type Shift, shiftedPlace } from "./node-shift.ts";
 import type { PieceMemory } from "./parse-pieces.ts";
@@ -22,9 +21,18 @@ interface Surroundings {
   readonly sands: readonly string[];
 }
 
+interface Context {
+  readonly instruments: {
+    readonly scaleSection: LogNode | undefined;
+    readonly rigSection: LogNode | undefined;
+  };
+  readonly sands: readonly string[];
+  readonly reportAbout: (name: string) => Report;
+}
+
 export interface BatchMemory {
   /** Reads by `read`, or gives what that gave for the same lines in the same log, and reports it again. */
-  recall(entry: Entry, spoiled: boolean, context: BatchContext, read: ReadBatch): Batch | undefined;
+  recall(entry: Entry, spoiled: boolean, context: Context, read: ReadBatch): Batch | undefined;
 }
 type ReadBatch = (report: Report) => Batch | undefined;
 
