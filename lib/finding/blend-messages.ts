@@ -49,7 +49,7 @@ export const mayBeNought = findingMessage("blend/may-be-nought", "doubt", (sand:
     "In more than one of 40 draws of the sievings the best blend has none of it.",
     "Sieve the sands again, from fresh grabs, before it is bought for this blend.",
   ],
-  formula: "the blend worked out again in 1,024 draws of the sievings",
+  formula: "the blend worked out again in 1024 draws of the sievings",
 }));
 
 export const beyondReach = findingMessage(

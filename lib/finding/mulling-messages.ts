@@ -147,7 +147,7 @@ export const panTurns = findingMessage("mulling/turns", "note", (rpm: string) =>
   text: `${rpm} turns a minute is what motor and reduction give.`,
   because: [
     "A motor's plate gives its speed under full load, belts slip by a few percent, and neither is in it: count the turns over a minute from outside the guard.",
-    "1,450 rpm through 60 : 1, about 24 turns a minute, is a usual drive of small wheel mullers (common practice).",
+    "1450 rpm through 60 : 1, about 24 turns a minute, is a usual drive of small wheel mullers (common practice).",
   ],
   formula: "motor speed / reduction",
 }));

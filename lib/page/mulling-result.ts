@@ -158,7 +158,7 @@ function mullerTable({ muller, logged }: MullingReport, system: UnitSystem): Blo
       muller.bedMm,
       "mm",
       0,
-      "load / (1,100 kg/m³ × floor), the density common practice",
+      "load / (1100 kg/m³ × floor), the density common practice",
     ),
     ...row("Loads an hour", muller.loadsPerHour, "", 1, `60 / (minutes + ${handling})`),
     ...row("Loads for the heap", muller.loads, "", 0, "heap / load, whole loads", true),

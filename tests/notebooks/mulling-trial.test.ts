@@ -57,7 +57,7 @@ test("a row of the muller's table has its number in the unit that it names", () 
     return [(row[1] as { number: number }).number, row[2]];
   };
   const us = whole.replace("bond: bentonite", "bond: bentonite\nunits: US");
-  // By hand: 12 kg in 500 mm at 1,100 kg/m³ is 55.6 mm, 2.19 in; 500 mm at 24.2 turns is 0.633 m/s, 2.08 ft/s.
+  // By hand: 12 kg in 500 mm at 1100 kg/m³ is 55.6 mm, 2.19 in; 500 mm at 24.2 turns is 0.633 m/s, 2.08 ft/s.
   expect(numbers(whole, /^Depth/)).toEqual([expect.closeTo(55.6, 1), "mm"]);
   expect(numbers(us, /^Depth/)).toEqual([expect.closeTo(2.19, 2), "in"]);
   expect(numbers(whole, /^Speed/)).toEqual([expect.closeTo(0.633, 3), "m/s"]);
