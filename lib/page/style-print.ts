@@ -6,11 +6,11 @@ export const PRINT_STYLE = `@page{margin:16mm 16mm 18mm}
 :root{--prose:none}
 body{max-width:none;padding:0}
 section{margin-top:1.5rem;padding-top:.8rem}
-h1,h2,summary,caption,p:has(+:is(ul,ol)),p:has(>strong:only-child){break-after:avoid}
+h1,h2,summary,caption,p:has(+:is(ul,ol,pre)),p:has(>strong:only-child){break-after:avoid}
 h2+p{break-after:avoid-page;break-inside:avoid}
 section:not(.sources)>:is(ul,ol)>li:is(:nth-child(2),:last-child){break-before:avoid-page}
 p,li{orphans:3;widows:3}
-figure,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
+figure,pre,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
 .answer,.question{max-width:none}
 .answer{font-size:1rem}
 main:has(+footer)>section.files:last-child{break-inside:avoid}

@@ -83,6 +83,7 @@ td>[class^=w]{display:inline-block;white-space:pre;text-align:left}
 ${Array.from({ length: WIDEST_PART }, (_, i) => `.w${i + 1}{min-width:${i + 1}ch}`).join("")}`;
 
 const NOTES = `pre{font:.8rem/1.5 ui-monospace,"SF Mono",Consolas,monospace;margin:0 0 .85rem;padding:.4rem .8rem;border-left:3px solid var(--rule);white-space:pre-wrap;overflow-wrap:anywhere}
+code{font-size:.86em}
 .finding{display:grid;grid-template-columns:6.4rem 1fr;margin:0 0 1rem;max-width:calc(var(--prose) + 6.4rem)}
 .finding p,.finding details{margin:0 0 .25rem}
 .tone{font:.8rem/1.9 var(--sans);color:var(--quiet);white-space:nowrap}
