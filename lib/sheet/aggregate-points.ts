@@ -49,8 +49,13 @@ function running(
   out.fill(0);
   for (const row of rows) {
     const drawn = points.row(of, row);
+    if (typeof drawn === "number") {
+      addToEach(out, drawn - middle);
+      if (fn === "sd") addToEach(squares, (drawn - middle) * (drawn - middle));
+      continue;
+    }
     for (let j = 0; j < out.length; j++) {
-      const off = at(drawn, j) - middle;
+      const off = drawn[j]! - middle;
       out[j]! += off;
       if (fn === "sd") squares[j]! += off * off;
     }
@@ -61,6 +66,10 @@ function running(
     else if (fn === "mean") out[j] = total / n + middle;
     else out[j] = Math.sqrt(Math.max(0, squares[j]! - (total * total) / n) / (n - 1));
   }
+}
+
+function addToEach(out: Float64Array, more: number): void {
+  for (let j = 0; j < out.length; j++) out[j]! += more;
 }
 
 function byPlace(
