@@ -43,10 +43,11 @@ function rowsOf(kind: string, sizes: readonly number[], of: string): Row[] {
     },
     {
       work: `${says[kind]}, ${range}: how memory grows, over the ${empty.mb.toFixed(0)} MB of a process that has loaded all`,
-      measured:
+      measured: `${bytesEach(runs.at(-1)!)} bytes for each of ${sizes.at(-1)!.toLocaleString("en")}; ${
         large.length < 3
-          ? `fewer than three sizes take ${LEAST_MB} MB`
-          : `size to the power of ${power(large, ({ mb }) => mb)}, from ${large[0]!.size.toLocaleString("en")} on`,
+          ? `fewer than three sizes take ${LEAST_MB} MB, too few for a power`
+          : `size to the power of ${power(large, ({ mb }) => mb)}, from ${large[0]!.size.toLocaleString("en")} on`
+      }`,
       against: runs.map(({ size, mb }) => `${size.toLocaleString("en")}: ${mb.toFixed(1)} MB`).join(", "),
     },
   ];
@@ -57,6 +58,8 @@ interface Run {
   readonly ms: number;
   readonly mb: number;
 }
+
+const bytesEach = ({ size, mb }: Run): string => ((mb * 2 ** 20) / size).toFixed(0);
 
 function power(runs: readonly Run[], of: (run: Run) => number): string {
   const { exponent, half } = growth(

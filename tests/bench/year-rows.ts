@@ -1,7 +1,7 @@
 // How often what is printed with a \u00b1 holds the truth, over simulated founders' years that are typed and read as logs.
 // FOUNDERS=n, 60 unless given: a quick look, and its standard error says how quick. All of them: npm run honesty.
 
-import { type Entry, heldPercent, promisedPercent, standardError } from "../honesty/ledger.ts";
+import { type Entry, errorAtEdge, heldPercent, promisedPercent } from "../honesty/ledger.ts";
 import { foundersYears } from "../honesty/run.ts";
 import type { Row } from "./row.ts";
 
@@ -14,19 +14,22 @@ export function yearRows(): Row[] {
   return years.flatMap((part) => foundersYears(part, founders).entries().map(rowOf));
 }
 
-/** Out of its range only where two standard errors do not reach back into it; "at least" promises no upper end. */
+/**
+ * Out only where three standard errors do not reach back to what is promised: among so many rows one in twenty would
+ * be out of two by chance. "At least" promises no upper end.
+ */
 function rowOf(entry: Entry): Row {
   const promised = promisedPercent(entry);
-  const error = standardError(entry);
-  const bound = entry.figure.endsWith("at least");
+  const [low, high] = [promised - entry.within, Math.min(99.9, promised + entry.within)];
+  const [spare, above] = [3 * errorAtEdge(entry, low), 3 * errorAtEdge(entry, high)];
   const round = (percent: number): number => Number(percent.toFixed(1));
-  const most = bound ? {} : { most: round(Math.min(100, promised + entry.within + 2 * error)) };
+  const most = entry.figure.endsWith("at least") ? {} : { most: round(Math.min(100, high + above)) };
   return {
     of: "coverage",
-    work: `${entry.notebook}, ${entry.figure}: held by ${founders} founders' years, within two standard errors`,
+    work: `${entry.notebook}, ${entry.figure}: ${founders} founders' years`,
     measured: `${heldPercent(entry).toFixed(1)} % of ${entry.asked}`,
-    against: `promised ${promised.toFixed(1)} %; standard error ${error.toFixed(1)}`,
+    against: `promised ${promised.toFixed(1)} %; three standard errors ${spare.toFixed(1)}`,
     figure: round(heldPercent(entry)),
-    target: { least: round(promised - entry.within - 2 * error), ...most, unit: "%" },
+    target: { least: round(Math.max(0, low - spare)), ...most, unit: "%" },
   };
 }
