@@ -48,18 +48,24 @@ for (const [name, part] of Object.entries(parts)) {
   if (!wanted(name)) continue;
   const started = performance.now();
   rows.push(...(await part()));
+  keep();
   console.error(`${name}: ${((performance.now() - started) / 1000).toFixed(0)} s, load ${load()}`);
 }
 
-const text = `${said.join("\n")}\n\n${summary(rows)}\n\n${markdownTable(rows)}\n`;
-console.log(text);
-const out = join(root, "out");
-mkdirSync(out, { recursive: true });
-writeFileSync(join(out, "bench.md"), text);
-writeFileSync(
-  join(out, "bench.json"),
-  `${JSON.stringify({ said, rows: rows.map((row) => ({ ...row, met: isMet(row) })) }, undefined, 1)}\n`,
-);
+console.log(text());
+
+function text(): string {
+  return `${said.join("\n")}\n\n${summary(rows)}\n\n${markdownTable(rows)}\n`;
+}
+
+/** After each part: a run that is stopped leaves what it has. */
+function keep(): void {
+  const out = join(root, "out");
+  mkdirSync(out, { recursive: true });
+  writeFileSync(join(out, "bench.md"), text());
+  const told = rows.map((row) => ({ ...row, met: isMet(row) }));
+  writeFileSync(join(out, "bench.json"), `${JSON.stringify({ said, rows: told }, undefined, 1)}\n`);
+}
 
 function machineLine(): string {
   return `node ${process.version}, ${process.platform} ${process.arch}, ${availableParallelism()} cores, load ${load()} at the start (quiet: below 1).`;
