@@ -5,6 +5,7 @@ import { parabolaOptimum } from "../numbers/parabola-optimum.ts";
 import { fitPolynomial, polynomialAt } from "../numbers/polynomial-fit.ts";
 import { sum } from "../numbers/sum.ts";
 import { combine } from "../quantity/combine.ts";
+import { contentOfCall } from "../quantity/content.ts";
 import type { Spread } from "../quantity/spread.ts";
 import type { SheetPoint } from "./sheet-points.ts";
 
@@ -102,7 +103,8 @@ function sharedSd(pairs: readonly Pair[]): number {
   const shared = new Set([...seen].flatMap(([id, count]) => (count > 1 ? [id] : [])));
   if (shared.size === 0) return 0;
   const inputs = figures.map(({ value, figure }) => (figure ? onlyOf(figure, shared) : value));
-  return combine((values: ArrayLike<number>) => slopeOf(values), inputs).sd;
+  return combine((values: ArrayLike<number>) => slopeOf(values), inputs, { as: "slope of a sheet's rows" })
+    .sd;
 }
 
 /** values: x, y, x, y, … */
@@ -128,6 +130,9 @@ function onlyOf(spread: Spread, ids: ReadonlySet<string>): Spread {
   return {
     value: spread.value,
     sources: spread.sources.filter(kept),
+    get content() {
+      return contentOfCall(`only ${JSON.stringify([...ids].sort())}`, undefined, [spread]);
+    },
     fill(out, start, drawing) {
       const add: typeof drawing.add = (source, scale, into, from) => {
         if (kept(source)) drawing.add(source, scale, into, from);

@@ -41,6 +41,11 @@ export function contentOfCall(
   return joined(JSON.stringify(as), parts);
 }
 
+/** What hangs on parts whose contents are known. as: names what is made of them, and all else that it holds. */
+export function contentOfParts(as: string, parts: readonly (string | undefined)[]): string | undefined {
+  return joined(JSON.stringify(as), parts);
+}
+
 /**
  * Plain data that may hold spreads: records, lists, texts, numbers. Of a spread its draws count and nothing beside them.
  * Undefined where a part cannot be told.

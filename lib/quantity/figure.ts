@@ -2,8 +2,8 @@
 
 import { drawQuantiles, heavyTailed, sdOf, summary } from "./draw-summary.ts";
 import { drawing, drawsOf, isWhole, sourceNames } from "./drawing.ts";
-import { kept } from "./kept.ts";
 import { keptColumn } from "./kept-column.ts";
+import { keptOr } from "./kept-said.ts";
 import { tenDigits } from "./print-number.ts";
 import { drawsUsual } from "./scores.ts";
 import type { Source } from "./source.ts";
@@ -111,12 +111,6 @@ export function figure(spread: Spread, options: FigureOptions = {}): Figure {
   };
 }
 
-/** Characters: all figures of two thousand batches, in each of the store's halves. */
-const SAID = 80_000_000;
-
-/** What draws said of spreads of known content: an edit of one reading leaves most figures of a page as they were. */
-const said = kept<unknown>(SAID, () => 40);
-
 /** The draws of a figure in their order, held once it is part of another, since it will be of more. */
 interface Held {
   column?: Float64Array | undefined;
@@ -138,16 +132,6 @@ function hold(holder: Held, column: Float64Array): Float64Array {
 /** Undefined for an exact number, and where nobody can tell what the draws hang on. */
 function keyOf({ sources, content }: Spread, count = drawsUsual): string | undefined {
   return sources.length === 0 || content === undefined ? undefined : `${count} ${content}`;
-}
-
-function keptOr<T extends {}>(key: string | undefined, what: string, make: () => T): T {
-  if (key === undefined) return make();
-  const whole = `${what} ${key}`;
-  const before = said.get(whole) as T | undefined;
-  if (before !== undefined) return before;
-  const made = make();
-  said.set(whole, made);
-  return made;
 }
 
 /** Percent of the variance by the name of the source; moves: whether there is any. */

@@ -3,10 +3,12 @@
 import { drawQuantiles, heavyTailed, summary } from "../quantity/draw-summary.ts";
 import { openDrawing } from "../quantity/drawing.ts";
 import { type Figure, figure, type Share } from "../quantity/figure.ts";
+import { keptOr } from "../quantity/kept-said.ts";
 import { tenDigits } from "../quantity/print-number.ts";
 import { drawsUsual, scoreSd } from "../quantity/scores.ts";
 import type { Source } from "../quantity/source.ts";
-import type { Drawing } from "../quantity/spread.ts";
+import type { Drawing, Spread } from "../quantity/spread.ts";
+import { contentOfNode } from "./content-of-node.ts";
 import { lostDraws, mostLost, numbersAmong } from "./lost-draws.ts";
 import type { OneNode, Points, RowNode } from "./node.ts";
 import { linesOf, type Term } from "./one-lines.ts";
@@ -40,6 +42,8 @@ interface Way {
   /** True where a source has no standard deviation. */
   heavy(): boolean;
   points(points: Points): Float64Array | number;
+  /** All that the draws hang on; undefined where nobody can tell. */
+  content(): string | undefined;
   nameOf(source: Source): string;
 }
 
@@ -88,6 +92,9 @@ export function doubtOf(doubted: Doubted): Doubt {
     points(points: Points): Float64Array | number {
       return points.row(this.node, this.row);
     }
+    content(): string | undefined {
+      return contentOfNode(this.node, this.row);
+    }
     nameOf(source: Source): string {
       return doubted.nameOf(source);
     }
@@ -130,6 +137,9 @@ export function doubtOf(doubted: Doubted): Doubt {
     points(points: Points): Float64Array | number {
       return points.one(this.node);
     }
+    content(): string | undefined {
+      return contentOfNode(this.node, 0);
+    }
     nameOf(source: Source): string {
       return doubted.nameOf(source);
     }
@@ -153,6 +163,13 @@ function exact(value: number): SheetFigure {
   return figure({ value, sources: [], fill: (out) => void out.fill(value) });
 }
 
+function endsOf(draws: Float64Array, lost: LostDraws | undefined, heavy: boolean): Ends {
+  if (!lost) return summary(draws, heavy);
+  const { NaN: none } = Number;
+  if (lost.percent > mostLost) return { mean: none, sd: none, low: none, high: none };
+  return summary(numbersAmong(draws), heavy);
+}
+
 /** A class for speed alone: a sheet may show thousands of these. What is printed are members of its own, so that it can be copied. */
 class DrawnFigure implements SheetFigure {
   declare readonly value: number;
@@ -168,18 +185,24 @@ class DrawnFigure implements SheetFigure {
     this.value = way.value;
     this.way = way;
     this.line = way.straight();
-    const draws = this.line ? undefined : way.draws();
-    this.lost = draws && way.lost(draws);
-    this.ends = this.line ?? this.endsOf(draws!);
+    const drawn = this.line ? undefined : this.drawnEnds();
+    this.lost = drawn?.lost;
+    this.ends = this.line ?? drawn!.ends;
     this.low = tenDigits(this.ends.low);
     this.high = tenDigits(this.ends.high);
   }
 
-  private endsOf(draws: Float64Array): Ends {
-    if (!this.lost) return summary(draws, this.way.heavy());
-    const { NaN: none } = Number;
-    if (this.lost.percent > mostLost) return { mean: none, sd: none, low: none, high: none };
-    return summary(numbersAmong(draws), this.way.heavy());
+  private drawnEnds(): { readonly ends: Ends; readonly lost: LostDraws | undefined } {
+    const { way } = this;
+    return keptOr(way.content(), "ends in a sheet", () => {
+      const draws = way.draws();
+      const lost = way.lost(draws);
+      return { lost, ends: endsOf(draws, lost, way.heavy()) };
+    });
+  }
+
+  get content(): string | undefined {
+    return this.way.content();
   }
 
   get mean(): number {
@@ -214,7 +237,10 @@ class DrawnFigure implements SheetFigure {
     if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
     const straight = this.line && p > 0 && p < 1 ? straightQuantile(this.line, p) : undefined;
     if (this.lost && this.lost.percent > mostLost) return Number.NaN;
-    return tenDigits(straight ?? drawQuantiles(numbersAmong(this.way.draws()), [p])[0]!);
+    if (straight !== undefined) return tenDigits(straight);
+    return keptOr(this.way.content(), `quantile ${p} in a sheet`, () =>
+      tenDigits(drawQuantiles(numbersAmong(this.way.draws()), [p])[0]!),
+    );
   }
 
   private parts(): Pick<Figure, "shares" | "actTogether"> {
@@ -234,7 +260,8 @@ class DrawnFigure implements SheetFigure {
       if (!straight || !Number.isFinite(this.sd)) return { shares: [], actTogether: false };
     }
     if (!terms || heavyTailed(sources)) {
-      return figure({ value: this.value, sources, fill: (out, start, plan) => this.fill(out, start, plan) });
+      const fill: Spread["fill"] = (out, start, plan) => this.fill(out, start, plan);
+      return figure({ value: this.value, sources, content: this.content, fill });
     }
     const whole = this.sd ** 2;
     const shares = [...named].map(([name, source]): Share => {

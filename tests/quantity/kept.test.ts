@@ -74,3 +74,45 @@ test("every name of a kept function stands at one place of the source", () => {
   expect(names.length).toBeGreaterThan(6);
   expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
 });
+
+test("so does every name that lift is told, or it stands for the same function again", () => {
+  const known = new Map<string, string>();
+  for (const [fn, name] of lifted()) {
+    const parameter = /^\(?(\w+)\)? =>/.exec(fn)?.[1];
+    const told = parameter
+      ? fn.replaceAll(new RegExp(`\\b${parameter}\\b`, "g"), "v")
+      : `${fn} ${known.size}`;
+    expect(known.get(name) ?? told, name).toBe(told);
+    known.set(name, told);
+  }
+  expect(known.size).toBeGreaterThan(10);
+});
+
+/** First and third argument of each call of lift that has three. */
+function lifted(): [string, string][] {
+  const root = join(import.meta.dirname, "../../lib");
+  const files = readdirSync(root, { recursive: true, encoding: "utf8" }).filter((file) =>
+    file.endsWith(".ts"),
+  );
+  return files.flatMap((file) => {
+    const text = readFileSync(join(root, file), "utf8");
+    return [...text.matchAll(/\blift\(/g)].flatMap(({ index }): [string, string][] => {
+      const [fn, , name] = argumentsFrom(text, index + "lift(".length);
+      return fn && name && /^["`]/.test(name) ? [[fn, name]] : [];
+    });
+  });
+}
+
+/** Split at the commas that stand in no bracket and no string. */
+function argumentsFrom(text: string, start: number): string[] {
+  const found = [""];
+  let depth = 0;
+  for (const [part] of text.slice(start).matchAll(/"[^"\n]*"|`[^`]*`|=>|[\s\S]/g)) {
+    if (depth === 0 && part === ")") break;
+    if (/[([{]/.test(part) && part.length === 1) depth++;
+    if (/[)\]}]/.test(part) && part.length === 1) depth--;
+    if (depth === 0 && part === ",") found.push("");
+    else found[found.length - 1] += part;
+  }
+  return found.map((one) => one.replace(/\s+/g, " ").trim());
+}
