@@ -31,8 +31,9 @@ export function typedOf({ text, place }: TextNode, { source }: Pick<SheetContext
       ...place,
       column: column + lead,
       offset: offset + lead,
-      // Over several lines, or with signs behind \, no character can be told by counting.
-      length: oneLine ? trimmed.length : length + 1,
+      // Over several lines, or with signs behind \, no character can be told by counting: such a text is longer where
+      // it stands than read, and that tells it from one on a line.
+      length: oneLine ? trimmed.length : length - lead,
     },
   };
 }

@@ -24,3 +24,10 @@ test("a chart that says neither x nor y is found at its own place", () => {
     ["log.yaml", 5],
   ]);
 });
+
+test("a formula with signs behind \\ at the end of its log: the place ends with the text", () => {
+  const text = 'format: 1\nsheets:\n  bags:\n    columns: { wet: g }\n    foot:\n      sum: "\\""';
+  const { foot } = read(text).value!.sheets[0]!;
+  expect(foot[0]!.formula.text).toBe('"');
+  expect(foot[0]!.formula.place).toMatchObject({ line: 6, offset: text.length - 3, length: 3 });
+});
