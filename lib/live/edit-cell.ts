@@ -111,14 +111,17 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
   }
 
   function trying(): void {
-    const { path, cell, box } = open!;
+    const { path, cell, box, input } = open!;
     const node = bench.places().get(path);
     if (node?.kind !== "value") return;
+    const typed = input.value.trim();
     shut();
-    const control = tryControl(bench, path, node.text, () => {
+    const done = (): void => {
       box.remove();
       focusIn(cell);
-    });
+    };
+    const asked = typed === "" || typed === node.text ? undefined : typed;
+    const control = tryControl(bench, path, node.text, done, asked);
     if (!control) return;
     box.classList.add("live-trying");
     box.replaceChildren(control);

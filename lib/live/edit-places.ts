@@ -60,18 +60,25 @@ function placesIn(outline: readonly OutlineNode[]): LogPlaces {
   };
 }
 
+/** The node itself where it is a value, else every value in it, in the log's order. */
+export function forValuesBelow(
+  node: OutlineNode,
+  take: (value: OutlineNode & { readonly kind: "value" }) => void,
+): void {
+  if (node.kind === "value") take(node);
+  else if (node.kind === "group") for (const part of node.parts) forValuesBelow(part, take);
+  else for (const row of node.rows) for (const cell of row) if (cell) forValuesBelow(cell, take);
+}
+
 /** In the order of their places. */
 function valuesByFile(outline: readonly OutlineNode[]): Map<string, (OutlineNode & { kind: "value" })[]> {
   const values = new Map<string, (OutlineNode & { kind: "value" })[]>();
-  const walk = (node: OutlineNode): void => {
-    if (node.kind === "group") node.parts.forEach(walk);
-    else if (node.kind === "rows") for (const row of node.rows) for (const cell of row) if (cell) walk(cell);
-    if (node.kind !== "value") return;
-    const own = values.get(node.place.file);
-    if (own) own.push(node);
-    else values.set(node.place.file, [node]);
-  };
-  outline.forEach(walk);
+  for (const top of outline)
+    forValuesBelow(top, (node) => {
+      const own = values.get(node.place.file);
+      if (own) own.push(node);
+      else values.set(node.place.file, [node]);
+    });
   const at = (node: OutlineNode | undefined): number => node?.place.offset ?? 0;
   for (const own of values.values()) {
     if (own.some((node, i) => i > 0 && at(own[i - 1]) > at(node))) own.sort((a, b) => at(a) - at(b));

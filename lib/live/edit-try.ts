@@ -6,18 +6,19 @@ import { button, byFinger, h, setText } from "./edit-dom.ts";
 import { trySpan } from "./edit-span.ts";
 import { pathWords } from "./edit-words.ts";
 
-/** Undefined where the text is no plain figure. done: the control is not needed any more. */
+/** Undefined where the text is no plain figure. done: the control is not needed any more. first: what is tried at once. */
 export function tryControl(
   bench: Bench,
   path: LogPath,
   logged: string,
   done: () => void,
+  first?: string,
 ): HTMLElement | undefined {
   const span = trySpan(logged);
   const place = () => bench.places().get(path)?.place;
   if (!span) return undefined;
   const words = pathWords(path);
-  const begun = bench.tried(path) ?? logged;
+  const begun = first ?? bench.tried(path) ?? logged;
   const slider = h("input", {
     type: "range",
     min: span.least,
@@ -49,6 +50,7 @@ export function tryControl(
       note.classList.toggle("live-fault", wrong.length > 0);
     });
   };
+  if (first !== undefined) attempt(first);
   slider.addEventListener("input", () => {
     typed.value = span.say(Number(slider.value));
     slider.setAttribute("aria-valuetext", typed.value);

@@ -4,7 +4,7 @@ import type { LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
 import { button, h, setText } from "./edit-dom.ts";
-import { pathKey } from "./edit-places.ts";
+import { forValuesBelow, pathKey } from "./edit-places.ts";
 import { entryName } from "./edit-words.ts";
 import { freshId } from "./panel-field.ts";
 import type { Folds } from "./panel-folds.ts";
@@ -84,7 +84,7 @@ export function entryForm(
     const key = named ? called : entries.length;
     if (bench.session.texts !== before) {
       bench.say(`${named ? called : "A row"} added to ${label}. ${issues.map(issueWords).join(" ")}`);
-      bench.openLog([...path, key]);
+      bench.openLog(faultBelow(bench, [...path, key]) ?? [...path, key]);
       return;
     }
     for (const [k, input] of typed.entries()) input.value = values[k]!;
@@ -102,6 +102,17 @@ export function entryForm(
     [...(named ? [name.line] : []), ...fields.map(({ line }) => line), told],
     add,
   );
+}
+
+/** Where something is to be mended in what was added: it may lie in a fold that would stay closed. */
+function faultBelow(bench: Bench, path: LogPath): LogPath | undefined {
+  const node = bench.places().get(path);
+  const faulty: LogPath[] = [];
+  if (node)
+    forValuesBelow(node, (value) => {
+      if (bench.issuesAt(value).some(({ severity }) => severity !== "note")) faulty.push(value.path);
+    });
+  return faulty[0];
 }
 
 /** A form for a line with a name and a value. */

@@ -3,7 +3,7 @@
 import type { LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h, setText } from "./edit-dom.ts";
+import { button, byFinger, h, setText } from "./edit-dom.ts";
 import { pathKey } from "./edit-places.ts";
 import { trySpan } from "./edit-span.ts";
 import { tryControl } from "./edit-try.ts";
@@ -39,6 +39,7 @@ export function valueField(bench: Bench, node: ValueNode, label?: string): Field
     enterkeyhint: "done",
     class: bench.changeAt(node.path) ? "live-changed" : undefined,
   });
+  if (/^[-+.]?\d/.test(node.text)) selectedByTap(input);
   takesText(input, (text) => {
     if (text === node.text) return;
     const issues = bench.write(node.path, text);
@@ -55,6 +56,18 @@ export function valueField(bench: Bench, node: ValueNode, label?: string): Field
     } else bench.say(issues.map(issueWords).join(" "));
   });
   return { input, told };
+}
+
+/** A figure is mostly written over: the first tap of a finger takes all of it, the next one sets the caret. */
+function selectedByTap(input: HTMLInputElement): void {
+  let first = false;
+  input.addEventListener("pointerdown", () => {
+    first = document.activeElement !== input;
+  });
+  input.addEventListener("click", () => {
+    if (first && byFinger()) input.select();
+    first = false;
+  });
 }
 
 /** Enter and leaving the field take its text, Escape puts back what was there. */

@@ -1,5 +1,6 @@
 // The whole log as an outline: groups that fold, values with labels, tables to fill in.
 
+import type { Place } from "../issue.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
 import type { Bench } from "./edit-bench.ts";
 import { button, h } from "./edit-dom.ts";
@@ -129,5 +130,30 @@ function summaryOf(bench: Bench, node: OutlineNode): string {
         : "";
   const own = pathKey(node.path).slice(0, -1);
   const changed = bench.changes().filter(({ path }) => pathKey(path).startsWith(own)).length;
-  return [counted, changed === 0 ? "" : `${changed} changed`].filter((text) => text !== "").join(", ");
+  const wrong = errorsWithin(bench, node);
+  return [counted, changed === 0 ? "" : `${changed} changed`, wrong === 0 ? "" : `${wrong} to mend`]
+    .filter((text) => text !== "")
+    .join(", ");
+}
+
+/** What is to be mended between the first and the last of its values: a closed fold would hide it. */
+function errorsWithin(bench: Bench, node: OutlineNode): number {
+  const errors = bench.session.issues.filter(({ severity }) => severity === "error");
+  const first = errors.length > 0 ? endOf(node, 0) : undefined;
+  const last = first && endOf(node, -1);
+  if (!first || !last) return 0;
+  const from = node.place.file === last.file ? (node.place.offset ?? 0) : (first.offset ?? 0);
+  const to = (last.offset ?? 0) + Math.max(1, last.length ?? 0);
+  return errors.filter(
+    ({ place }) =>
+      place?.file === last.file && place.offset !== undefined && place.offset >= from && place.offset < to,
+  ).length;
+}
+
+function endOf(node: OutlineNode, which: 0 | -1): Place | undefined {
+  if (node.kind === "value") return node.place;
+  const parts =
+    node.kind === "group" ? node.parts : node.rows.at(which)?.filter((cell) => cell !== undefined);
+  const end = parts?.at(which);
+  return end && endOf(end, which);
 }

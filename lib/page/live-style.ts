@@ -108,7 +108,7 @@ const PANEL = `.live-panel{position:fixed;z-index:4;inset:auto 0 var(--bar,0);he
 .live-state{order:5;flex-basis:100%;text-align:left}
 .live-buttons .live-main{margin-left:auto}
 .live-buttons button{padding:.3rem .55rem}}
-@media screen and (max-width:700px){.live-on .scroll tbody th:first-child{position:sticky;left:0;z-index:1;background:var(--paper)}}`;
+@media screen and (max-width:700px){.live-on .scroll th:first-child{position:sticky;left:0;z-index:1;background:var(--paper)}}`;
 
 /** Where a mouse is at hand. */
 const DESK = `@media (hover:hover) and (pointer:fine){.live-furniture :is(button,input){min-height:2.1rem;padding:.15rem .6rem}

@@ -1,11 +1,16 @@
 // A telephone: points of a chart are told by a tap, and no words speak of keys that are not there.
 
-import type { Browser } from "playwright-core";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, Page as Tab } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
+import type { LogText } from "../../lib/index.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { filedTrial } from "./filed-batches.ts";
 import { livePage } from "./live-edit-page.ts";
 
+const file = join(import.meta.dirname, "../../data-demo/moisture-trial/seven-waters.yaml");
+const typedTrial: readonly LogText[] = [{ name: "seven-waters.yaml", text: readFileSync(file, "utf8") }];
 const address = "http://page.invalid/";
 
 describe.skipIf(withoutBrowser)("a live page by finger", () => {
@@ -15,25 +20,7 @@ describe.skipIf(withoutBrowser)("a live page by finger", () => {
   }, 60_000);
 
   test("a tap near a point tells it, one elsewhere takes it away; a figure is changed without a key", async () => {
-    const html = await livePage("moisture-trial", filedTrial);
-    const context = await browser.newContext({
-      viewport: { width: 360, height: 740 },
-      hasTouch: true,
-      isMobile: true,
-      reducedMotion: "reduce",
-    });
-    try {
-      const tab = await context.newPage();
-      tab.setDefaultTimeout(60_000);
-      const complaints: string[] = [];
-      tab.on("console", (message) => complaints.push(message.text()));
-      tab.on("pageerror", (error) => complaints.push(error.message));
-      await tab.route("**", (route) =>
-        route.request().url() === address
-          ? route.fulfill({ body: html, contentType: "text/html; charset=utf-8" })
-          : route.continue(),
-      );
-      await tab.goto(address);
+    await byFinger(filedTrial, async (tab) => {
       const figure = tab.locator("#figure-1");
       await figure.scrollIntoViewIfNeeded();
       const point = await figure.evaluate((box: HTMLElement) => {
@@ -71,9 +58,82 @@ describe.skipIf(withoutBrowser)("a live page by finger", () => {
       await tab.getByRole("button", { name: "Go on trying" }).tap();
       await tab.getByRole("button", { name: "The log", exact: true }).tap();
       expect(await tab.locator(".live-panel-inside > p").first().textContent()).not.toMatch(/Enter|Escape/);
+    });
+  });
+
+  test("a first tap takes a figure whole; what was typed is what is tried; a mistake in a new batch is shown", async () => {
+    await byFinger(typedTrial, async (tab) => {
+      const text = (): Promise<string> => tab.evaluate("mullbookSession.texts[0].text");
+      const field = (key: string) => tab.locator(`.live-panel [data-key='${key}']`);
+      await tab
+        .locator("main [data-at]", { hasText: /^0\.\d+$/ })
+        .first()
+        .tap();
+      await tab.locator(".live-over input").waitFor();
+      await tab.keyboard.type("433 g");
+      await tab.getByRole("button", { name: "What if" }).tap();
+      const tried = tab.locator(".live-try input[type=text]");
+      await tried.waitFor();
+      expect(await tried.inputValue()).toBe("433 g");
+      await tab.locator(".live-ribbon", { hasText: "433 g" }).waitFor();
+      expect(await text()).not.toContain("433 g");
+      await tab
+        .locator(".live-try")
+        .getByRole("button", { name: /^Back to/ })
+        .tap();
+
+      await tab.getByRole("button", { name: "The log", exact: true }).tap();
+      await field('fold ["batches"]').tap();
+      await field('entry ["batches"]').tap();
+      for (const [name, typed] of [
+        ["name", "W8"],
+        ["date", "2026-04-13"],
+        ["moisture/damp", "150,3 g"],
+        ["moisture/dry", "144.7 g"],
+      ]) {
+        await field(`new ${name} ["batches"]`).tap();
+        await tab.keyboard.type(typed!);
+      }
+      await field('do entry ["batches"]').tap();
+      const damp = field('["batches","W8","moisture","damp"]');
+      await damp.waitFor();
+      expect(await damp.evaluate((input) => document.activeElement === input)).toBe(true);
+      expect(await field('fold ["batches","W8"]').textContent()).toContain("1 to mend");
+      await field('["batches","W8","moisture","dry"]').tap();
+      await tab.keyboard.type("144.9 g");
+      await damp.tap();
+      await tab.keyboard.type("150.3 g");
+      await tab.locator(".live-panel h2").tap();
+      await expect.poll(text).toContain("damp: 150.3 g, dry: 144.9 g");
+      expect(await field('fold ["batches","W8"]').textContent()).not.toContain("to mend");
+    });
+  });
+
+  /** The page of these texts on a telephone, which may complain of nothing. */
+  async function byFinger(texts: readonly LogText[], use: (tab: Tab) => Promise<void>): Promise<void> {
+    const html = await livePage("moisture-trial", texts);
+    const context = await browser.newContext({
+      viewport: { width: 360, height: 740 },
+      hasTouch: true,
+      isMobile: true,
+      reducedMotion: "reduce",
+    });
+    try {
+      const tab = await context.newPage();
+      tab.setDefaultTimeout(60_000);
+      const complaints: string[] = [];
+      tab.on("console", (message) => complaints.push(message.text()));
+      tab.on("pageerror", (error) => complaints.push(error.message));
+      await tab.route("**", (route) =>
+        route.request().url() === address
+          ? route.fulfill({ body: html, contentType: "text/html; charset=utf-8" })
+          : route.continue(),
+      );
+      await tab.goto(address);
+      await use(tab);
       expect(complaints).toEqual([]);
     } finally {
       await context.close();
     }
-  });
+  }
 });
