@@ -27,11 +27,12 @@ const FIRST: readonly string[] = ["point", "rect", "line"];
 
 /**
  * The readings of a chart's drawings at several widths, layer by layer, from left to right in each. A mark whose numbers
- * are not in the table, and a row that is not drawn, give none. The ends of a range are read only where nothing else
+ * are not in the table, a row that is not drawn, and a spec that is not made of our layers, give none. The ends of a range are read only where nothing else
  * reads their row.
  * @example chartReadings([chart.spec(720), chart.spec(340)], chart.table)[0]?.row // 0
  */
 export function chartReadings(specs: readonly VegaLiteSpec[], table: ChartTable): Reading[] {
+  if (!specs.every(isRead)) return [];
   const drawings = specs.map((spec) => ({ spec, layers: tellingLayers(spec), scales: readingScales(spec) }));
   const [first, ...others] = drawings;
   if (!first) return [];
@@ -61,6 +62,16 @@ export function chartReadings(specs: readonly VegaLiteSpec[], table: ChartTable)
     readings.push(...found.sort((a, b) => a.at[0]![0] - b.at[0]![0] || a.at[0]![1] - b.at[0]![1]));
   }
   return readings;
+}
+
+/** A founder's own spec may be of any kind: places are only read back from layers at places that the spec sets itself. */
+function isRead({ layer, autosize }: VegaLiteSpec): boolean {
+  if ((autosize as { readonly type?: unknown } | undefined)?.type !== "none" || !Array.isArray(layer))
+    return false;
+  return (layer as readonly Layer[]).every(({ data }) => {
+    const { values = [] } = (data ?? {}) as { readonly values?: unknown };
+    return Array.isArray(values);
+  });
 }
 
 /** The same mark is the same figure, also where a narrow drawing has too few ticks to read it back. */

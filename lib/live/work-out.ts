@@ -12,6 +12,7 @@ import { issuesInUnits } from "../page/issue-units.ts";
 import { layOut } from "../page/lay-out.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { checkedIssues, readTexts } from "./read-texts.ts";
+import { undrawable } from "./undrawable.ts";
 
 export interface Wanted {
   /** Counts up; a later one makes earlier ones idle. */
@@ -132,13 +133,22 @@ export function drawingCache(): DrawingCache {
   const kept = new Map<string, string>();
   return {
     async draw({ key, spec, width, number }) {
-      const html = kept.get(key) ?? drawingAt(await chartSvgWithoutCode(spec), width, number);
+      const html = kept.get(key) ?? (await markup(spec, width, number));
       kept.delete(key);
       kept.set(key, html);
       if (kept.size > KEPT) kept.delete(kept.keys().next().value!);
       return { key, html };
     },
   };
+}
+
+/** A chart that cannot be drawn costs its own place alone. */
+async function markup(spec: ToDraw["spec"], width: ToDraw["width"], number: number): Promise<string> {
+  try {
+    return drawingAt(await chartSvgWithoutCode(spec), width, number);
+  } catch (error) {
+    return undrawable(error instanceof Error ? error.message : String(error));
+  }
 }
 
 /** Each call gives the milliseconds since the last. */
