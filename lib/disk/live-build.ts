@@ -1,5 +1,5 @@
 // The scripts of live pages, as the build makes them: the page's own, a base that all share, each notebook with the
-// rest of the library that it uses, and the whole library for notebooks that are not ours.
+// rest of the library that it uses, and the whole library, with and without Vega, for notebooks that are not ours.
 
 import { readdirSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -16,7 +16,9 @@ export interface LiveFiles {
 export async function liveFiles(root: string): Promise<LiveFiles> {
   const scripts = new Map<string, Script>();
   scripts.set("boot", await liveScript({ root, entry: "lib/live/boot.ts" }));
-  scripts.set("whole", await liveScript({ root, entry: "lib/live/whole.ts", plugins: [withoutMaps] }));
+  const door = "lib/live/whole.ts";
+  scripts.set("whole", await liveScript({ root, entry: door, plugins: [withoutMaps] }));
+  scripts.set("plain", await liveScript({ root, entry: door, plugins: [withoutVega] }));
   const { script, parts } = await base(root);
   scripts.set("base", script);
   for (const file of readdirSync(join(root, "notebooks")).filter((name) => name.endsWith(".ts"))) {
@@ -79,18 +81,18 @@ const fromBase = (root: string, parts: ReadonlySet<string>): Plugin => ({
 });
 
 /**
- * Our own notebooks draw plain charts only (lib/chart/plain-svg.ts), so their pages do without the drawing library. A
- * chart that is none, which the tests of the notebooks would show, is a fault that names itself.
+ * Charts of the library's own functions are plain ones (lib/chart/plain-svg.ts), so a page that has no others does
+ * without the drawing library. A chart that is not plain after all says so in its place, and in no other.
  */
 const withoutVega: Plugin = {
   name: "without-vega",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^vega(-lite|-interpreter)?$/ }, ({ path }) => ({ path, namespace: "no-vega" }));
-    onLoad({ filter: /.*/, namespace: "no-vega" }, () => ({
-      contents: 'throw new Error("this page has only plain charts, and one of them is none")',
-    }));
+    onLoad({ filter: /.*/, namespace: "no-vega" }, () => ({ contents: NO_VEGA }));
   },
 };
+/** Fails at each use: a script that throws while it is loaded would throw the first time only. */
+const NO_VEGA = `exports.textMetrics = { canvas() { throw new Error("it asks for more than this page can draw"); } }`;
 
 /**
  * Parts of the drawing library that no chart of a log needs: maps of the earth, force layouts, trees, cells around

@@ -22,7 +22,11 @@ export function liveScripts(name: string): LiveScripts {
 export async function ownLiveScripts(path: string): Promise<LiveScripts | Refusal> {
   try {
     const { text: notebook } = await ownNotebookScript(resolve(path), resolve("."));
-    return { boot: text("boot"), runtime: ours("whole"), notebook: packed(notebook) };
+    return {
+      boot: text("boot"),
+      runtime: ours(makesSpecs(notebook) ? "whole" : "plain"),
+      notebook: packed(notebook),
+    };
   } catch (error) {
     const [first] = (error as { readonly errors?: readonly BundleFault[] }).errors ?? [];
     if (!first) throw error;
@@ -35,6 +39,13 @@ export async function ownLiveScripts(path: string): Promise<LiveScripts | Refusa
     };
   }
 }
+
+/**
+ * A chart has to have a property called so: a script that never says it makes none of its own, and gets all of its charts
+ * from the library's functions, which draw without Vega. In a comment that was kept or a text it says it as well, which
+ * costs the page its size alone.
+ */
+const makesSpecs = (notebook: string): boolean => /\bspec\b/.test(notebook);
 
 interface BundleFault {
   readonly text: string;

@@ -17,7 +17,7 @@ const demos = readdirSync(join(root, "data-demo"), { recursive: true, withFileTy
 test("the package holds what can be reached from its doors, the demo logs, and what it says of itself", async () => {
   const { names, bytes } = await packed();
   const doors = ["dist/main.js", "dist/index.js", ...notebooks.map((name) => `dist/notebooks/${name}.js`)];
-  const live = ["boot", "base", "whole", ...notebooks.map((name) => `notebooks/${name}`)];
+  const live = ["boot", "base", "whole", "plain", ...notebooks.map((name) => `notebooks/${name}`)];
   const wanted = [
     ...["LICENSE", "README.md", "package.json", "dist/THIRD-PARTY-LICENSES.txt"],
     ...demos,
