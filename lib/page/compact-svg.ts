@@ -11,6 +11,7 @@ const INHERITED = new Set(
 const LETTERS = ' font-size="12px"';
 const LEAF = /<(line|path|rect|circle|text)((?: [\w-]+="[^"]*")*)(?:\/>|>([^<]*)<\/\1>)/g;
 const ATTRIBUTE = / ([\w-]+)="([^"]*)"/g;
+const PATH = / d="([^"]*)"/;
 const CIRCLE = /^M([\d.]+),0A\1,\1,0,1,1,-\1,0A\1,\1,0,1,1,\1,0Z?$/;
 
 interface Leaf {
@@ -114,30 +115,38 @@ function translation(attributes: ReadonlyMap<string, string>): readonly [string,
 }
 
 function written(run: readonly Leaf[]): string {
-  const joined: Leaf[] = [];
-  for (const leaf of run) {
-    const last = joined.at(-1);
-    if (leaf.tag === "stroke" && last?.tag === "stroke" && rest(last.own) === rest(leaf.own)) {
-      joined[joined.length - 1] = {
-        ...last,
-        own: `${rest(last.own)} d="${path(last.own)}${path(leaf.own)}"`,
-      };
-    } else joined.push(leaf);
-  }
-  const common = joined.length > 1 && run[0]!.style !== "";
-  const shapes = joined.map(({ tag, style, own, words }) => {
+  const groups = strokesTogether(run);
+  const common = groups.length > 1 && run[0]!.style !== "";
+  const shapes = groups.map((group) => {
+    const { tag, style, own, words } = group[0]!;
     const name = tag === "stroke" ? "path" : tag;
-    const short = own.replace(/ d="([^"]*)"/, (_, d: string) => ` d="${shortPath(d)}"`);
+    // Joined once for all: a chart of a thousand batches has as many strokes.
+    const d = group.map((leaf) => path(leaf.own)).join("");
+    const plain = group.length === 1 ? own : `${rest(own)} d="${d}"`;
+    const short = d === "" ? plain : plain.replace(PATH, () => ` d="${shortPath(d)}"`);
     const attributes = short + (common ? "" : style);
     return words === undefined ? `<${name}${attributes}/>` : `<${name}${attributes}>${words}</${name}>`;
   });
   return common ? `<g${run[0]!.style}>${shapes.join("")}</g>` : shapes.join("");
 }
 
+/** Neighbours that differ in their places alone are one shape. */
+function strokesTogether(run: readonly Leaf[]): readonly (readonly Leaf[])[] {
+  const groups: Leaf[][] = [];
+  let like: string | undefined;
+  for (const leaf of run) {
+    const own = leaf.tag === "stroke" ? rest(leaf.own) : undefined;
+    if (own !== undefined && own === like) groups.at(-1)!.push(leaf);
+    else groups.push([leaf]);
+    like = own;
+  }
+  return groups;
+}
+
 function path(own: string): string {
-  return / d="([^"]*)"/.exec(own)?.[1] ?? "";
+  return PATH.exec(own)?.[1] ?? "";
 }
 
 function rest(own: string): string {
-  return own.replace(/ d="[^"]*"/, "");
+  return own.replace(PATH, "");
 }
