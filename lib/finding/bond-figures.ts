@@ -42,6 +42,18 @@ const notTested = (what: string): OrWhy => ({ why: `${what} was not tested` });
  * @example bondFigures(batchFigures(log).figures[0]!, log.bond)
  */
 export function bondFigures(row: BatchFigures, bond: string | undefined): BondFigures {
+  // A row is the same object while nothing in it changed; of a hundred batches an edit changes one.
+  if (!Object.isFrozen(row.batch)) return workedOut(row, bond);
+  const before = known.get(row);
+  if (before && before.bond === bond) return before.made;
+  const made = workedOut(row, bond);
+  known.set(row, { bond, made });
+  return made;
+}
+
+const known = new WeakMap<BatchFigures, { readonly bond: string | undefined; readonly made: BondFigures }>();
+
+function workedOut(row: BatchFigures, bond: string | undefined): BondFigures {
   const { tests, batch } = row;
   const clay = clayMeant(row);
   const { moisture, compactability } = tests;

@@ -30,12 +30,16 @@ export function mulledAgainstReference(
     ({ tests, batch }) =>
       tests["green compression"] && tests.compactability && tests.moisture && batch.mulledMin,
   );
+  // Longest first; of two alike the first of the log. Whatever comes after one too short is as well.
+  const references = whole
+    .filter((row) => mullingReferenceIssues({ mulledMin: minutes(row), newMix: false }).length === 0)
+    .sort((a, b) => minutes(b) - minutes(a));
   const pairs = whole.flatMap((row) => {
-    const reference = [...whole]
-      .filter((other) => other !== row && alike(row, other) && minutes(other) >= longer * minutes(row))
-      .filter((other) => mullingReferenceIssues({ mulledMin: minutes(other), newMix: false }).length === 0)
-      .sort((a, b) => minutes(b) - minutes(a))[0];
-    return reference ? [{ row, reference }] : [];
+    for (const other of references) {
+      if (!(minutes(other) >= longer * minutes(row))) break;
+      if (other !== row && alike(row, other)) return [{ row, reference: other }];
+    }
+    return [];
   });
   if (pairs.length === 0) {
     return {

@@ -76,15 +76,32 @@ export function batchFigures(log: Pick<Log, "batches">): LogFigures {
     const worked = (group: Group) => batchFigure(group, byRig.get(rigKey(group)) ?? byTest.get(group.test));
     const usual = ({ test, kind }: Group) => kind === main.get(test);
     const recipe = recipeFigures(batch);
-    return {
+    return sameRow({
       batch,
       tests: Object.fromEntries(own.filter(usual).map((group) => [group.test, worked(group)])),
       apart: own.filter((group) => !usual(group)).map(worked),
       ...(recipe ? { recipe } : {}),
-    };
+    });
   });
   return { figures, pooled: Object.fromEntries(byTest), issues };
 }
+
+/** The row that stood before where nothing in it is another: what was made of it stands as well. */
+function sameRow(row: BatchFigures): BatchFigures {
+  const before = knownRows.get(row.batch);
+  const tests = Object.entries(row.tests);
+  const same =
+    before?.recipe === row.recipe &&
+    before?.apart.length === row.apart.length &&
+    before.apart.every((figure, i) => figure === row.apart[i]) &&
+    Object.keys(before.tests).length === tests.length &&
+    tests.every(([test, figure]) => before.tests[test as TestName] === figure);
+  if (before && same) return before;
+  knownRows.set(row.batch, row);
+  return row;
+}
+
+const knownRows = new WeakMap<Batch, BatchFigures>();
 
 /** The readings of a batch by test and kind. */
 function groupsOf(batch: Batch, main: ReturnType<typeof mainKinds>, issues: Issue[]): Group[] {
@@ -127,7 +144,38 @@ function scatterBy<Key>(groups: readonly Group[], keyOf: (group: Group) => Key):
   return new Map(pooled);
 }
 
-function batchFigure({ test, kind, figures, batch }: Group, pooled: Scatter | undefined): BatchFigure {
+/**
+ * The figure of a group, the same object as last time where its readings' figures and the pooled scatter are: the parts of
+ * a page that were worked out from it stand then as well. Figures of readings name their batch.
+ */
+function batchFigure(group: Group, pooled: Scatter | undefined): BatchFigure {
+  const first = group.figures[0]!;
+  const before = known.get(first);
+  if (before && sameGroup(before.group, group) && sameScatter(before.pooled, pooled)) return before.made;
+  const made = workedFigure(group, pooled);
+  known.set(first, { group, pooled, made });
+  return made;
+}
+
+const known = new WeakMap<
+  TestFigure,
+  { readonly group: Group; readonly pooled: Scatter | undefined; readonly made: BatchFigure }
+>();
+
+function sameGroup(a: Group, b: Group): boolean {
+  return (
+    a.batch.id === b.batch.id &&
+    a.kind === b.kind &&
+    a.figures.length === b.figures.length &&
+    a.figures.every((figure, i) => figure === b.figures[i])
+  );
+}
+
+function sameScatter(a: Scatter | undefined, b: Scatter | undefined): boolean {
+  return a?.sd === b?.sd && a?.degreesOfFreedom === b?.degreesOfFreedom;
+}
+
+function workedFigure({ test, kind, figures, batch }: Group, pooled: Scatter | undefined): BatchFigure {
   const first = figures[0]!;
   const each = figures.map(({ value }) => value);
   if (test === "squeeze") {
@@ -136,7 +184,7 @@ function batchFigure({ test, kind, figures, batch }: Group, pooled: Scatter | un
   }
   const repeat = scatterOf(each, pooled);
   const method = figures.find((figure) => figure.method !== undefined)?.method;
-  const shared = meanOf(figures.map((figure) => figure.shared));
+  const shared = sharedOf(figures);
   const told = (part: "missing" | "assumed") => [...new Set(figures.flatMap((figure) => figure[part]))];
   const common = {
     ...first,
@@ -175,6 +223,23 @@ function scatterOf(each: readonly number[], pooled: Scatter | undefined): BatchF
     ? { sd: own.sd, degreesOfFreedom: own.degreesOfFreedom, pooled: false }
     : undefined;
 }
+
+/** Also where the pooled scatter is another: what is drawn over all batches asks for this part alone. */
+function sharedOf(figures: readonly TestFigure[]): Spread {
+  const first = figures[0]!;
+  const before = knownShared.get(first);
+  const same =
+    before?.figures.length === figures.length && figures.every((one, i) => one === before.figures[i]);
+  if (before && same) return before.shared;
+  const shared = meanOf(figures.map((figure) => figure.shared));
+  knownShared.set(first, { figures, shared });
+  return shared;
+}
+
+const knownShared = new WeakMap<
+  TestFigure,
+  { readonly figures: readonly TestFigure[]; readonly shared: Spread }
+>();
 
 function meanOf(spreads: readonly Spread[]): Spread {
   if (spreads.length === 1) return spreads[0]!;

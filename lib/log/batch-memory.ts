@@ -4,6 +4,7 @@ import type { Batch } from "./batch.ts";
 import type { Entry, LogNode, PlacedComplaint, Report } from "./node.ts";
 import { type Shift, shiftedPlace } from "./node-shift.ts";
 import type { PieceMemory } from "./parse-pieces.ts";
+import { carryRecipe } from "./recipe-figures.ts";
 import { relocated } from "./relocated.ts";
 import { carryFigures } from "./test-figure.ts";
 
@@ -79,5 +80,6 @@ function movedBatch(batch: Batch, by: Shift): Batch {
     if (one) elsewhere.add(one);
   const moved = relocated(batch, (place) => shiftedPlace(place, by), elsewhere);
   carryFigures(batch, moved);
+  carryRecipe(batch, moved);
   return moved;
 }

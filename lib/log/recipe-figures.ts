@@ -40,6 +40,24 @@ const parts: readonly Part[] = [
 export function recipeFigures(batch: Batch): RecipeFigures | undefined {
   const { recipe } = batch;
   if (!recipe?.sandKg) return undefined;
+  // A log that was read never changes, and its recipes are asked for at every edit.
+  if (!Object.isFrozen(recipe)) return workedOut(batch, recipe);
+  const before = known.get(recipe);
+  if (before?.id === batch.id) return before.figures;
+  const figures = workedOut(batch, recipe);
+  known.set(recipe, { id: batch.id, figures });
+  return figures;
+}
+
+const known = new WeakMap<Recipe, { readonly id: string; readonly figures: RecipeFigures }>();
+
+/** A batch that only moved in its file has the shares that it had. */
+export function carryRecipe(from: Batch, to: Batch): void {
+  const before = from.recipe && known.get(from.recipe);
+  if (before && to.recipe) known.set(to.recipe, before);
+}
+
+function workedOut(batch: Batch, recipe: Recipe): RecipeFigures {
   const missing = new Set<string>();
   const inputs = parts.map((part) => partSpread(part, recipe, batch, missing));
   const shares = (share: keyof MixShares): Spread =>

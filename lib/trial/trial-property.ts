@@ -3,11 +3,11 @@
 import type { Aim, TestName, TrialAxis } from "../log/batch.ts";
 import type { BatchFigure, BatchFigures } from "../log/batch-figures.ts";
 import { type ParabolaOptimum, turningPoint } from "../numbers/parabola-optimum.ts";
-import { lift } from "../quantity/combine.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { offDensity } from "./density-span.ts";
 import { publishedSlope } from "./published-slopes.ts";
 import { type ResponseCurve, responseCurve } from "./response-curve.ts";
+import { sharedBias } from "./shared-bias.ts";
 
 export interface WantedRange {
   readonly low: number;
@@ -70,7 +70,7 @@ export function trialProperty(
     leftOut,
     densityUnknown: tied.includes(test) && rows.some(({ tests }) => tests[test] && !tests.density),
     curve,
-    bias: biasOf(figures),
+    bias: sharedBias(figures.flatMap((figure) => figure?.shared ?? [])),
     optimum: curve.form === "curve" && peaked.includes(test) ? optimumOf(curve) : undefined,
     wanted,
   };
@@ -90,24 +90,6 @@ export function curveThroughRows(
   return responseCurve(
     { x, y, blocks: rows.map(({ batch }) => batch.block) },
     { peaked: peaked.includes(test), ...prior },
-  );
-}
-
-/** What all readings share, about 0: the mean over the batches of the shared part less its middle. */
-function biasOf(figures: readonly (BatchFigure | undefined)[]): Spread | undefined {
-  const shared = figures.flatMap((figure) =>
-    figure && figure.shared.sources.length > 0 ? [figure.shared] : [],
-  );
-  if (shared.length === 0) return undefined;
-  const middle = shared.reduce((all, { value }) => all + value, 0);
-  return lift(
-    (values) => {
-      let all = 0;
-      for (let i = 0; i < shared.length; i++) all += values[i]!;
-      return (all - middle) / shared.length;
-    },
-    shared,
-    `mean of all less ${middle}`,
   );
 }
 
