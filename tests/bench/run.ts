@@ -47,12 +47,24 @@ const rows: Row[] = [];
 for (const [name, part] of Object.entries(parts)) {
   if (!wanted(name)) continue;
   const started = performance.now();
-  rows.push(...(await part()));
+  rows.push(...(await measured(name, part)));
   keep();
   console.error(`${name}: ${((performance.now() - started) / 1000).toFixed(0)} s, load ${load()}`);
 }
 
 console.log(text());
+
+/** The other parts are done all the same; the run ends with 1. */
+async function measured(name: string, part: (typeof parts)[string]): Promise<readonly Row[]> {
+  try {
+    return await part();
+  } catch (error) {
+    process.exitCode = 1;
+    console.error(error);
+    const [what] = String(error instanceof Error ? error.message : error).split("\n");
+    return [{ work: name, measured: `FAILED: ${what}`, against: "" }];
+  }
+}
 
 function text(): string {
   return `${said.join("\n")}\n\n${summary(rows)}\n\n${markdownTable(rows)}\n`;
