@@ -64,7 +64,6 @@ import * as readMessages from "../quantity/read-messages.ts";
 import * as bondState from "../sand/bond-state.ts";
 import * as compactability from "../sand/compactability.ts";
 import * as compression from "../sand/compression.ts";
-import * as dryingMethod from "../sand/drying-method.ts";
 import * as dryingStop from "../sand/drying-stop.ts";
 import * as equilibriumMoisture from "../sand/equilibrium-moisture.ts";
 import * as finenessIssues from "../sand/fineness-issues.ts";
@@ -97,7 +96,6 @@ const files: readonly object[] = [
   bondState,
   compactability,
   compression,
-  dryingMethod,
   dryingStop,
   equilibriumMoisture,
   finenessIssues,

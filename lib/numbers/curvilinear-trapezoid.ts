@@ -1,32 +1,18 @@
 // A rectangle whose half-width is itself known only within a share: JCGM 101:2008, 6.4.3.
 
 /**
- * Share below x of the curvilinear trapezoid with middle 0 and half-width uniform within 1 ± edge:
+ * The x below which a share p lies of the curvilinear trapezoid with middle 0 and half-width uniform within 1 ± edge:
  * X = W·U, W uniform in [1 − d, 1 + d], U uniform in [−1, 1]. Its density is atanh(d)/(2d) for |x| ≤ 1 − d
  * and ln((1 + d)/|x|)/(4d) beyond, up to 1 + d; integrated, with u = (1 + d)/x − 1, the share above x ≥ 1 − d is
  * x·(u − ln(1 + u))/(4d).
- * edge d from 0 (a rectangle) to below 1, else NaN. Relative error of the smaller share below 1e-13.
+ * p from 0 to 1 and edge from 0 to below 1, else NaN.
  * Source: JCGM 101:2008 6.4.3, limits of uncertain width with the middle known; integrated here.
- * @example curvilinearTrapezoidCumulative(0.5, 0.2) // 0.75341...
- */
-export function curvilinearTrapezoidCumulative(x: number, edge: number): number {
-  if (!(edge >= 0 && edge < 1) || Number.isNaN(x)) return Number.NaN;
-  return x > 0 ? 1 - shareAbove(x, edge) : shareAbove(-x, edge);
-}
-
-/**
- * The x below which a share p lies. p from 0 to 1 and edge from 0 to below 1, else NaN.
  * Error below 1e-13. Newton's steps inside a bracket; exactly antisymmetric about p = 0.5.
  * @example curvilinearTrapezoidQuantile(1, 0.2) // 1.2
  */
 export function curvilinearTrapezoidQuantile(p: number, edge: number): number {
   if (!(edge >= 0 && edge < 1 && p >= 0 && p <= 1)) return Number.NaN;
   return p < 0.5 ? -upperQuantile(p, edge) : upperQuantile(1 - p, edge);
-}
-
-/** Variance is that of a rectangle and of its width's: E(W²)·E(U²) = (1 + d²/3)/3 (JCGM 101:2008, equation 5). */
-export function curvilinearTrapezoidStandardDeviation(edge: number): number {
-  return edge >= 0 && edge < 1 ? Math.sqrt((1 + edge ** 2 / 3) / 3) : Number.NaN;
 }
 
 function heightOfTop(edge: number): number {

@@ -21,40 +21,6 @@ export function monotoneCubic(xs: ArrayLike<number>, ys: ArrayLike<number>): (x:
   };
 }
 
-/**
- * The derivative dy/dx of monotoneCubic's curve; same arguments, same limits.
- * @example monotoneCubicDerivative([1, 3], [2, 8])(2) // 3
- */
-export function monotoneCubicDerivative(xs: ArrayLike<number>, ys: ArrayLike<number>): (x: number) => number {
-  const curve = monotoneCurve(xs, ys);
-  return (x) => {
-    const i = segmentAt(curve.xs, x);
-    return i < 0 ? Number.NaN : slopeIn(curve, i, x);
-  };
-}
-
-/**
- * The x at which monotoneCubic's curve reaches y, to 1e-14 of its segment or the rounding of y. The ys must rise
- * throughout or fall throughout (equal neighbours are allowed), else it throws. Where the curve lies flat at y, the lowest such x.
- * y outside the points: NaN. Not the same as interpolating x over y.
- * @example monotoneInverse([1, 3], [2, 8])(5) // 2
- */
-export function monotoneInverse(xs: ArrayLike<number>, ys: ArrayLike<number>): (y: number) => number {
-  const curve = monotoneCurve(xs, ys);
-  const last = curve.ys.length - 1;
-  const sign = curve.ys[last]! >= curve.ys[0]! ? 1 : -1;
-  const heights = curve.ys.map((y) => y * sign);
-  for (let i = 1; i <= last; i++) {
-    invariant(heights[i]! >= heights[i - 1]!, "monotoneInverse needs y that only rises or only falls");
-  }
-  return (y) => {
-    const height = y * sign;
-    if (!(height >= heights[0]! && height <= heights[last]!)) return Number.NaN;
-    const end = heights.findIndex((h) => h >= height);
-    return heights[end] === height ? curve.xs[end]! : solveIn(curve, end - 1, y, sign);
-  };
-}
-
 interface Curve {
   readonly xs: Float64Array;
   readonly ys: Float64Array;
@@ -103,35 +69,4 @@ function valueIn({ xs, ys, slopes }: Curve, i: number, x: number): number {
     width * t * u * (slopes[i]! * u - slopes[i + 1]! * t);
   // Rounding may carry it past an end by a last digit.
   return Math.min(Math.max(y, Math.min(y0, y1)), Math.max(y0, y1));
-}
-
-function slopeIn({ xs, ys, slopes }: Curve, i: number, x: number): number {
-  const width = xs[i + 1]! - xs[i]!;
-  const t = (x - xs[i]!) / width;
-  const u = 1 - t;
-  return (
-    (6 * t * u * (ys[i + 1]! - ys[i]!)) / width +
-    slopes[i]! * u * (1 - 3 * t) +
-    slopes[i + 1]! * t * (3 * t - 2)
-  );
-}
-
-/** Newton's steps, halved back into the bracket whenever one would leave it. */
-function solveIn(curve: Curve, i: number, y: number, sign: number): number {
-  const start = curve.xs[i]!;
-  const width = curve.xs[i + 1]! - start;
-  let low = start;
-  let high = start + width;
-  let x = start + width * ((y - curve.ys[i]!) / (curve.ys[i + 1]! - curve.ys[i]!));
-  for (let round = 0; round < 200 && high - low > 1e-15 * width; round++) {
-    const miss = (valueIn(curve, i, x) - y) * sign;
-    if (miss === 0) return x;
-    if (miss > 0) high = x;
-    else low = x;
-    const step = x - (miss * sign) / slopeIn(curve, i, x);
-    const next = step > low && step < high ? step : low + (high - low) / 2;
-    if (Math.abs(next - x) <= 1e-16 * Math.abs(x)) return next;
-    x = next;
-  }
-  return x;
 }

@@ -88,16 +88,6 @@ function quantileBelowHalf(p: number, df: number): number {
   return Number.isNaN(x) ? Number.NEGATIVE_INFINITY : x;
 }
 
-/**
- * Standard deviation of a t distribution of scale 1: √(df/(df − 2)). df of 2 or less: infinite; df not above 0: NaN.
- * @example studentTStandardDeviation(4) // 1.4142...
- */
-export function studentTStandardDeviation(df: number): number {
-  if (!(df > 0)) return Number.NaN;
-  if (df === Number.POSITIVE_INFINITY) return 1;
-  return df > 2 ? Math.sqrt(df / (df - 2)) : Number.POSITIVE_INFINITY;
-}
-
 /** Share below −size, from whichever side of the incomplete beta function converges. */
 function lowerShare(size: number, df: number, top = densityAtZero(df)): number {
   const ratio = size / df;

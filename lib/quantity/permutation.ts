@@ -37,22 +37,10 @@ export function permutationKey(id: string): PermutationKey {
 }
 
 /**
- * Where draw i stands in a table of 2^bits scores: four rounds of add, odd multiply and xor-shift.
- * Each step can be undone modulo 2^bits, so every place of the table is taken just once.
- * i: 0 to 2^bits − 1; bits: 4 to 24.
+ * Adds scale × table[place of draw start + j] to out[j]. The place of draw i in a table of 2^bits scores, 4 to 24 bits:
+ * four rounds of add, odd multiply and xor-shift, unrolled. Each step can be undone modulo 2^bits, so every place is
+ * taken just once.
  */
-export function permuted(i: number, bits: number, key: PermutationKey): number {
-  const mask = (1 << bits) - 1;
-  const shift = (bits + 1) >>> 1;
-  let x = i & mask;
-  for (let round = 0; round < 4; round++) {
-    x = Math.imul(x + (key.add[round]! & mask), key.multiply[round]!) & mask;
-    x ^= x >>> shift;
-  }
-  return x;
-}
-
-/** Adds scale × table[place of draw start + j] to out[j]: permuted(), unrolled. */
 export function addPermuted(
   table: Float64Array,
   key: PermutationKey,

@@ -1,7 +1,5 @@
 // What "dry" means: clay holds water that one method drives off and another leaves.
 
-import type { Issue } from "../issue.ts";
-import { issueMessage } from "../message.ts";
 import { linearAt } from "../numbers/interpolate.ts";
 import { requireFromZero, requireNumber } from "./require.ts";
 
@@ -60,19 +58,3 @@ export function methodBoundsPercent(
     dryingShiftPercent({ clayPercent, fromCelsius: 105, toCelsius })!;
   return { low: shift(100), high: shift(110) };
 }
-
-/**
- * A warning where moistures of more than one method would stand on one curve; undefined where all are of one.
- * methods: as logged, one for each reading; undefined where the log doesn't say. Source: as above.
- * Example: mixedMethods(["oven", "pan"])?.code is "sand/mixed-drying-methods".
- */
-export function mixedMethods(methods: readonly (string | undefined)[]): Issue | undefined {
-  const kinds = [...new Set(methods.map((method) => method ?? "a method that is not named"))];
-  if (kinds.length < 2) return undefined;
-  return methodsOnOneCurve(kinds.join(" and by "));
-}
-
-export const methodsOnOneCurve = issueMessage("sand/mixed-drying-methods", "warning", (methods: string) => ({
-  message: `Moisture was measured by ${methods}: what is bound in the clay goes off in one and stays in the other, so the figures do not stand on one curve.`,
-  remedy: "Dry a split of one batch by each method and log both, or keep to one.",
-}));

@@ -13,11 +13,6 @@ export function phiOfMm(sizeMm: number): number {
   return -Math.log2(sizeMm);
 }
 
-/** Size in mm of a phi: d = 2^−φ. Example: mmOfPhi(2) is 0.25. */
-export function mmOfPhi(phi: number): number {
-  return 2 ** -phi;
-}
-
 /**
  * Phi percentile: the phi than which a given share of the sand is coarser. φ5 is therefore the coarse end.
  * coarserPercent: 0..100, else RangeError; outside the stack as sizeAtPassing does.

@@ -5,12 +5,6 @@ import { issueMessage } from "../message.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
 import { settlingSeconds } from "./settling.ts";
 
-/** What keeps clay apart in the wash. Never caustic soda, which burns skin and eyes: it is no kitchen chemical. */
-export const washSalts: readonly string[] = Object.freeze([
-  "washing soda (sodium carbonate)",
-  "tetrasodium pyrophosphate",
-]);
-
 /** The cut of the test, µm, and the classic draw: 5 in of water. */
 const CUT_UM = 20;
 const SIPHON_MM = 127;

@@ -2,6 +2,8 @@ import stdlibCumulative from "@stdlib/stats-base-dists-t-cdf";
 import stdlibQuantile from "@stdlib/stats-base-dists-t-quantile";
 import { expect, test } from "vitest";
 import * as d from "../../lib/numbers/distributions.ts";
+import { scoreSd } from "../../lib/quantity/scores.ts";
+import type { Shape } from "../../lib/quantity/source.ts";
 import { relativeError, scipy } from "./close.ts";
 
 test("normal quantile and share agree with SciPy to the stated error", () => {
@@ -118,70 +120,52 @@ test("curvilinear trapezoid agrees with quadrature of its definition", () => {
     [0.9, 0.9, 0.9090258226797775],
     [1.4, 0.9, 0.9798706414921261],
   ] as const) {
-    expect(d.curvilinearTrapezoidCumulative(x, edge)).toBeCloseTo(p, 12);
-    expect(d.curvilinearTrapezoidCumulative(-x, edge)).toBeCloseTo(1 - p, 12);
+    expect(d.curvilinearTrapezoidQuantile(p, edge)).toBeCloseTo(x, 11);
+    expect(d.curvilinearTrapezoidQuantile(1 - p, edge)).toBeCloseTo(-x, 11);
   }
-  expect(d.curvilinearTrapezoidCumulative(0.4, 0)).toBe(0.7);
+  expect(d.curvilinearTrapezoidQuantile(0.7, 0)).toBeCloseTo(0.4, 14);
 });
 
-/** Each distribution: quantile, share below, standard deviation. */
-const shapes: Record<string, [(p: number) => number, (x: number) => number, number]> = {
-  normal: [d.normalQuantile, d.normalCumulative, 1],
-  "t, 5": [
-    (p) => d.studentTQuantile(p, 5),
-    (x) => d.studentTCumulative(x, 5),
-    d.studentTStandardDeviation(5),
-  ],
-  rectangular: [
-    (p) => d.rectangularQuantile(p, 3, 7),
-    (x) => d.rectangularCumulative(x, 3, 7),
-    d.rectangularStandardDeviation(3, 7),
-  ],
-  triangular: [
-    (p) => d.triangularQuantile(p, 3, 7),
-    (x) => d.triangularCumulative(x, 3, 7),
-    d.triangularStandardDeviation(3, 7),
-  ],
-  arcsine: [
-    (p) => d.arcsineQuantile(p, 3, 7),
-    (x) => d.arcsineCumulative(x, 3, 7),
-    d.arcsineStandardDeviation(3, 7),
-  ],
-  ...Object.fromEntries(
-    [0, 0.001, 0.3, 0.95].map((edge) => [
-      `curvilinear trapezoid, ${edge}`,
+/** Each distribution: its quantile, and the shape whose closed-form sd it must have. */
+const shapes: readonly (readonly [string, (p: number) => number, Shape])[] = [
+  ["normal", d.normalQuantile, { kind: "normal" }],
+  ["t, 5", (p) => d.studentTQuantile(p, 5), { kind: "t", df: 5 }],
+  ["rectangular", (p) => d.rectangularQuantile(p, 3, 5), { kind: "rectangular" }],
+  ["triangular", (p) => d.triangularQuantile(p, 3, 5), { kind: "triangular" }],
+  ["arcsine", (p) => d.arcsineQuantile(p, 3, 5), { kind: "arcsine" }],
+  ...[0, 0.001, 0.3, 0.95].map(
+    (edge) =>
       [
+        `curvilinear trapezoid, ${edge}`,
         (p: number) => d.curvilinearTrapezoidQuantile(p, edge),
-        (x: number) => d.curvilinearTrapezoidCumulative(x, edge),
-        d.curvilinearTrapezoidStandardDeviation(edge),
-      ],
-    ]),
+        { kind: "curvilinear trapezoid", edge },
+      ] as const,
   ),
-};
+];
 
-test.each(Object.entries(shapes))(
-  "%s: share below its quantile is p; sd is that of its quantiles",
-  (_, shape) => {
-    const [quantile, cumulative, sd] = shape;
-    for (const p of [1e-6, 0.0013, 0.025, 0.31, 0.5, 0.8, 0.975, 0.9999]) {
-      expect(Math.abs(cumulative(quantile(p)) - p)).toBeLessThan(1e-11);
-    }
-    // ∫ q(p)² dp by the midpoint rule, with the middle taken off: a check of the closed-form sd.
-    const count = 100_000;
-    const middle = quantile(0.5);
-    let squares = 0;
-    for (let i = 0; i < count; i++) squares += (quantile((i + 0.5) / count) - middle) ** 2;
-    // The tail of t converges slowest: it alone needs this much.
-    expect(relativeError(Math.sqrt(squares / count), sd)).toBeLessThan(1e-3);
-    expect(quantile(-0.1)).toBeNaN();
-    expect(quantile(1.1)).toBeNaN();
-    expect(quantile(Number.NaN)).toBeNaN();
-  },
-);
+test.each(shapes)("%s: its sd in closed form is that of its quantiles", (_, quantile, shape) => {
+  // ∫ q(p)² dp by the midpoint rule, with the middle taken off: a check of the closed-form sd.
+  const count = 100_000;
+  const middle = quantile(0.5);
+  let squares = 0;
+  for (let i = 0; i < count; i++) squares += (quantile((i + 0.5) / count) - middle) ** 2;
+  // The tail of t converges slowest: it alone needs this much.
+  expect(relativeError(Math.sqrt(squares / count), scoreSd(shape))).toBeLessThan(1e-3);
+  expect(quantile(-0.1)).toBeNaN();
+  expect(quantile(1.1)).toBeNaN();
+  expect(quantile(Number.NaN)).toBeNaN();
+});
+
+test("normal and t: the share below a quantile is p", () => {
+  for (const p of [1e-6, 0.0013, 0.025, 0.31, 0.5, 0.8, 0.975, 0.9999]) {
+    expect(Math.abs(d.normalCumulative(d.normalQuantile(p)) - p)).toBeLessThan(1e-11);
+    expect(Math.abs(d.studentTCumulative(d.studentTQuantile(p, 5), 5) - p)).toBeLessThan(1e-11);
+  }
+});
 
 test("outside their arguments: NaN or a throw, never a number", () => {
   expect(d.studentTQuantile(0.9, 0)).toBeNaN();
-  expect(d.studentTStandardDeviation(2)).toBe(Number.POSITIVE_INFINITY);
+  expect(scoreSd({ kind: "t", df: 2 })).toBe(Number.POSITIVE_INFINITY);
   expect(d.curvilinearTrapezoidQuantile(0.9, 1)).toBeNaN();
   expect(() => d.rectangularQuantile(0.5, 2, 2)).toThrow(RangeError);
 });

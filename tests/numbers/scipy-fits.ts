@@ -5,8 +5,6 @@ import { readFileSync } from "node:fs";
 interface Fits {
   readonly "f cumulative": [x: number, df1: number, df2: number, p: number][];
   readonly "f quantile": [p: number, df1: number, df2: number, x: number][];
-  readonly "chi-square cumulative": [x: number, df: number, p: number][];
-  readonly "chi-square quantile": [p: number, df: number, x: number][];
   readonly "log gamma": [z: number, value: number][];
   readonly "weighted fits": {
     readonly design: number[][];

@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { quantileSorted } from "../../lib/numbers/quantile.ts";
 import { drawing, drawsOf } from "../../lib/quantity/drawing.ts";
 import { figure } from "../../lib/quantity/figure.ts";
-import { hashText, permutationKey, permuted } from "../../lib/quantity/permutation.ts";
+import { hashText, type PermutationKey, permutationKey } from "../../lib/quantity/permutation.ts";
 import { scoreSd, scores } from "../../lib/quantity/scores.ts";
 import type { Shape, Source } from "../../lib/quantity/source.ts";
 import { shifted } from "../../lib/quantity/spread-of.ts";
@@ -21,6 +21,18 @@ const shapes: readonly Shape[] = [
 function drawn(id: string, shape: Shape = { kind: "normal" }, count = 4096): Float64Array {
   const source: Source = { id, kind: "reading", shape };
   return drawsOf(shifted(0, 1, source), drawing([source], { count }));
+}
+
+/** The place of draw i in a table of 2^bits scores, round by round. */
+function permuted(i: number, bits: number, key: PermutationKey): number {
+  const mask = (1 << bits) - 1;
+  const shift = (bits + 1) >>> 1;
+  let x = i & mask;
+  for (let round = 0; round < 4; round++) {
+    x = Math.imul(x + (key.add[round]! & mask), key.multiply[round]!) & mask;
+    x ^= x >>> shift;
+  }
+  return x;
 }
 
 function correlation(a: Float64Array, b: Float64Array): number {

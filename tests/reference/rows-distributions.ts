@@ -1,6 +1,5 @@
 // Tables of distributions against handbooks and a general-purpose library.
 
-import { chiSquareQuantile } from "../../lib/numbers/chi-square.ts";
 import { erf, erfc, inverseErfc } from "../../lib/numbers/error-function.ts";
 import { fQuantile } from "../../lib/numbers/f-distribution.ts";
 import { normalQuantile } from "../../lib/numbers/normal.ts";
@@ -36,14 +35,6 @@ export const distributionRows: readonly Published[] = [
     ours: () => [0.9, 0.95, 0.975, 0.99, 0.995].map(normalQuantile),
     tag: "from memory",
     note: "table 26.5",
-  },
-  {
-    figure: "χ², 95 %, 1 to 6 and 10 degrees of freedom",
-    source: "abramowitz",
-    theirs: ["3.84146", "5.99146", "7.81473", "9.48773", "11.0705", "12.5916", "18.3070"],
-    ours: () => [1, 2, 3, 4, 5, 6, 10].map((df) => chiSquareQuantile(0.95, df)),
-    tag: "from memory",
-    note: "table 26.8",
   },
   {
     figure: "F, 95 %, at (1, 10), (2, 10), (5, 10), (10, 10), (9, 40)",
@@ -83,14 +74,6 @@ export const distributionRows: readonly Published[] = [
     source: "scipy",
     theirs: scipyFits["f quantile"].map(([, , , x]) => String(x)),
     ours: () => scipyFits["f quantile"].map(([p, a, b]) => fQuantile(p, a, b)),
-    agree: { digits: 12 },
-    tag: "computed there",
-  },
-  {
-    figure: "quantiles of χ² by SciPy",
-    source: "scipy",
-    theirs: scipyFits["chi-square quantile"].map(([, , x]) => String(x)),
-    ours: () => scipyFits["chi-square quantile"].map(([p, df]) => chiSquareQuantile(p, df)),
     agree: { digits: 12 },
     tag: "computed there",
   },

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dryingShiftPercent, methodBoundsPercent, mixedMethods } from "../../lib/sand/drying-method.ts";
+import { dryingShiftPercent, methodBoundsPercent } from "../../lib/sand/drying-method.ts";
 import { dryEnough } from "../../lib/sand/drying-stop.ts";
 
 test("dry from the first weighing that stands still and stays", () => {
@@ -32,13 +32,6 @@ test("hotter reads higher, and the same temperature does not", () => {
   expect(high).toBeGreaterThan(0);
   expect(high).toBeLessThan(0.03);
   expect(methodBoundsPercent("microwave", 8)).toBeNull();
-});
-
-test("methods are never mixed in silence", () => {
-  expect(mixedMethods(["oven", "oven"])).toBeUndefined();
-  expect(mixedMethods([])).toBeUndefined();
-  expect(mixedMethods(["oven", "pan"])?.message).toContain("oven and by pan");
-  expect(mixedMethods(["oven", undefined])?.code).toBe("sand/mixed-drying-methods");
 });
 
 test("misuse throws", () => {

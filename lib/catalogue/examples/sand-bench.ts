@@ -30,7 +30,6 @@ export const sandBench: Examples = {
   "sand/dry-above-damp": { damp: "147 g", dry: "152 g" },
   "sand/equilibrium-moisture-range": { property: "a compactability", range: "30 to 55 %", given: "58.4 %" },
   "sand/jar-outside-mixes": { layer: "20 mm", range: "6 to 14 mm" },
-  "sand/mixed-drying-methods": { methods: "oven and by a method that is not named" },
   "sand/moisture-not-of-a-moulding-sand": { percent: "20" },
   "sand/permeability-pressure-low": { pressure: "15 mm" },
   "sand/permeability-pressure-refused": { pressure: "1200 mm" },
