@@ -3,6 +3,7 @@
 import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
 import { type AimedCurve, bestPlace, bestPlaces } from "./best-place.ts";
+import { keptByCurves } from "./curve-content.ts";
 import { type CurveDraws, drawCurves } from "./curve-draws.ts";
 
 export interface ChanceAt {
@@ -62,8 +63,14 @@ export function gridOver(from: number, to: number, steps = gridSteps): readonly 
  * @example trialReport(log).result?.aim // what aimFor gives for the curves of a log
  */
 export function aimFor(curves: readonly AimedCurve[], draws: number | CurveDraws = 4096): AimResult {
-  const { grid, from, to } = placesOf(curves);
   const drawn = typeof draws === "number" ? drawCurves(curves, draws) : draws;
+  return keptAims(curves, [drawn.count], () => aimOf(curves, drawn));
+}
+
+const keptAims = keptByCurves<AimResult>(6000);
+
+function aimOf(curves: readonly AimedCurve[], drawn: CurveDraws): AimResult {
+  const { grid, from, to } = placesOf(curves);
   const chances = chancesAt(curves, drawn, grid);
   const places = bestPlaces(curves, drawn.with(knownForAim), grid);
   const share = (edge: number): number =>
@@ -89,9 +96,13 @@ export function aimFor(curves: readonly AimedCurve[], draws: number | CurveDraws
 
 /** The aim alone, without its interval, and the chance there. */
 export function aimPlace(curves: readonly AimedCurve[], drawn: CurveDraws): { x: number; chance: number } {
-  const x = bestPlaceOf(curves, placesOf(curves).grid);
-  return { x, chance: chancesAt(curves, drawn, [x])[0]!.all };
+  return keptPlaces(curves, [drawn.count], () => {
+    const x = bestPlaceOf(curves, placesOf(curves).grid);
+    return { x, chance: chancesAt(curves, drawn, [x])[0]!.all };
+  });
 }
+
+const keptPlaces = keptByCurves<{ x: number; chance: number }>(30);
 
 /** Where all of the curves were tried. */
 function placesOf(curves: readonly AimedCurve[]): { from: number; to: number; grid: readonly number[] } {

@@ -5,6 +5,7 @@ import { lowerTriangle } from "../numbers/cholesky.ts";
 import { drawing, drawsOf } from "../quantity/drawing.ts";
 import { keptColumn } from "../quantity/kept-column.ts";
 import { keptDraws } from "../quantity/kept-draws.ts";
+import { onceFor } from "../quantity/once-for.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { shifted } from "../quantity/spread-of.ts";
 import type { ResponseCurve } from "./response-curve.ts";
@@ -42,10 +43,26 @@ const normal = { kind: "normal" } as const;
  * towards none where there are few: ρ·df/(df + 4). Curves must be fitted; points only throws.
  */
 export function drawCurves(curves: readonly CurveToDraw[], count: number): CurveDraws {
+  for (const { name, curve } of curves) invariant(curve.fit, `${name} has no fitted curve to draw`);
+  // Drawn when first asked for: what an aim says of them may be known.
+  const scores = onceFor((of: readonly CurveToDraw[]) => scoresOf(of, count));
+  const made = new Map<number, readonly DrawnCurve[]>();
+  return {
+    count,
+    with(known) {
+      const columns = made.get(known) ?? columnsWith(scores(curves), known);
+      made.set(known, columns);
+      return columns;
+    },
+  };
+}
+
+type Scores = ReturnType<typeof scoresOf>;
+
+function scoresOf(curves: readonly CurveToDraw[], count: number) {
   const deviations = jointDeviations(curves, count);
-  const drawn = curves.map(({ name, curve, bias }, k) => {
-    const fit = curve.fit;
-    invariant(fit, `${name} has no fitted curve to draw`);
+  return curves.map(({ name, curve, bias }, k) => {
+    const fit = curve.fit!;
     const size = curve.row(curve.from).length;
     const chiSquare = chiSquareOf(`${name}, scatter`, fit.degreesOfFreedom, count);
     return {
@@ -57,27 +74,20 @@ export function drawCurves(curves: readonly CurveToDraw[], count: number): Curve
       bias: bias ? keptDraws(bias, count) : undefined,
     };
   });
-  const columnsWith = (known: number): readonly DrawnCurve[] =>
-    drawn.map(({ fit, steps, chiSquare, deviation, block, bias }) => {
-      const df = fit.degreesOfFreedom;
-      const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
-      const coefficients = steps.map((step, j) =>
-        step.map((value, i) => fit.coefficients[j]! + value * widen[i]! + (j === 0 && bias ? bias[i]! : 0)),
-      );
-      return {
-        coefficients,
-        batch: deviation.map((value, i) => value * fit.residualSd * widen[i]! + (block?.(known, i) ?? 0)),
-      };
-    });
-  const made = new Map<number, readonly DrawnCurve[]>();
-  return {
-    count,
-    with(known) {
-      const columns = made.get(known) ?? columnsWith(known);
-      made.set(known, columns);
-      return columns;
-    },
-  };
+}
+
+function columnsWith(scores: Scores, known: number): readonly DrawnCurve[] {
+  return scores.map(({ fit, steps, chiSquare, deviation, block, bias }) => {
+    const df = fit.degreesOfFreedom;
+    const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
+    const coefficients = steps.map((step, j) =>
+      step.map((value, i) => fit.coefficients[j]! + value * widen[i]! + (j === 0 && bias ? bias[i]! : 0)),
+    );
+    return {
+      coefficients,
+      batch: deviation.map((value, i) => value * fit.residualSd * widen[i]! + (block?.(known, i) ?? 0)),
+    };
+  });
 }
 
 /** What a new day or bag adds, as far as three blocks or more tell. */

@@ -4,6 +4,7 @@ import { studentTQuantile } from "../numbers/distributions.ts";
 import { sum } from "../numbers/sum.ts";
 import { gridOver } from "./aim.ts";
 import { type AimedCurve, bestPlaces } from "./best-place.ts";
+import { keptByCurves } from "./curve-content.ts";
 import { coefficientSteps, scoreColumns } from "./curve-draws.ts";
 
 export interface NextBatch {
@@ -37,6 +38,15 @@ const drawsToRank = 512;
 export function nextTrial(
   curves: readonly AimedCurve[],
   options: { readonly hit?: number; readonly width?: number } = {},
+): NextTrial {
+  return keptNext(curves, [options.hit, options.width], () => nextOf(curves, options));
+}
+
+const keptNext = keptByCurves<NextTrial>(800);
+
+function nextOf(
+  curves: readonly AimedCurve[],
+  options: { readonly hit?: number; readonly width?: number },
 ): NextTrial {
   const from = Math.max(...curves.map(({ curve }) => curve.from));
   const to = Math.min(...curves.map(({ curve }) => curve.to));
