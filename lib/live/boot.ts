@@ -60,8 +60,20 @@ function hasNews(): boolean {
 }
 
 offerLeavingFirst(setup.batches, () => "mullbookSession" in globalThis);
-startCharts();
+afterFirstPicture(startCharts);
 if (hasNews()) wake();
+
+/** Once; sooner where somebody points, touches or types before there is a picture. */
+function afterFirstPicture(work: () => void): void {
+  let begun = false;
+  const begin = (): void => {
+    if (!begun) work();
+    begun = true;
+  };
+  for (const kind of ["pointerover", "pointerdown", "focusin", "keydown"])
+    document.addEventListener(kind, begin, { capture: true, once: true });
+  requestAnimationFrame(() => setTimeout(begin));
+}
 
 async function start(): Promise<void> {
   const [runtime, notebook] = await Promise.all([unpacked("live-runtime"), unpacked("live-notebook")]);
