@@ -8,7 +8,7 @@ import { type WeatherWater, weatherWater } from "../finding/weather-water.ts";
 import type { Log } from "../log/types.ts";
 import type { Figure } from "../quantity/figure.ts";
 import { printNumber } from "../quantity/print.ts";
-import type { Block, Section, TableBlock } from "./blocks.ts";
+import type { Block, Section, TableBlock, TableCell } from "./blocks.ts";
 import { figureCell } from "./figure-cell.ts";
 import { figureInShownUnit, type ShownUnits, shownUnit, shownUnits, type UnitSystem } from "./shown-units.ts";
 import { coverWords, weatherFindings } from "./weather-findings.ts";
@@ -79,9 +79,18 @@ function coverTable({ each, own, want }: WeatherWater, system: UnitSystem): Tabl
     ],
     rows: each.map(({ cover, lost, after, temper }) => [
       `${coverWords[cover]}${cover === own ? ", as the log says" : ""}`,
-      { ...figureCell(figureInShownUnit(lost.figure, "kg", system)), number: lost.figure.value },
-      after ? figureCell(after) : "",
-      temper ? figureCell(temper) : "",
+      { ...noFiner(figureInShownUnit(lost.figure, "kg", system), 3), number: lost.figure.value },
+      after ? noFiner(after, 2) : "",
+      temper ? noFiner(temper, 2) : "",
     ]),
   };
+}
+
+/** Nobody weighs a heap's water to a tenth of a gram, nor dries sand to a ten-thousandth of a percent. */
+function noFiner(figure: Pick<Figure, "value" | "low" | "high">, decimals: number): TableCell {
+  const cell = figureCell(figure);
+  const places = Math.max(...[...cell.text.matchAll(/\.(\d+)/g)].map(([, digits = ""]) => digits.length), 0);
+  if (places <= decimals) return cell;
+  const [low, high] = [figure.low, figure.high].map((end) => printNumber(end, decimals));
+  return { ...cell, text: low === high ? `${low}` : `${low} to ${high}` };
 }
