@@ -26,7 +26,8 @@ export function leaveBox(label: HTMLElement, batch: Leavable | undefined, press:
   old?.remove();
   if (!batch) return;
   const { name, isOut } = batch;
-  const says = isOut ? `Put ${name} back into the fits` : `Leave ${name} out of the fits`;
+  // The words that are seen come first and whole, for whoever speaks them to press the button.
+  const says = isOut ? `Put back into the fits: ${name}` : `Leave out of the fits: ${name}`;
   label.append(
     h(
       "div",

@@ -52,7 +52,7 @@ describe.skipIf(withoutBrowser)("leaving out at a chart", () => {
         await tab.keyboard.press("ArrowRight");
         await tab.keyboard.press("ArrowRight");
         const asleep = await tab.evaluate(() => !("mullbookSession" in globalThis));
-        await label.getByRole("button", { name: "Leave W3 out of the fits" }).click();
+        await label.getByRole("button", { name: "Leave out of the fits: W3" }).click();
         const field = label.getByRole("textbox", { name: "Why W3 is left out" });
         await field.waitFor();
         await tab.keyboard.press("Enter");
