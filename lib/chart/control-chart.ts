@@ -1,9 +1,10 @@
 // A figure of the heap over the days: single values with their limits on top, their moving range below.
 
+import { dateOfDay } from "../numbers/days.ts";
 import { type AxisName, axisTitle, columnUnit, decimalsOver, unitText } from "./axis-words.ts";
 import type { Chart, VegaLiteSpec } from "./chart.ts";
 import { dayTicks } from "./control-days.ts";
-import { type ControlInput, controlAlt, controlCaption, dateText } from "./control-input.ts";
+import { type ControlInput, controlAlt, controlCaption } from "./control-input.ts";
 import { controlKey } from "./control-keys.ts";
 import {
   baseLayer,
@@ -69,7 +70,7 @@ export function controlChart(input: ControlInput): Chart {
       ],
       rows: [
         ...input.points.map((point, i) => [
-          dateText(point.day),
+          dateOfDay(point.day),
           cell(point.value),
           cell(point.low),
           cell(point.high),
@@ -79,7 +80,7 @@ export function controlChart(input: ControlInput): Chart {
           point.signal ? "yes" : "",
         ]),
         ...(input.leftOut ?? []).map(({ day, value, low, high }) => [
-          dateText(day),
+          dateOfDay(day),
           cell(value),
           cell(low),
           cell(high),

@@ -1,5 +1,6 @@
 // What a control chart is drawn from, and what it says in words.
 
+import { dateOfDay } from "../numbers/days.ts";
 import { type AxisName, axisTitle, capital } from "./axis-words.ts";
 import { figure } from "./text.ts";
 
@@ -46,8 +47,6 @@ export interface ControlInput extends Omit<AxisName, "title"> {
   readonly caption?: string;
 }
 
-export const dateText = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);
-
 /**
  * Limits are told to the place that their own doubt begins at: to tenths of a standard deviation, which is a sixth of the
  * way from one to the other. Trailing zeros stay, so that the three read alike.
@@ -81,7 +80,7 @@ export function controlAlt(
   const text = (value: number): string => figure(value, decimals);
   const signals = points.filter(({ signal }) => signal).length;
   return [
-    `${capital(axisTitle(axis))}, ${points.length} values from ${dateText(first.day)} to ${dateText(last.day)}, from ${text(Math.min(...values))} to ${text(Math.max(...values))}, the last ${text(last.value)}.`,
+    `${capital(axisTitle(axis))}, ${points.length} values from ${dateOfDay(first.day)} to ${dateOfDay(last.day)}, from ${text(Math.min(...values))} to ${text(Math.max(...values))}, the last ${text(last.value)}.`,
     ...(limits
       ? [
           `Mean ${limitText(limits, limits.mean)}, limits ${limitText(limits, limits.lower)} and ${limitText(limits, limits.upper)}; ${signals === 1 ? "1 value stands" : `${signals} values stand`} in a signal.`,
@@ -89,7 +88,7 @@ export function controlAlt(
       : []),
     ...(events.length > 0 ? [`${events.length} days are marked with letters.`] : []),
     ...(change
-      ? [`A change is suggested between ${dateText(change.low)} and ${dateText(change.high)}.`]
+      ? [`A change is suggested between ${dateOfDay(change.low)} and ${dateOfDay(change.high)}.`]
       : []),
     ...(leftOut.length > 0 ? [`${leftOut.length} left out by the log, crossed.`] : []),
     ...(missing > 0 ? [`${missing} without a figure are left out.`] : []),

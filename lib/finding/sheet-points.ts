@@ -1,5 +1,6 @@
 // A column of a sheet as places on an axis: a figure with its ± for each row.
 
+import { daysBetween } from "../numbers/days.ts";
 import type { Figure } from "../quantity/figure.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
@@ -18,7 +19,7 @@ export function sheetPoints(sheet: Sheet, name: string): readonly (SheetPoint | 
   const first = firstDay(sheet, name);
   return rows.map((cell): SheetPoint | undefined => {
     if (cell.kind === "date" && first !== undefined) {
-      const days = (Date.parse(cell.text) - Date.parse(first)) / 86_400_000;
+      const days = daysBetween(first, cell.text);
       return { value: days, low: days, high: days };
     }
     if (cell.kind !== "figure" || !Number.isFinite(cell.value)) return undefined;
@@ -29,7 +30,7 @@ export function sheetPoints(sheet: Sheet, name: string): readonly (SheetPoint | 
 }
 
 /** The earliest day of a column of dates. */
-export function firstDay(sheet: Sheet, name: string): string | undefined {
+function firstDay(sheet: Sheet, name: string): string | undefined {
   const { kind, texts } = sheet.column(name);
   return kind === "date" ? texts.filter((text) => text !== "").sort()[0] : undefined;
 }

@@ -1,5 +1,6 @@
 // Which logs follow one heap over weeks instead of trying mixes beside each other.
 
+import { dayOf } from "../numbers/days.ts";
 import type { Batch, TrialAxis } from "./batch.ts";
 
 /** Three dates over a fortnight: a trial is over sooner. Our own. */
@@ -13,7 +14,7 @@ const leastDays = 14;
  */
 export function followsAHeap(batches: readonly Batch[], axis: TrialAxis | undefined): boolean {
   if (axis !== undefined || batches.some(({ recipe }) => recipe)) return false;
-  const days = batches.flatMap(({ date }) => (date === undefined ? [] : [Date.parse(date) / 86_400_000]));
+  const days = batches.flatMap(({ date }) => (date === undefined ? [] : [dayOf(date)]));
   if (new Set(days).size < leastDates) return false;
   const ends = days.reduce(([low, high], day) => [Math.min(low, day), Math.max(high, day)] as const, [
     days[0]!,

@@ -1,5 +1,6 @@
 // Events put in order of their days, and what looks like a slip in one of them.
 
+import { daysBetween } from "../numbers/days.ts";
 import { farAhead, longGap, outOfOrder } from "./complaints-season.ts";
 import type { HeapEvent } from "./heap-record.ts";
 import type { Report } from "./node.ts";
@@ -34,8 +35,4 @@ function aheadOfRest(events: readonly HeapEvent[]): { event: HeapEvent; next: He
     if (!next || event.date <= next.date) return [];
     return before && before.date > next.date ? [] : [{ event, next }];
   });
-}
-
-function daysBetween(from: string, to: string): number {
-  return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);
 }

@@ -6,7 +6,7 @@ import type { ControlInput, DayPoint } from "../chart/control-input.ts";
 import { changeDays, nameOf } from "../finding/diary-findings.ts";
 import { propertyName } from "../finding/diary-print.ts";
 import { endsOf } from "../finding/ends.ts";
-import { dayOf } from "../trial/control-days.ts";
+import { dayOf } from "../numbers/days.ts";
 import type { Controlled, ControlReport } from "../trial/control-report.ts";
 import type { DiarySeries, DiaryValue } from "../trial/control-series.ts";
 import { diaryLetters } from "./diary-events.ts";

@@ -2,7 +2,7 @@
 
 import type { TestName, TestReading } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";
-import { type ReadingInputs, readingInputs } from "../log/reading-inputs.ts";
+import { readingInputs } from "../log/reading-inputs.ts";
 
 export interface TestSheet {
   /** In the names of the columns. */
@@ -129,18 +129,4 @@ export function testTaken(test: TestName, rows: readonly BatchFigures[]): string
     value === undefined ? [] : [`${name} ${value} ${unit}`],
   );
   return taken.length === 0 ? undefined : `taken where the log does not say: ${taken.join(", ")}`;
-}
-
-/** The readings of a batch as rows of the sheet, in the units of its columns. */
-export function readingRows(
-  { columns }: TestSheet,
-  readings: readonly TestReading[],
-): { readonly [column: string]: number }[] {
-  return readings.map((reading) => {
-    const inputs: ReadingInputs["inputs"] = readingInputs(reading)?.inputs ?? [];
-    const value = (input: string) => inputs.find(({ name }) => name === input)?.measured?.value;
-    return Object.fromEntries(
-      columns.map(([name, input, , taken = Number.NaN]) => [name, value(input) ?? taken]),
-    );
-  });
 }

@@ -1,5 +1,6 @@
 // From the tree of a formula to arithmetic of plain numbers, every unit checked on the way.
 
+import { dayOf } from "../numbers/days.ts";
 import { aggregateCall, lookUpCall } from "./formula-aggregates.ts";
 import { callable, choose, rowCall } from "./formula-calls.ts";
 import { type Context, fault, spanOf } from "./formula-context.ts";
@@ -9,7 +10,7 @@ import { loops } from "./formula-loops.ts";
 import { type Slot, type Typed, typeText } from "./formula-node.ts";
 import { compare, pairOf, signOf } from "./formula-operators.ts";
 import type { Tree } from "./formula-parser.ts";
-import { dayOf, textCode } from "./formula-text.ts";
+import { textCode } from "./formula-text.ts";
 import type { AggregateName } from "./formula-type.ts";
 import { aggregateFunctions } from "./functions.ts";
 
@@ -116,7 +117,7 @@ function operands(context: Context, compared: boolean, args: readonly Tree[]): r
     const at = spanOf(context, arg);
     const isDate = other?.type.kind === "date";
     if (other?.type.kind === "text" || isDate) {
-      const value = isDate ? dayOf(text) : textCode(text);
+      const value = isDate ? dayOf(text.trim()) : textCode(text);
       if (Number.isNaN(value) && isDate) {
         const remedy = 'Write the day as "2026-05-02".';
         return fault(context, at, formulaIssue.needs("This comparison", "a date", `“${text}”`, remedy));

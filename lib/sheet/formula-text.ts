@@ -1,4 +1,4 @@
-// Texts and dates as numbers, so that they go through the same loops.
+// Texts as numbers, so that they go through the same loops.
 
 /**
  * A number that stands for a text when formulas compare texts: 53 bits of a mixing hash of the text, trimmed and in
@@ -24,15 +24,4 @@ function mixed(x: number): number {
   x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
   x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35);
   return (x ^ (x >>> 16)) >>> 0;
-}
-
-/**
- * Days from 1970-01-01 to a date such as "2026-05-02"; NaN where there is no such day.
- * Example: dayOf("2026-05-02") is 20575.
- */
-export function dayOf(date: string): number {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date.trim());
-  if (!parts) return Number.NaN;
-  const day = Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / 86_400_000;
-  return new Date(day * 86_400_000).toISOString().slice(0, 10) === date.trim() ? day : Number.NaN;
 }

@@ -1,12 +1,13 @@
 // What was typed: columns and named values, each figure with its own ± and what it shares with others.
 
+import { dayOf } from "../numbers/days.ts";
 import { readDate } from "../quantity/read-date.ts";
 import type { Source } from "../quantity/source.ts";
 import { isSpread, type Spread } from "../quantity/spread.ts";
 import { linear, spreadOfQuantity } from "../quantity/spread-of.ts";
 import { convert, convertDifference, sameDimension, type Unit } from "../quantity/unit.ts";
 import type { Faults } from "./faults.ts";
-import { dayOf, textCode } from "./formula-text.ts";
+import { textCode } from "./formula-text.ts";
 import type { OneNode, RowNode } from "./node.ts";
 import { readFigure } from "./read-cell.ts";
 import type { Column, PlusMinus } from "./read-columns.ts";

@@ -1,11 +1,12 @@
 // A figure of another sheet, found by the text in its first text column.
 
 import { invariant } from "../issue.ts";
+import { dayOf } from "../numbers/days.ts";
 import { nearest } from "../numbers/nearest.ts";
 import type { Spread } from "../quantity/spread.ts";
 import type { Faults } from "./faults.ts";
 import { plainName } from "./formula-names.ts";
-import { dayOf, textCode } from "./formula-text.ts";
+import { textCode } from "./formula-text.ts";
 import type { LookUp } from "./formula-type.ts";
 import type { NodeKind, OneNode, RowNode, SheetNode } from "./node.ts";
 import { sheetIssue } from "./sheet-issues.ts";

@@ -1,6 +1,7 @@
 // Cells and columns as the rest of the library reads them; made when they are asked for.
 
 import { invariant } from "../issue.ts";
+import { dateOfDay } from "../numbers/days.ts";
 import type { Doubt } from "./doubt.ts";
 import type { InputNode } from "./inputs.ts";
 import type { SheetNode } from "./node.ts";
@@ -92,7 +93,6 @@ function plainTextAt(node: SheetNode, row: number, textOf: TextOf): string {
 function textAt(node: SheetNode, row: number, textOf: TextOf): string {
   if (node.per === "row" && "texts" in node) return (node as InputNode).texts[row] ?? "";
   const value = node.per === "row" ? node.values[row]! : node.value;
-  if (node.kind === "date")
-    return Number.isNaN(value) ? "" : new Date(value * 86_400_000).toISOString().slice(0, 10);
+  if (node.kind === "date") return Number.isNaN(value) ? "" : dateOfDay(value);
   return Number.isNaN(value) ? "" : textOf(value);
 }

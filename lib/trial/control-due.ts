@@ -2,8 +2,8 @@
 
 import type { DiaryProperty } from "../log/diary-properties.ts";
 import type { Log } from "../log/types.ts";
+import { dayOf } from "../numbers/days.ts";
 import { median } from "../numbers/summary.ts";
-import { dayOf } from "./control-days.ts";
 import type { Diary } from "./control-series.ts";
 
 export interface Due {

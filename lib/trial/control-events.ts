@@ -4,10 +4,10 @@ import type { Measured } from "../log/figure-types.ts";
 import { heapFigure } from "../log/heap.ts";
 import type { HeapEvent } from "../log/heap-record.ts";
 import type { Log } from "../log/types.ts";
+import { dayOf } from "../numbers/days.ts";
 import { lift } from "../quantity/combine.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { spreadOfQuantity } from "../quantity/spread-of.ts";
-import { dayOf } from "./control-days.ts";
 
 /** From these shares of the heap on, what is added makes it another heap. Our own. */
 export const changingSandPercent = 10;

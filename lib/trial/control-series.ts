@@ -1,5 +1,6 @@
 // What was tested on the heap, day by day: a series for each test and each method.
 
+import { dayOf } from "../numbers/days.ts";
 import { invariant } from "../issue.ts";
 import type { TestName } from "../log/batch.ts";
 import { type BatchFigure, type BatchFigures, batchFigures } from "../log/batch-figures.ts";
@@ -11,7 +12,6 @@ import type { Log } from "../log/types.ts";
 import { workedUnits } from "../log/worked-units.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { spreadOfQuantity } from "../quantity/spread-of.ts";
-import { dayOf } from "./control-days.ts";
 import { sievedValues } from "./control-sieved.ts";
 
 /** One value of a day: a batch's figure, the mean of its repeats; or a number of a state that was measured. */

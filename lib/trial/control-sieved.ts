@@ -2,9 +2,9 @@
 
 import { sievedPortion } from "../log/sieved-portion.ts";
 import type { Sand, Sieving } from "../log/types.ts";
+import { dayOf } from "../numbers/days.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { finenessFigure } from "../sand/fineness-figure.ts";
-import { dayOf } from "./control-days.ts";
 
 export interface SievedValue {
   readonly date: string;

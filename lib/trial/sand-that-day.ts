@@ -2,7 +2,7 @@
 
 import type { DiaryProperty } from "../log/diary-properties.ts";
 import type { HeapEvent } from "../log/heap-record.ts";
-import { dayOf } from "./control-days.ts";
+import { dayOf } from "../numbers/days.ts";
 import type { Diary, DiarySeries, DiaryValue } from "./control-series.ts";
 
 export interface SandThatDay {

@@ -7,7 +7,7 @@ import { catalogue } from "../../lib/catalogue/catalogue.ts";
 import { examples } from "../../lib/catalogue/examples.ts";
 import { catalogueMarkdown } from "../../lib/catalogue/markdown.ts";
 import { allMessages } from "../../lib/catalogue/messages.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
+import { promisesIn } from "../forbidden-words.ts";
 
 const lib = join(import.meta.dirname, "../../lib");
 const sources = readdirSync(lib, { recursive: true, withFileTypes: true })

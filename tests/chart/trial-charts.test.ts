@@ -4,7 +4,7 @@ import { differencePlot } from "../../lib/chart/difference-plot.ts";
 import { nextTrialChart } from "../../lib/chart/next-trial-chart.ts";
 import { responsePanels } from "../../lib/chart/response-panels.ts";
 import { squeezeChart } from "../../lib/chart/squeeze-chart.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
+import { promisesIn } from "../forbidden-words.ts";
 import { levelAxis, near, sample, svgOf, uprightAxis } from "./read-axes.ts";
 import { moisture, squeezeSteps } from "./trial-samples.ts";
 

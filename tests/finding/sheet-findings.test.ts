@@ -4,10 +4,10 @@ import { expect, test } from "vitest";
 import { sheetFindings } from "../../lib/finding/sheet-findings.ts";
 import { sheetFit } from "../../lib/finding/sheet-fit.ts";
 import type { SheetPoint } from "../../lib/finding/sheet-points.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import { figure } from "../../lib/quantity/figure.ts";
 import { linear } from "../../lib/quantity/spread-of.ts";
 import { sheet } from "../../lib/sheet/sheet.ts";
+import { promisesIn } from "../forbidden-words.ts";
 import { nistSet } from "../reference/nist-data.ts";
 
 const exact = (value: number): SheetPoint => ({ value, low: value, high: value });

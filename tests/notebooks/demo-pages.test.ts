@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { filesNamedIn, type Notebook, readLog, writeMarkdown } from "../../lib/index.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
+import { promisesIn } from "../forbidden-words.ts";
 import { expectGolden } from "../golden.ts";
 
 const root = join(import.meta.dirname, "../..");

@@ -2,11 +2,11 @@
 
 import { expect, test } from "vitest";
 import { diaryFindings, type Page, readLog, sheet, writeMarkdown } from "../../lib/index.ts";
+import { dateOfDay, dayOf } from "../../lib/numbers/days.ts";
 import { limitFormulas } from "../../lib/page/diary-result.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
-import { dateOfDay, dayOf } from "../../lib/trial/control-days.ts";
 import { controlReport } from "../../lib/trial/control-report.ts";
 import notebook from "../../notebooks/diary.ts";
+import { promisesIn } from "../forbidden-words.ts";
 
 const head = "format: 1\nmetal: aluminium\nbond: bentonite\n";
 const run = (text: string): Page => notebook.run(readLog(head + text, { name: "heap.yaml" }).value!);

@@ -4,8 +4,8 @@ import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import { built, mullbook, root, temporaryFolder } from "../cli/mullbook.ts";
+import { promisesIn } from "../forbidden-words.ts";
 import { expectGolden } from "../golden.ts";
 
 const folder = join(root, "data-demo/own-notebook");

@@ -6,7 +6,7 @@ import { readLog } from "../../lib/log/read-log.ts";
 import { formsOf, testForms, testNames } from "../../lib/log/test-forms.ts";
 import { type Card, cardNamed, cards, writeCard } from "../../lib/page/card.ts";
 import { cardYaml, readingBoxes } from "../../lib/page/card-fields.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
+import { promisesIn } from "../forbidden-words.ts";
 
 const pages = new Map(
   await Promise.all(cards.map(async (card) => [card.name, await writeCard(card)] as const)),

@@ -4,8 +4,8 @@ import { expect, test } from "vitest";
 import { castingChart } from "../../lib/chart/casting-chart.ts";
 import { type Block, readLog, writeMarkdown } from "../../lib/index.ts";
 import { Misuse } from "../../lib/issue.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import notebook from "../../notebooks/castings.ts";
+import { promisesIn } from "../forbidden-words.ts";
 
 const demo = readFileSync(join(import.meta.dirname, "../../data-demo/castings/nine-pours.yaml"), "utf8");
 const made = new Map<string, ReturnType<typeof notebook.run>>();

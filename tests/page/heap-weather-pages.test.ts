@@ -2,11 +2,11 @@
 
 import { expect, test } from "vitest";
 import type { Block, Section, TableCell, TableRow } from "../../lib/page/blocks.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import { heatAndBurnOut, heatCautions } from "../../lib/page/heat-burn-out.ts";
 import { heatFindings } from "../../lib/page/heat-findings.ts";
 import { weatherFindings } from "../../lib/page/weather-findings.ts";
 import { waterForTomorrow } from "../../lib/page/weather-water.ts";
+import { promisesIn } from "../forbidden-words.ts";
 import { heapLog } from "./heap-weather-log.ts";
 
 const codes = (findings: readonly { readonly code: string }[]) => findings.map(({ code }) => code);

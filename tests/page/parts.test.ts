@@ -7,7 +7,6 @@ import type { PageSpec } from "../../lib/page/blocks.ts";
 import { chartTableParts } from "../../lib/page/chart-table.ts";
 import { cutAtDecimalMark, padAfterMark } from "../../lib/page/decimal-mark.ts";
 import { fileStem, stemGiver } from "../../lib/page/file-name.ts";
-import { promisesIn } from "../../lib/page/forbidden-words.ts";
 import { writeHtml } from "../../lib/page/html.ts";
 import { writeJson } from "../../lib/page/json.ts";
 import { layOut } from "../../lib/page/lay-out.ts";
@@ -15,6 +14,7 @@ import { writeMarkdown } from "../../lib/page/markdown.ts";
 import { notebook } from "../../lib/page/notebook.ts";
 import { darkColours } from "../../lib/page/palette.ts";
 import { visible } from "../../lib/page/visible.ts";
+import { promisesIn } from "../forbidden-words.ts";
 import { samplePage } from "./sample-page.ts";
 
 describe("the decimal mark", () => {

@@ -7,19 +7,34 @@ import { readLogFile } from "../../lib/disk/read-log-file.ts";
 import { isRefusal } from "../../lib/disk/refusal.ts";
 import { bondFigures } from "../../lib/finding/bond-figures.ts";
 import { sandReports } from "../../lib/finding/sand-report.ts";
-import type { TestName } from "../../lib/log/batch.ts";
+import type { TestName, TestReading } from "../../lib/log/batch.ts";
 import { batchFigures } from "../../lib/log/batch-figures.ts";
 import { readLog } from "../../lib/log/read-log.ts";
+import { type ReadingInputs, readingInputs } from "../../lib/log/reading-inputs.ts";
 import type { Log } from "../../lib/log/types.ts";
 import type { Section, TableBlock, TableCell } from "../../lib/page/blocks.ts";
 import { grainData, shareFormula } from "../../lib/page/grain-data.ts";
 import { ingredients } from "../../lib/page/recipe-formulas.ts";
-import { readingRows, readingsOf, testSheet } from "../../lib/page/test-formulas.ts";
+import { readingsOf, type TestSheet, testSheet } from "../../lib/page/test-formulas.ts";
 import { trialBond } from "../../lib/page/trial-bond.ts";
 import { trialData } from "../../lib/page/trial-data.ts";
 import { recipeShares } from "../../lib/page/trial-shares.ts";
 import { printNumber } from "../../lib/quantity/print.ts";
 import { sheet } from "../../lib/sheet/sheet.ts";
+
+/** The readings of a batch as rows of the sheet, in the units of its columns. */
+function readingRows(
+  { columns }: TestSheet,
+  readings: readonly TestReading[],
+): { readonly [column: string]: number }[] {
+  return readings.map((reading) => {
+    const inputs: ReadingInputs["inputs"] = readingInputs(reading)?.inputs ?? [];
+    const value = (input: string) => inputs.find(({ name }) => name === input)?.measured?.value;
+    return Object.fromEntries(
+      columns.map(([name, input, , taken = Number.NaN]) => [name, value(input) ?? taken]),
+    );
+  });
+}
 
 const demo = join(import.meta.dirname, "../../data-demo");
 const logs = (folder: string): Log[] =>

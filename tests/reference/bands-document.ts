@@ -2,8 +2,8 @@
 
 import { everyBand } from "../../lib/sand/all-bands.ts";
 import { type Band, decides } from "../../lib/sand/band.ts";
-import { typicalCatalogue } from "../../lib/sand/typical-catalogue.ts";
 import { peakWaterRatio, publishedPoints } from "../../lib/sand/typical-points.ts";
+import { typicalCatalogue } from "./typical-catalogue.ts";
 
 const row = (cells: readonly string[]): string =>
   `| ${cells.map((cell) => cell.replaceAll("|", "/")).join(" | ")} |`;

@@ -3,10 +3,10 @@
 import { expect, test } from "vitest";
 import { permeabilityModel } from "../../lib/sand/permeability-model.ts";
 import { temperMoisture } from "../../lib/sand/temper-moisture.ts";
-import { typicalCatalogue } from "../../lib/sand/typical-catalogue.ts";
 import { typicalPermeability } from "../../lib/sand/typical-permeability.ts";
 import { publishedPoints } from "../../lib/sand/typical-points.ts";
 import { typicalStrength } from "../../lib/sand/typical-strength.ts";
+import { typicalCatalogue } from "../reference/typical-catalogue.ts";
 
 const codes = ({ issues }: { issues: readonly { code: string }[] }) => issues.map(({ code }) => code);
 const middle = { clayPercent: 6, moistureOfDampPercent: 3.5, compactabilityPercent: 45 };

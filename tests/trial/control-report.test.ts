@@ -1,12 +1,13 @@
 // The diary of a heap: which values belong together, from what the limits are, what has moved, what is due.
 
 import { expect, test } from "vitest";
+import { diaryFindings } from "../../lib/finding/diary-findings.ts";
 import { readLog } from "../../lib/log/read-log.ts";
 import { lagOneAutocorrelation } from "../../lib/numbers/autocorrelation.ts";
+import { dateOfDay, dayOf } from "../../lib/numbers/days.ts";
 import { ewma } from "../../lib/numbers/ewma.ts";
 import { d2OfTwo, individualsChart } from "../../lib/numbers/individuals-chart.ts";
 import { spread } from "../../lib/quantity/spread-of.ts";
-import { dateOfDay, dayOf } from "../../lib/trial/control-days.ts";
 import { falseAlarmsIn100, measuringShare } from "../../lib/trial/control-doubt.ts";
 import { controlReport } from "../../lib/trial/control-report.ts";
 import type { DiaryValue } from "../../lib/trial/control-series.ts";
@@ -87,6 +88,18 @@ test("batches made up by weight, and batches without a date, are named and left 
   expect(
     diary.series.find(({ property }) => property === "compactability")!.values.map(({ name }) => name),
   ).toEqual(["Heap"]);
+});
+
+test("a test that only left-out batches have is no series, and is told with its values and reasons", () => {
+  const more = `batches:
+  H1: { date: 2026-01-05, compactability: 46 % }
+  H2: { date: 2026-01-06, permeability: 72, left out: the tube leaked }`;
+  const told = report(states([3.3]), more);
+  expect(told.diary.series.map(({ property }) => property)).not.toContain("permeability");
+  expect(told.diary.onlyKeptOut.map(({ property }) => property)).toEqual(["permeability"]);
+  const found = diaryFindings(told).find(({ code }) => code === "diary/only-left-out");
+  expect(found?.text).toMatch(/^Permeability.*: 1 value, of batches that the log leaves out/);
+  expect(found?.because).toEqual(["H2, 2026-01-06: 72.0; left out: the tube leaked"]);
 });
 
 test("live clay of the dry mix and of the sand are two series", () => {

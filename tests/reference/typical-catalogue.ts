@@ -1,10 +1,10 @@
 // Every typical curve in one list: what the docs and a page of sources show.
 
-import { permeabilityModelOrigin, permeabilityModelRange } from "./permeability-model.ts";
-import { temperOrigins } from "./temper-ways.ts";
-import { typicalPermeabilityOrigin, typicalPermeabilityRange } from "./typical-permeability.ts";
-import { typicalStrengthOrigin, typicalStrengthRange } from "./typical-strength.ts";
-import type { TypicalOrigin } from "./typical-value.ts";
+import { permeabilityModelOrigin, permeabilityModelRange } from "../../lib/sand/permeability-model.ts";
+import { temperOrigins } from "../../lib/sand/temper-ways.ts";
+import { typicalPermeabilityOrigin, typicalPermeabilityRange } from "../../lib/sand/typical-permeability.ts";
+import { typicalStrengthOrigin, typicalStrengthRange } from "../../lib/sand/typical-strength.ts";
+import type { TypicalOrigin } from "../../lib/sand/typical-value.ts";
 
 export interface CatalogueEntry extends TypicalOrigin {
   readonly curve: string;
