@@ -1,5 +1,5 @@
 // One size of one work in a process of its own: node --import tsx tests/bench/growth-once.ts formula 1000; size 0 loads
-// everything and does nothing. Prints the milliseconds of processor time of one run, warm.
+// everything, warms up and does nothing. Prints the milliseconds of processor time of one run, warm.
 
 import { batchFigures } from "../../lib/log/batch-figures.ts";
 import { pageIssues } from "../../lib/log/page-issues.ts";
@@ -42,11 +42,10 @@ function perRun(size: number, run: () => unknown): number {
  * A second of warming up, since a founder's program that has just begun would hide how the work grows.
  */
 function log(size: number): number {
-  if (size === 0) return 0;
   const text = batchLog(size);
   for (let spent = 0, k = 0; spent < 1500; k++)
     spent += processorMs(() => work(batchLog(60).replaceAll("150.0 g", `150.${k + 1} g`)));
-  return processorMs(() => work(text));
+  return size === 0 ? 0 : processorMs(() => work(text));
 }
 
 function work(text: string): number {

@@ -9,7 +9,7 @@ const script = join(import.meta.dirname, "growth-once.ts");
 const once = (kind: string, size: number) => used(["--import", "tsx", script, kind, String(size)]);
 
 /** Memory that a small run needs beside what is loaded cannot be told from the garbage that waits to be swept. */
-const LEAST_MB = 2;
+const LEAST_MB = 8;
 
 export function growthRows(): Row[] {
   return [
@@ -42,7 +42,7 @@ function rowsOf(kind: string, sizes: readonly number[], of: string): Row[] {
         .join(", "),
     },
     {
-      work: `${says[kind]}, ${range}: how memory grows, over the ${empty.mb.toFixed(0)} MB of a process that has loaded all`,
+      work: `${says[kind]}, ${range}: how memory grows, over the ${empty.mb.toFixed(0)} MB of a process that has loaded all and warmed up`,
       measured: `${bytesEach(runs.at(-1)!)} bytes for each of ${sizes.at(-1)!.toLocaleString("en")}; ${
         large.length < 3
           ? `fewer than three sizes take ${LEAST_MB} MB, too few for a power`
