@@ -60,7 +60,7 @@ export default notebook(
           blocks: trialCautions(rows).map((caution): Block => ({ kind: "caution", caution })),
         },
         { ...data, blocks: [...data.blocks, ...recipeShares(rows)] },
-        result(counted, pooled, log, units),
+        result(counted, pooled, log, units, handWithout(rows)),
         trialBond(rows, log),
         {
           role: "findings",
@@ -136,11 +136,17 @@ function textOf({ test, spread, value, unit, missing }: BatchFigure, units: Show
 
 type Pooled = ReturnType<typeof batchFigures>["pooled"];
 
-function result(rows: readonly BatchFigures[], pooled: Pooled, log: Log, units: ShownUnits): Section {
+function result(
+  rows: readonly BatchFigures[],
+  pooled: Pooled,
+  log: Log,
+  units: ShownUnits,
+  without: string,
+): Section {
   const blocks: Block[] = [repeatability(pooled, rows, units)];
   const aim = log.aims.find(({ test }) => test === "compactability");
   const hand = handChart(rows, aim);
-  if (hand) blocks.push({ kind: "chart", chart: hand }, { kind: "prose", text: handWords(rows) });
+  if (hand) blocks.push({ kind: "chart", chart: hand }, { kind: "prose", text: handWords(rows) + without });
   const seen = new Set<TestName>();
   for (const one of rows.flatMap(({ tests }) => Object.values(tests))) {
     if (seen.has(one.test) || one.test === "squeeze") continue;
@@ -194,6 +200,14 @@ function repeatability(pooled: Pooled, rows: readonly BatchFigures[], shown: Sho
       ];
     }),
   };
+}
+
+/** Which batches the chart of the hand is without though they were squeezed and rammed. */
+function handWithout(rows: readonly BatchFigures[]): string {
+  const out = rows.flatMap(({ batch: { name, keptOut }, tests: { squeeze, compactability } }) =>
+    keptOut && squeeze && compactability ? [name] : [],
+  );
+  return out.length === 0 ? "" : ` Not in the chart, as the log leaves it out: ${out.join(", ")}.`;
 }
 
 function handWords(rows: readonly BatchFigures[]): string {

@@ -7,7 +7,7 @@ import { colours, seriesStyle } from "./theme.ts";
 const style = seriesStyle(0);
 const fitted = { ...style, colour: colours.fitted };
 
-export function controlKey({ points, limits, pours = [], change }: ControlInput): KeyEntry[] {
+export function controlKey({ points, limits, leftOut = [], pours = [], change }: ControlInput): KeyEntry[] {
   const doubt = points.some(({ low, high }) => low !== undefined && high !== undefined && high > low);
   const judged = points.some((point) => point.judged);
   return [
@@ -17,6 +17,9 @@ export function controlKey({ points, limits, pours = [], change }: ControlInput)
       : []),
     ...(points.some(({ signal, stepSignal }) => signal || stepSignal)
       ? [{ text: "ringed: in a signal", sample: "hollow" as const, style: { ...style, colour: colours.ink } }]
+      : []),
+    ...(leftOut.length > 0
+      ? [{ text: "crossed: left out by the log", sample: "cross" as const, style }]
       : []),
     ...(limits
       ? [

@@ -3,7 +3,8 @@
 import { type ControlInput, type DayPoint, limitText } from "./control-input.ts";
 import { within } from "./data.ts";
 import type { Layer, Scale } from "./frame.ts";
-import { boxes, pixelMarks, type Stroke, strokes, words } from "./layers.ts";
+import { crossLook, smallCross } from "./key.ts";
+import { boxes, crossAt, pixelMarks, type Stroke, strokes, words } from "./layers.ts";
 import { hollowMarks, pixelLine } from "./pixel-layers.ts";
 import type { Plot } from "./plot.ts";
 import { textWidth } from "./text.ts";
@@ -134,14 +135,8 @@ export function valueLayers(points: readonly DayPoint[], plot: Plot, x: Scale) {
 /** What the log leaves out. */
 export function crossLayer({ leftOut = [] }: ControlInput, plot: Plot, x: Scale): Layer | undefined {
   if (leftOut.length === 0) return undefined;
-  const crosses = leftOut.flatMap(({ day, value }): Stroke[] => {
-    const [px, py] = [x(day), plot.y(value)];
-    return [
-      { px: px - 4, py: py - 4, px2: px + 4, py2: py + 4 },
-      { px: px - 4, py: py + 4, px2: px + 4, py2: py - 4 },
-    ];
-  });
-  return strokes("left-out", crosses, { color: colours.quiet, strokeWidth: 1.6 });
+  const crosses = leftOut.flatMap(({ day, value }) => crossAt({ px: x(day), py: plot.y(value) }, smallCross));
+  return strokes("left-out", crosses, crossLook);
 }
 
 export function stepLayers(steps: readonly Step[], plot: Plot, x: Scale) {

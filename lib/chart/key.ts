@@ -4,15 +4,15 @@ import type { Layer } from "./frame.ts";
 import { boxes, crossAt, pixelMarks, strokes, type Words, words } from "./layers.ts";
 import { hollowMarks } from "./pixel-layers.ts";
 import { textWidth, wrap } from "./text.ts";
-import { letterPx, type SeriesStyle } from "./theme.ts";
+import { colours, letterPx, type SeriesStyle } from "./theme.ts";
 
 export interface KeyEntry {
   readonly text: string;
   /**
-   * line: a dash with its mark. rule: a dash alone. mark, hollow, crossed: a mark alone, filled or not, or not and crossed. bar: a filled box.
+   * line: a dash with its mark. rule: a dash alone. mark, hollow, crossed: a mark alone, filled or not, or not and crossed. cross: a cross alone. bar: a filled box.
    * band, area: a quiet box in the given colour.
    */
-  readonly sample: "line" | "rule" | "mark" | "hollow" | "crossed" | "bar" | "band" | "area";
+  readonly sample: "line" | "rule" | "mark" | "hollow" | "crossed" | "cross" | "bar" | "band" | "area";
   readonly style: SeriesStyle;
   /** Of a dash, px; 1.8 by default. */
   readonly thickness?: number;
@@ -23,6 +23,10 @@ export interface Key {
   /** Layers with the first row's middle at y (px of the box) and the left edge at x. */
   layers(x: number, y: number): (Layer | undefined)[];
 }
+
+/** A cross without a mark, of a value that counts in nothing: half its width in px, and how it is drawn. */
+export const smallCross = 4;
+export const crossLook = { color: colours.quiet, strokeWidth: 1.6 };
 
 const rowPx = 18;
 const samplePx = 26;
@@ -76,6 +80,7 @@ function entrySample({ sample, style, thickness }: KeyEntry, name: string, px: n
       hollowMarks(`${name}-mark`, middle, style),
       strokes(`${name}-cross`, middle.flatMap(crossAt), { color: style.colour, strokeWidth: 1.6 }),
     ];
+  if (sample === "cross") return [strokes(`${name}-cross`, crossAt(middle[0]!, smallCross), crossLook)];
   if (sample === "line" || sample === "rule") {
     const dash = { color: style.colour, strokeWidth: thickness ?? 1.8, strokeDash: style.dash };
     return [

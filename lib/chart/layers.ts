@@ -46,8 +46,7 @@ export function strokes(name: string, at: readonly Stroke[], look: object = {}):
 }
 
 /** The two strokes of a cross over a mark. */
-export function crossAt({ px, py }: { readonly px: number; readonly py: number }): Stroke[] {
-  const half = 6;
+export function crossAt({ px, py }: { readonly px: number; readonly py: number }, half = 6): Stroke[] {
   return [
     { px: px - half, py: py - half, px2: px + half, py2: py + half },
     { px: px - half, py: py + half, px2: px + half, py2: py - half },

@@ -38,6 +38,7 @@ export function diaryFindings(
     ...controlled.flatMap(later),
     ...[...controlled.map(({ series }) => series), ...few].flatMap(rigs),
     ...few.map((series) => say.fewValues(nameOf(series), countOf(series.values.length), String(leastValues))),
+    ...diary.onlyKeptOut.map((series) => onlyKeptOut(series, print)),
     ...(diary.undated.length > 0 ? [say.undatedBatches(listed(diary.undated))] : []),
     ...(diary.madeUp.length > 0
       ? [say.madeUpBatches(diary.madeUp.length === 1 ? "1 batch was" : `${diary.madeUp.length} batches were`)]
@@ -50,6 +51,13 @@ export function nameOf({ property, method }: Controlled["series"]): string {
   const told =
     method === undefined || (property === "compactability" && method === "rammed") ? "" : ` (${method})`;
   return `${capitalName(property)}${told}`;
+}
+
+function onlyKeptOut(series: Controlled["series"], print: DiaryPrint): Finding {
+  const lines = series.keptOut.map(({ name, date, value, keptOut = "" }) =>
+    phrase.leftOutValue(name, date, print.number(value, series), keptOut),
+  );
+  return say.onlyLeftOut(nameOf(series), countOf(lines.length), lines);
 }
 
 const countOf = (count: number): string => (count === 1 ? "1 value" : `${count} values`);

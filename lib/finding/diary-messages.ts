@@ -158,6 +158,15 @@ export const due = findingMessage("diary/due", "doubt", (name: string, waited: s
   because: ["Counted to the last day of the log, not to today."],
 }));
 
+export const onlyLeftOut = findingMessage(
+  "diary/only-left-out",
+  "note",
+  (name: string, count: string, because: Parts) => ({
+    text: `${name}: ${count}, of batches that the log leaves out and of no other, so it stands in no table and no chart.`,
+    because,
+  }),
+);
+
 export const undatedBatches = findingMessage("diary/undated", "note", (names: string) => ({
   text: `Without a date, and so not in the diary: ${names}.`,
   because: ["Write `date: 2026-05-09` at the batch."],

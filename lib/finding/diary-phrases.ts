@@ -17,6 +17,12 @@ export const valuesOutside = phraseMessage(
     `A value outside the limits, ${days(dates)}. The rule of three standard deviations: values that only scatter give it once in 370.`,
 );
 
+export const leftOutValue = phraseMessage(
+  "diary/left-out-value",
+  (name: string, date: string, figure: string, why: string) =>
+    `${name}, ${date}: ${figure}, left out (${why}).`,
+);
+
 export const runOnOneSide = phraseMessage(
   "diary/run",
   (count: string, from: string, to: string, side: "above" | "below") =>

@@ -1,6 +1,5 @@
 // What was tested on the heap, day by day: a series for each test and each method.
 
-import { dayOf } from "../numbers/days.ts";
 import { invariant } from "../issue.ts";
 import type { TestName } from "../log/batch.ts";
 import { type BatchFigure, type BatchFigures, batchFigures } from "../log/batch-figures.ts";
@@ -10,6 +9,7 @@ import type { BasedShare, HeapState } from "../log/heap-record.ts";
 import { kindOf, mainKinds } from "../log/main-methods.ts";
 import type { Log } from "../log/types.ts";
 import { workedUnits } from "../log/worked-units.ts";
+import { dayOf } from "../numbers/days.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { spreadOfQuantity } from "../quantity/spread-of.ts";
 import { sievedValues } from "./control-sieved.ts";
@@ -47,6 +47,8 @@ export interface DiarySeries {
 export interface Diary {
   /** In the order of diaryProperties, of one property the longest first. */
   readonly series: readonly DiarySeries[];
+  /** Tests that were made on batches that the log leaves out, and on no other: they have no values. */
+  readonly onlyKeptOut: readonly DiarySeries[];
   /** Batches with tests but without a date. */
   readonly undated: readonly string[];
   /** Batches made up by weight: a new mix, not the heap as it lies. */
@@ -78,7 +80,7 @@ const benchTests: readonly TestName[] = [
  * The values of a heap's diary. From batches with a date that were not made up by weight, from states as measured, from
  * tests between pours, and from washed sievings of used sand. Methods are never mixed: moisture by oven is one series,
  * moisture by a method that is not said another. A value that stands twice for one day counts once. A batch that the log
- * leaves out has its values beside the others, in no mean and no limit; a test that only such batches have is no series.
+ * leaves out has its values beside the others, in no mean and no limit; a test that only such batches have stands apart.
  * @example diaryOf(log).series.map(({ name }) => name)
  */
 export function diaryOf(log: Log): Diary {
@@ -104,8 +106,10 @@ export function diaryOf(log: Log): Diary {
     ...log.sands.flatMap(({ sievings }) => sievings.flatMap(({ date }) => date ?? [])),
   ];
   const lastDate = days.toSorted().at(-1);
+  const series = seriesOf(all);
   return {
-    series: seriesOf(all),
+    series: series.filter(({ values }) => values.length > 0),
+    onlyKeptOut: series.filter(({ values }) => values.length === 0),
     undated: own.filter((row) => !row.batch.date && hasTests(row)).map(({ batch }) => batch.name),
     madeUp: madeUp.filter(hasTests).map(({ batch }) => batch.name),
     ...(lastDate === undefined ? {} : { lastDate }),
@@ -140,7 +144,6 @@ function seriesOf(all: readonly Found[]): DiarySeries[] {
         keptOut: inOrder.filter(({ keptOut }) => keptOut !== undefined).map(plain),
       };
     })
-    .filter(({ values }) => values.length > 0)
     .sort((a, b) => place(a) - place(b) || b.values.length - a.values.length);
 }
 

@@ -71,6 +71,17 @@ test("the figures of the limits keep a line's distance, also where the limits li
   expect(places[2]! - places[1]!).toBeGreaterThanOrEqual(13);
 });
 
+test("what the log leaves out is crossed, and the key says so", () => {
+  const words = (input: typeof whole) =>
+    layersOf(input, 340)
+      .get("key-words")!
+      .map(({ text }) => text);
+  const out = { ...whole, leftOut: [{ day: start + 40, value: 3.9, judged: false }] };
+  expect(layersOf(out, 340).get("left-out")).toHaveLength(2);
+  expect(words(out)).toContain("crossed: left out by the log");
+  expect(words(whole)).not.toContain("crossed: left out by the log");
+});
+
 test("without limits the points stand alone, and that is said", () => {
   const { limits: _, change: __, ...rest } = whole;
   const layers = layersOf(rest, 720);

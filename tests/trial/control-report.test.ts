@@ -99,7 +99,7 @@ test("a test that only left-out batches have is no series, and is told with its 
   expect(told.diary.onlyKeptOut.map(({ property }) => property)).toEqual(["permeability"]);
   const found = diaryFindings(told).find(({ code }) => code === "diary/only-left-out");
   expect(found?.text).toMatch(/^Permeability.*: 1 value, of batches that the log leaves out/);
-  expect(found?.because).toEqual(["H2, 2026-01-06: 72.0; left out: the tube leaked"]);
+  expect(found?.because).toEqual(["H2, 2026-01-06: 72.0, left out (the tube leaked)."]);
 });
 
 test("live clay of the dry mix and of the sand are two series", () => {

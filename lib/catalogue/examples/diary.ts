@@ -48,6 +48,12 @@ export const diary: Examples = {
   "diary/last-value": { value: "3.6 ± 0.1 % of damp mass" },
   "diary/last-values": { count: "8", mean: "64.3 ± 1.2 kPa" },
   "diary/limits": { low: "2.67", high: "4.04 % of damp mass" },
+  "diary/left-out-value": {
+    name: "H3",
+    date: "2026-05-16",
+    figure: "72.0",
+    why: "the tube leaked",
+  },
   "diary/made-up": { count: "2 batches were" },
   "diary/marked": { marks: [{ date: "2026-06-18", kind: "lost", note: "storm" }] },
   "diary/moved": {
@@ -59,6 +65,11 @@ export const diary: Examples = {
   },
   "diary/nothing-marked": { before: { date: "2026-04-11", kind: "block", note: "second bag" } },
   "diary/often-by-now": { count: "16" },
+  "diary/only-left-out": {
+    name: "Permeability (falling column)",
+    count: "1 value",
+    because: ["H3, 2026-05-16: 72.0, left out (the tube leaked)."],
+  },
   "diary/perhaps-moved": {
     name: "Green compression",
     recent: "its last value is 61.0 ± 1.9 kPa",
