@@ -97,6 +97,6 @@ export const noSuchRow = issueMessage("log/edit-no-row", "error", (row: string, 
 }));
 
 export const signInCsv = issueMessage("log/edit-sign", "error", () => ({
-  message: "A character that a CSV file cannot hold stands in this text.",
-  remedy: "Leave out signs that cannot be seen.",
+  message: "A character that cannot be seen stands in this text, and a CSV file has no way to show it.",
+  remedy: "Type the text again instead of pasting it, without signs that cannot be seen.",
 }));
