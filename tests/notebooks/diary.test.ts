@@ -67,7 +67,7 @@ test("the answer says how often a heap that never moved gives a signal, and name
   const answer = markdown.slice(0, markdown.indexOf("## "));
   expect(answer).toMatch(/Of 100 heaps that never moved, up to about \d+ show some signal/);
   expect(answer).toContain("another test, not for clay or water");
-  expect(markdown).toContain("Test once more green compression, from a fresh sample");
+  expect(markdown).toContain("Test green compression once more, from a fresh sample");
 });
 
 test("a signal that has passed is no movement: it is told with how often chance gives one", async () => {
