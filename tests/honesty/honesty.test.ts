@@ -16,6 +16,7 @@ const counts: readonly (readonly [PartName, number])[] = [
   ["blend", 36],
   ["diary", 20],
   ["sheets", 40],
+  ["wash", 12],
 ];
 /** None of them is among those of the table. */
 const first = 500_001;
@@ -49,6 +50,12 @@ test.each(["recipe", "sheets"] as const)("%s: half as wide would be seen", (part
   const count = counts.find(([name]) => name === part)![1];
   const entry = whole(foundersYears(part, count, first, 0.5));
   expect(heldPercent(entry)).toBeLessThan(leastOf(entry));
+});
+
+test("what nothing but the masses allow holds the truth of every portion", () => {
+  const entries = foundersYears("ranges", 60, first).entries();
+  expect(entries.map(({ asked }) => asked)).toEqual([60, 60]);
+  for (const { figure, asked, held } of entries) expect(held, figure).toBe(asked);
 });
 
 test("a figure is read as a page prints it", () => {

@@ -8,9 +8,11 @@ import { diaryOfTheYear } from "./year-diary.ts";
 import { heapOfTheYear } from "./year-heap.ts";
 import { moistureTrialOfTheYear } from "./year-moisture.ts";
 import { mullingOfTheYear } from "./year-mulling.ts";
+import { rangesOfTheYear } from "./year-ranges.ts";
 import { recipeOfTheYear } from "./year-recipe.ts";
 import { sandsOfTheYear } from "./year-sands.ts";
 import { sheetsOfTheYear } from "./year-sheets.ts";
+import { washOfTheYear } from "./year-wash.ts";
 
 /** What one founder does in his year, each part a log of its own. */
 export const parts = {
@@ -23,6 +25,8 @@ export const parts = {
   blend: blendOfTheYear,
   diary: diaryOfTheYear,
   sheets: sheetsOfTheYear,
+  ranges: rangesOfTheYear,
+  wash: washOfTheYear,
 } as const satisfies { readonly [name: string]: (random: Seeded, founder: number, into: Ledger) => void };
 export type PartName = keyof typeof parts;
 export const partNames = Object.keys(parts) as PartName[];

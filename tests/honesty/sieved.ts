@@ -4,6 +4,15 @@ import { type Passing, sievedShares } from "../sand/plausible-sands.ts";
 import type { Seeded } from "../seeded.ts";
 import type { FoundersScale, FoundersSieves } from "./instruments.ts";
 
+/** Stacks of few sieves, openings in mm. */
+export const homeStacks = [
+  [0.85, 0.425, 0.25, 0.15, 0.106, 0.075],
+  [0.85, 0.425, 0.25, 0.15, 0.075],
+  [0.6, 0.425, 0.3, 0.212, 0.15, 0.106, 0.075],
+  [0.425, 0.212, 0.106, 0.053],
+  [0.6, 0.3, 0.15, 0.075],
+];
+
 export interface Sieved {
   readonly name: string;
   readonly passing: Passing;

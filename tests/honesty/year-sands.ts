@@ -12,16 +12,9 @@ import { foundersScale, foundersSieves } from "./instruments.ts";
 import type { Ledger } from "./ledger.ts";
 import { asPrinted, endsIn } from "./printed.ts";
 import { head, logOf } from "./read.ts";
-import { sandText } from "./sieved.ts";
+import { homeStacks, sandText } from "./sieved.ts";
 
 const notebook = "grain fineness";
-const homeStacks = [
-  [0.85, 0.425, 0.25, 0.15, 0.106, 0.075],
-  [0.85, 0.425, 0.25, 0.15, 0.075],
-  [0.6, 0.425, 0.3, 0.212, 0.15, 0.106, 0.075],
-  [0.425, 0.212, 0.106, 0.053],
-  [0.6, 0.3, 0.15, 0.075],
-];
 
 export function sandsOfTheYear(random: Seeded, founder: number, { note }: Ledger): void {
   const full = random.uniform() < 0.5;
