@@ -11,9 +11,9 @@ import { emptyReading, figureUnsteady } from "./complaints-test.ts";
 import { methodDoubt } from "./drying-doubt.ts";
 import type { Measured } from "./figure-types.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { howTested } from "./how-tested.ts";
 import { type DoubtfulInput, doubtfulInput } from "./input-doubt.ts";
 import { readingInputs } from "./reading-inputs.ts";
-import { rigWords } from "./rig-words.ts";
 import type { TestFormula } from "./test-number.ts";
 import { workedUnits } from "./worked-units.ts";
 
@@ -77,7 +77,7 @@ function workedOut(reading: TestReading, batch: Batch): Checked<TestFigure> {
   const common = {
     test,
     unit: workedUnits[test].unit,
-    rigWords: rigWords(reading),
+    rigWords: howTested(reading),
     ...(method === undefined ? {} : { method }),
     ...(rig ? { rig: rig.name } : {}),
   };

@@ -37,7 +37,7 @@ export function grainData(reports: readonly SandReport[]): Section {
       kind: "prose",
       text: `${sievedWords(reports)} Figures divide by the sum retained, the pan included.`,
     },
-    { kind: "list", items: [...new Set(reports.flatMap(({ sievings }) => sievings.flatMap(rigWords)))] },
+    { kind: "list", items: [...new Set(reports.flatMap(({ sievings }) => sievings.flatMap(sievedWith)))] },
     {
       kind: "table",
       name: "sievings",
@@ -69,7 +69,7 @@ function sievedWords(reports: readonly SandReport[]): string {
 }
 
 /** The sieve set and the scale, a line each. */
-function rigWords({ set, scale }: SandReport["sievings"][number]): string[] {
+function sievedWith({ set, scale }: SandReport["sievings"][number]): string[] {
   const frame = set?.frameMm === undefined ? "" : `, ${printNumber(set.frameMm, 0)} mm wide`;
   const checked = set?.checked
     ? "compared with a certified set, so taken to a third of the standard's tolerance (our own)"

@@ -100,6 +100,11 @@ const sheets: { readonly [formula: string]: TestSheet } = {
   },
 };
 
+/** The sheet that works out a formula as the log's models tell it. */
+export function sheetOfFormula(told: string): TestSheet | undefined {
+  return sheets[told];
+}
+
 /** The one way in which every figure of a test was worked out from readings; undefined where there is not one. */
 export function testSheet(test: TestName, rows: readonly BatchFigures[]): TestSheet | undefined {
   const tested = rows.filter((row) => row.tests[test]);
@@ -109,7 +114,7 @@ export function testSheet(test: TestName, rows: readonly BatchFigures[]): TestSh
     tested.flatMap((row) => readingsOf(test, row)).map((reading) => readingInputs(reading)?.formula.formula),
   );
   const [way] = ways;
-  return ways.size === 1 && way !== undefined ? sheets[way] : undefined;
+  return ways.size === 1 && way !== undefined ? sheetOfFormula(way) : undefined;
 }
 
 export function readingsOf(test: TestName, { batch }: BatchFigures): readonly TestReading[] {

@@ -26,7 +26,7 @@ const by: { readonly [method: string]: string } = {
   "bleeding vessel": "by a closed vessel that bleeds down",
 };
 
-export function rigWords({ test, method, rig, scale, worked, raw }: TestReading): string {
+export function howTested({ test, method, rig, scale, worked, raw }: TestReading): string {
   if (worked && Object.keys(raw).length === 0 && method === undefined && !rig) {
     const named = `${test.charAt(0).toUpperCase()}${test.slice(1)}`;
     return test === "squeeze" ? `${tested.squeeze}.` : `${named}: a number worked out elsewhere.`;
