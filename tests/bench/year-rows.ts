@@ -16,20 +16,23 @@ export function yearRows(): Row[] {
 
 /**
  * Out only where three standard errors do not reach back to what is promised: among so many rows one in twenty would
- * be out of two by chance. "At least" promises no upper end.
+ * be out of two by chance. "At least" is a lower bound of the ±, which may hold less: told, not judged.
  */
 function rowOf(entry: Entry): Row {
   const promised = promisedPercent(entry);
   const [low, high] = [promised - entry.within, Math.min(99.9, promised + entry.within)];
   const [spare, above] = [3 * errorAtEdge(entry, low), 3 * errorAtEdge(entry, high)];
   const round = (percent: number): number => Number(percent.toFixed(1));
-  const most = entry.figure.endsWith("at least") ? {} : { most: round(Math.min(100, high + above)) };
-  return {
-    of: "coverage",
+  const told = {
     work: `${entry.notebook}, ${entry.figure}: ${founders} founders' years`,
     measured: `${heldPercent(entry).toFixed(1)} % of ${entry.asked}`,
     against: `promised ${promised.toFixed(1)} %; three standard errors ${spare.toFixed(1)}`,
-    figure: round(heldPercent(entry)),
-    target: { least: round(Math.max(0, low - spare)), ...most, unit: "%" },
   };
+  if (entry.figure.endsWith("at least")) return told;
+  const target = {
+    least: round(Math.max(0, low - spare)),
+    most: round(Math.min(100, high + above)),
+    unit: "%",
+  };
+  return { ...told, of: "coverage", figure: round(heldPercent(entry)), target };
 }
