@@ -14,7 +14,11 @@ export function aimSpread({ x, low, high }: Pick<AimPlace, "x" | "low" | "high">
   return spread({ mean: x, halfWidth: (high - low) / 2, kind: "normal", source: "the aim of this trial" });
 }
 
-/** The curve's height at the aim: its own interval, and the aim's along the slope. Undefined without a curve there. */
+/**
+ * The curve's height at the aim: its own interval, and the aim's along the slope. Undefined without a curve there. The
+ * two are drawn as if apart, though a curve that lies too high moves the aim the other way: so the interval is wider
+ * than it need be, and a first dose by compactability is too much less often than once in ten.
+ */
 export function heightAtAim(
   curve: ResponseCurve,
   aim: Pick<AimPlace, "x" | "low" | "high">,

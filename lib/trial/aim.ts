@@ -43,7 +43,9 @@ const gridSteps = 80;
 
 /**
  * Degrees of freedom that a trial's scatter is taken to be known with before it begins. Chosen on simulated founders,
- * so that a promised 70 % comes true in 70 of 100 and the aim's interval covers 95 %: our own, see tests/trial.
+ * so that a promised 70 % comes true in 70 of 100 and the aim's interval covers 95 %: our own, see tests/trial. That
+ * holds for ranges from anywhere; where a sand meets them over most of the trial, what holds the chance down is the
+ * doubt of the curve, and 81 of 100 came true (tests/honesty, 240 batches of 60 founders).
  */
 const knownForChance = 3;
 const knownForAim = 0.2;

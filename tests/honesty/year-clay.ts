@@ -23,6 +23,10 @@ export function clayTrialOfTheYear(random: Seeded, founder: number, { note, note
   const [open, stops] = [random.uniform(75, 110), random.uniform(2, 5)];
   // Half of the new clays are no other than the old one.
   const stronger = two && random.uniform() < 0.5 ? random.uniform(-15, 15) : 0;
+  // Ranges that this sand meets over most of the trial, or such as know nothing of it.
+  const ranges = random.pick(["met with ease", "from anywhere"] as const);
+  const [less, stopped] =
+    ranges === "met with ease" ? [15, 6] : [random.uniform(-5, 25), random.uniform(0, 8)];
   const laws = [
     {
       name: "green compression",
@@ -62,8 +66,8 @@ export function clayTrialOfTheYear(random: Seeded, founder: number, { note, note
   });
   const log =
     logOf(`${head("Clay trial")}${benchHead(bench).replace("scales:\n", `scales:\n${pan.line}\n`)}aims:
-  green compression: ${Math.round(top - 15)} to ${Math.round(top + 25)} kPa
-  permeability: ${Math.round(open - 6 * stops)} to 130
+  green compression: ${Math.round(top - less)} to ${Math.round(top + 25)} kPa
+  permeability: ${Math.round(open - stopped * stops)} to 130
 trial: { axis: clay }
 batches:
 ${random.shuffle(batches).join("")}`);
@@ -83,7 +87,14 @@ ${random.shuffle(batches).join("")}`);
   noteTrial({
     note: (figure, ends, truth) => note({ founder, notebook, figure, ends, truth }),
     noteChance: (figure, promised, kept) =>
-      noteChance({ founder, notebook, figure, promised, within: 5, kept }),
+      noteChance({
+        founder,
+        notebook,
+        figure: `${figure}, ranges ${ranges}`,
+        promised,
+        within: 5,
+        kept,
+      }),
     random,
     report,
     laws: laws.map(({ name, batchSd, at }) => ({
