@@ -1,6 +1,7 @@
 // Where in a row of values the mean may have moved, once, and how sure that is.
 
 import { invariant } from "../issue.ts";
+import { mixedWords } from "./mixing.ts";
 import { studentTQuantile } from "./student-t.ts";
 
 export interface ChangePoint {
@@ -126,13 +127,8 @@ function largest(row: Float64Array): number {
 
 /** The same row of numbers from 0 to 1 each time: a Weyl sequence, mixed, in 32 bits. */
 function steadyRandom(): () => number {
-  let state = 0x6d2b79f5;
-  return () => {
-    state = (state + 0x9e3779b9) >>> 0;
-    let z = Math.imul(state ^ (state >>> 16), 0x85ebca6b);
-    z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
-    return ((z ^ (z >>> 16)) >>> 0) / 2 ** 32;
-  };
+  const word = mixedWords(0x6d2b79f5);
+  return () => word() / 2 ** 32;
 }
 
 const meanOf = (values: readonly number[]): number =>

@@ -1,5 +1,7 @@
 // A cheap bijection of the draw's number, keyed by the source: draws need no storage.
 
+import { mixed, mixedWords } from "../numbers/mixing.ts";
+
 /** The odd multipliers and the offsets of the four rounds. */
 export interface PermutationKey {
   readonly add: readonly [number, number, number, number];
@@ -14,22 +16,12 @@ export function hashText(text: string, seed = 0): number {
     hash = Math.imul(hash ^ (unit & 0xff), 0x01000193);
     hash = Math.imul(hash ^ (unit >>> 8), 0x01000193);
   }
-  return mix(hash);
-}
-
-function mix(hash: number): number {
-  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
-  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
-  return (hash ^ (hash >>> 16)) >>> 0;
+  return mixed(hash);
 }
 
 /** The key of a source: eight words of a Weyl sequence that starts at the hash of its id. */
 export function permutationKey(id: string): PermutationKey {
-  let state = hashText(id);
-  const word = (): number => {
-    state = (state + 0x9e3779b9) >>> 0;
-    return mix(state);
-  };
+  const word = mixedWords(hashText(id));
   return {
     add: [word(), word(), word(), word()],
     multiply: [word() | 1, word() | 1, word() | 1, word() | 1],

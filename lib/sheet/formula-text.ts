@@ -1,5 +1,7 @@
 // Texts as numbers, so that they go through the same loops.
 
+import { mixed } from "../numbers/mixing.ts";
+
 /**
  * A number that stands for a text when formulas compare texts: 53 bits of a mixing hash of the text, trimmed and in
  * Unicode form C; the empty text gives NaN, for nothing was written. Capitals count.
@@ -17,11 +19,4 @@ export function textCode(text: string): number {
     high = Math.imul(high ^ unit, 0x2c1b3c6d) + ((high << 7) | (high >>> 25));
   }
   return (mixed(high ^ low) & 0x1fffff) * 2 ** 32 + mixed(low + Math.imul(high, 5));
-}
-
-/** Every bit of the one moves every bit of the other. Multipliers of the MurmurHash3 finaliser (public domain). */
-function mixed(x: number): number {
-  x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
-  x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35);
-  return (x ^ (x >>> 16)) >>> 0;
 }

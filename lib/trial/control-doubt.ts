@@ -4,6 +4,7 @@ import { cusum } from "../numbers/cusum.ts";
 import { normalQuantile } from "../numbers/distributions.ts";
 import { ewma } from "../numbers/ewma.ts";
 import { type ControlSignal, d2OfTwo, individualsChart } from "../numbers/individuals-chart.ts";
+import { mixedWords } from "../numbers/mixing.ts";
 import { lift } from "../quantity/combine.ts";
 import { figure } from "../quantity/figure.ts";
 import { firstOrderVariance } from "../quantity/first-order.ts";
@@ -120,11 +121,6 @@ export function standsAtTheLast(
 
 /** The same row of normal numbers each time, by the quantiles of a Weyl sequence that is mixed in 32 bits. */
 function steadyNormal(): () => number {
-  let state = 0x1f123bb5;
-  return () => {
-    state = (state + 0x9e3779b9) >>> 0;
-    let z = Math.imul(state ^ (state >>> 16), 0x85ebca6b);
-    z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
-    return normalQuantile((((z ^ (z >>> 16)) >>> 0) + 0.5) / 2 ** 32);
-  };
+  const word = mixedWords(0x1f123bb5);
+  return () => normalQuantile((word() + 0.5) / 2 ** 32);
 }
