@@ -28,7 +28,7 @@ export interface Aimed {
 }
 
 const laneHeightPx = 18;
-export const aimStyle: SeriesStyle = { ...seriesStyle(3), shape: "diamond", dash: [], fillOpacity: 0.45 };
+const aimStyle: SeriesStyle = { ...seriesStyle(3), shape: "diamond", dash: [], fillOpacity: 0.45 };
 const windowStyle: SeriesStyle = { ...seriesStyle(0), colour: colours.rule, fillOpacity: 0.5 };
 
 export function laneHeight({ aimAt }: Aimed): number {

@@ -195,7 +195,7 @@ export function isNumber(given: unknown): given is number {
   return typeof given === "number" && Number.isFinite(given);
 }
 
-export function isObject(given: unknown): given is Json {
+function isObject(given: unknown): given is Json {
   return typeof given === "object" && given !== null && !Array.isArray(given);
 }
 

@@ -3,7 +3,7 @@
 import type { IncomingMessage } from "node:http";
 
 /** A log and CSV files of 5 MB, before and after the edit, with room for the signs that JSON escapes. */
-export const LONGEST_BODY = 32_000_000;
+const LONGEST_BODY = 32_000_000;
 
 /** The text, or the status to refuse with: 413 as soon as it is known to be too long, 400 where it is no UTF-8 or cut off. */
 export async function bodyOf(

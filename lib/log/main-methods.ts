@@ -4,7 +4,7 @@ import type { Batch, TestName } from "./batch.ts";
 import { testNames } from "./test-forms.ts";
 
 /** Stands for a drying method that is not said: such a moisture is compared with none that is. */
-export const unsaid = "a method that is not said";
+const unsaid = "a method that is not said";
 
 /**
  * Readings of one kind may be compared. Moisture: by drying method. Compactability: rammed, by height or by weighing,

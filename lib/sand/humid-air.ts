@@ -78,7 +78,7 @@ export function pressureAtPa(altitudeM: number): number {
 }
 
 /** Psychrometer coefficients, 1/K: an aspirated wet bulb, one in a natural breeze, one in still indoor air (FAO-56, equation 16). */
-export const psychrometer = { ventilated: 0.000662, natural: 0.0008, still: 0.0012 } as const;
+const psychrometer = { ventilated: 0.000662, natural: 0.0008, still: 0.0012 } as const;
 
 /**
  * Pressure of the vapour in air from a dry and a wet thermometer, Pa: es(wet) − a P (dry − wet).

@@ -2,7 +2,7 @@
 
 import type { Band, BandProperty } from "./band.ts";
 
-export const unitOf: Readonly<Record<BandProperty, { readonly unit: string; readonly basis?: string }>> =
+const unitOf: Readonly<Record<BandProperty, { readonly unit: string; readonly basis?: string }>> =
   Object.freeze({
     fineness: { unit: "AFS grain fineness number" },
     moisture: { unit: "%", basis: "damp mass" },

@@ -5,7 +5,7 @@
  * is 1.70 mm today, 0.84 for 0.850 and 0.105 for 0.106 (up to 1.2 % apart); the next finer sieve of the closest standard
  * series (ISO 565, R 40/3 with R 20) lies 5 % away. Our own, from those.
  */
-export const sameSieveWithin = 0.015;
+const sameSieveWithin = 0.015;
 
 /**
  * True where two openings, mm, 0 or more, are one sieve: the smaller ≥ 0.985 × the larger. The pan (0) is like the

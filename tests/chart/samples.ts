@@ -64,7 +64,7 @@ export function sand(
   return { name, points, interval };
 }
 
-export function barsOf(name: string, middleMm: number, width: number, stack: Stack) {
+function barsOf(name: string, middleMm: number, width: number, stack: Stack) {
   let above = 100;
   const bars = stack.map(([openingMm, label]) => {
     const below = passing(openingMm, middleMm, width);
