@@ -12,6 +12,8 @@ export interface CellEditor {
   open(cell: Element, path: LogPath, typed?: string): void;
   /** Takes what is typed; true when nothing is open any more. */
   close(): boolean;
+  /** The page was put together anew: the open field moves to what stands in its cell's place. */
+  follow(): void;
 }
 
 export interface CellEditorParts {
@@ -20,10 +22,12 @@ export interface CellEditorParts {
   next(cell: Element, step: 1 | -1): { readonly cell: Element; readonly path: LogPath } | undefined;
   /** Marks a cell whose text is faulty, so that it can be found again. */
   fault(cell: Element, path: LogPath): void;
+  /** What stands for a figure of the log on the page as it is now. */
+  cellOf(path: LogPath): Element | undefined;
 }
 
 interface Open {
-  readonly cell: Element;
+  cell: Element;
   readonly path: LogPath;
   readonly box: HTMLElement;
   readonly input: HTMLInputElement;
@@ -32,7 +36,7 @@ interface Open {
   faulty?: string;
 }
 
-export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts): CellEditor {
+export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEditorParts): CellEditor {
   let open: Open | undefined;
 
   function show(cell: Element, path: LogPath, typed?: string): void {
@@ -227,13 +231,15 @@ export function cellEditor(bench: Bench, { layer, next, fault }: CellEditorParts
   function place(): void {
     if (open) placeBox(open.box, open.cell);
   }
+
+  function follow(): void {
+    if (open && !open.cell.isConnected) open.cell = cellOf(open.path) ?? open.cell;
+    place();
+  }
   addEventListener("resize", place);
   addEventListener("scroll", place, true);
 
-  return {
-    open: show,
-    close,
-  };
+  return { open: show, close, follow };
 }
 
 /** The space that is kept free at the sides of the window. */

@@ -11,6 +11,8 @@ export interface Marks {
   /** Of a cell that can be edited. */
   pathOf(cell: Element): LogPath | undefined;
   cells(): readonly HTMLElement[];
+  /** What stands for a figure of the log now. */
+  cellOf(path: LogPath): HTMLElement | undefined;
   /** Remembers where on the page a faulty text was typed. */
   fault(cell: Element, path: LogPath): void;
   /** After the page was drawn, or the log changed. */
@@ -82,6 +84,7 @@ export function pageMarks(bench: Bench, main: HTMLElement): Marks {
   return {
     cells,
     pathOf: (cell) => paths.get(cell),
+    cellOf: (path) => cells().find((cell) => pathKey(paths.get(cell) ?? []) === pathKey(path)),
     fault: (cell, path) => {
       const spot = spotOf(cell);
       if (spot) faults.set(pathKey(path), { ...spot, path });

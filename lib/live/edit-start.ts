@@ -48,6 +48,7 @@ export function startEditing({ session, setup, main, meant, redrawn, settled }: 
   const cells = cellEditor(bench, {
     layer,
     fault: marks.fault,
+    cellOf: marks.cellOf,
     next: (cell, step) => {
       const all = marks.cells();
       for (let i = all.indexOf(cell as HTMLElement) + step; all[i]; i += step) {
@@ -96,7 +97,10 @@ export function startEditing({ session, setup, main, meant, redrawn, settled }: 
     setTimeout(panel.refresh);
   };
   session.subscribe(refresh);
-  document.addEventListener(redrawn, marks.refresh);
+  document.addEventListener(redrawn, () => {
+    marks.refresh();
+    cells.follow();
+  });
   tellWorking(session, bar, settled);
   refresh();
   followDrafts(session, told, () => (setup.keep.kind === "server" ? session.base : setup.texts));
