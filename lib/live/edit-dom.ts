@@ -56,7 +56,8 @@ export const byFinger = (): boolean => matchMedia("(pointer: coarse)").matches;
 export function refill(container: HTMLElement, children: readonly Child[]): void {
   const active = document.activeElement;
   const held = active instanceof HTMLElement && container.contains(active) ? active : undefined;
-  const caret = held instanceof HTMLInputElement && held.type === "text" ? held.selectionStart : null;
+  const marked =
+    held instanceof HTMLInputElement && held.type === "text" ? [held.selectionStart, held.selectionEnd] : [];
   const typed = new Map(
     inputsIn(container).flatMap(({ dataset: { key }, value, defaultValue }) =>
       key === undefined || value === defaultValue ? [] : [[key, { value, defaultValue }] as const],
@@ -77,7 +78,8 @@ export function refill(container: HTMLElement, children: readonly Child[]): void
   const all = [...container.querySelectorAll<HTMLElement>("[data-key]")];
   const again = key === undefined ? undefined : all.find((one) => one.dataset.key === key);
   again?.focus({ preventScroll: true });
-  if (again instanceof HTMLInputElement && caret !== null) again.setSelectionRange(caret, caret);
+  const [from = null, to = null] = marked;
+  if (again instanceof HTMLInputElement && from !== null) again.setSelectionRange(from, to);
 }
 
 const inputsIn = (container: HTMLElement): HTMLInputElement[] => [

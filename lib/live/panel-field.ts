@@ -58,15 +58,16 @@ export function valueField(bench: Bench, node: ValueNode, label?: string): Field
   return { input, told };
 }
 
-/** A figure is mostly written over: the first tap of a finger takes all of it, the next one sets the caret. */
+/**
+ * A figure is mostly written over: the first tap of a finger takes all of it, the next one sets the caret. It is taken
+ * before the focus moves by itself: leaving another field may put the panel together anew, under the finger.
+ */
 function selectedByTap(input: HTMLInputElement): void {
-  let first = false;
-  input.addEventListener("pointerdown", () => {
-    first = document.activeElement !== input;
-  });
-  input.addEventListener("click", () => {
-    if (first && byFinger()) input.select();
-    first = false;
+  input.addEventListener("mousedown", (event) => {
+    if (document.activeElement === input || !byFinger()) return;
+    event.preventDefault();
+    input.focus({ preventScroll: true });
+    input.select();
   });
 }
 

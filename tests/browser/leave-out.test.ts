@@ -66,7 +66,7 @@ describe.skipIf(withoutBrowser)("leaving out at a chart", () => {
         await tab.keyboard.press("Enter");
         const header = tab.locator("header", { hasText: "This is without W3" });
         await header.waitFor();
-        const back = label.getByRole("button", { name: "Put W3 back into the fits" });
+        const back = label.getByRole("button", { name: "Put back into the fits: W3" });
         await back.waitFor();
         const out = await textsOf(tab);
         const words = (await label.locator("p").first().textContent()) ?? "";

@@ -131,9 +131,12 @@ function wordsInFolds() {
   });
 }
 
-/** Letters and digits alone: where lines, hyphens and ligatures fall is the printer's business. */
+/** Letters and digits alone: lines, hyphens and ligatures are the printer's business; a source begins with a capital. */
 function plain(text: string): string {
-  return text.normalize("NFKC").replace(/[^\p{L}\p{N}]/gu, "");
+  return text
+    .normalize("NFKC")
+    .replace(/[^\p{L}\p{N}]/gu, "")
+    .toLowerCase();
 }
 
 function textOf(pdf: Buffer): string {
