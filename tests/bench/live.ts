@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import type { LogText } from "../../lib/log/types.ts";
-import { openBrowser, withoutBrowser } from "../browser/chromium.ts";
+import { launched, withoutBrowser } from "../browser/chromium.ts";
 import { type DemoLog, demoLogs } from "../browser/demo-pages.ts";
 import { livePage } from "../browser/live-edit-page.ts";
 import { openedLive, wake } from "../browser/open-live.ts";
@@ -108,7 +108,7 @@ async function edits(browser: Browser): Promise<readonly Row[]> {
   const rows: Row[] = [];
   for (const [log, path] of [
     [moisture, /^batches\/.*\/moisture\/damp$/],
-    [fineness, /^sands\/.*\/retained\/No/],
+    [fineness, /^sands\/.*\/retained\/No\. 100/],
   ] as const) {
     const texts = textsOf(log);
     const html = await livePage(log.notebook, texts);
@@ -167,7 +167,7 @@ async function many(browser: Browser): Promise<readonly Row[]> {
 async function memory(browser: Browser): Promise<readonly Row[]> {
   const texts = textsOf(fineness);
   const html = await livePage(fineness.notebook, texts);
-  const at = figureIn(texts, /^sands\/.*\/retained\/No/);
+  const at = figureIn(texts, /^sands\/.*\/retained\/No\. 100/);
   const { seen } = await openedLive(browser, html, {}, async (tab) => {
     await wake(tab);
     const measured: number[] = [];
@@ -220,7 +220,7 @@ export const liveParts: { readonly [name: string]: () => Promise<readonly Row[]>
     name,
     async () => {
       if (withoutBrowser) return (needs[name] ?? [undefined]).map((of) => skipped(name, "no Chromium", of));
-      const browser = await openBrowser();
+      const browser = await launched();
       try {
         return await part(browser);
       } finally {

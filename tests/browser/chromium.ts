@@ -30,7 +30,8 @@ export function openBrowser(): Promise<Browser> {
   return shared;
 }
 
-async function launched(): Promise<Browser> {
+/** One of its own, for whoever closes it. */
+export async function launched(): Promise<Browser> {
   if (chromiumPath === undefined) {
     throw new Error(
       "no Chromium: install one (Debian: apt-get install chromium) or set CHROMIUM to its path",
