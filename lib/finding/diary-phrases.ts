@@ -51,7 +51,7 @@ export const weightedMeanOut = phraseMessage(
 export const falseAlarms = phraseMessage(
   "diary/false-alarms",
   (any: string, values: string, standing: string, baseline: string) =>
-    `Of 100 such charts of a heap that has not moved, about ${any} (± 4) show a signal somewhere among ${values} ${values === "1" ? "value" : "values"}, and about ${standing} (± 2) at the last one: limits from ${baseline} values are themselves in doubt.`,
+    `Of 100 such charts of a heap that has not moved, about ${any} (± 2) show a signal somewhere among ${values} ${values === "1" ? "value" : "values"}, and about ${standing} (± 1) at the last one: limits from ${baseline} values are themselves in doubt.`,
 );
 
 /** since, kind: the change of the heap that it begins after; "" where it begins with the log. */

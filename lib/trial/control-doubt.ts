@@ -75,7 +75,7 @@ export function driftOf(later: readonly number[], target: number, sd: number): D
   };
 }
 
-const rows = 500;
+const rows = 2000;
 const known = new Map<string, FalseAlarms>();
 
 /** Of 100 charts of a heap that has not moved. */
@@ -89,7 +89,7 @@ export interface FalseAlarms {
 /**
  * Charts of independent normal values that have not moved, with limits from `baseline` of them: how many of 100 give a
  * signal at one of `later` further values, by a limit, a run, a trend or the weighted mean, and how many at the last of
- * them. By simulation of 500 rows, always the same ones: ± 4 and ± 2 in 100.
+ * them. By simulation of 2,000 rows, always the same ones: ± 2 and ± 1 in 100.
  */
 export function falseAlarmsIn100(baseline: number, later: number): FalseAlarms {
   const key = `${baseline}/${later}`;
