@@ -4,8 +4,8 @@ import { lift } from "../quantity/combine.ts";
 import { type Figure, figure } from "../quantity/figure.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { spread } from "../quantity/spread-of.ts";
-import type { AimPlace } from "../trial/aim.ts";
-import type { ResponseCurve } from "../trial/response-curve.ts";
+import type { AimPlace, AimResult } from "../trial/aim.ts";
+import type { TrialProperty } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { curveSlope } from "./curve-slope.ts";
 
@@ -15,18 +15,20 @@ export function aimSpread({ x, low, high }: Pick<AimPlace, "x" | "low" | "high">
 }
 
 /**
- * The curve's height at the aim: its own interval, and the aim's along the slope. Undefined without a curve there. The
- * two are drawn as if apart, though a curve that lies too high moves the aim the other way: so the interval is wider
- * than it need be, and a first dose by compactability is too much less often than once in ten.
+ * What the founder's tube reads at the aim. Where compactability is one of the ranges that the aim is for, curve and aim
+ * come from the same draws (AimResult.heights); else the curve's own interval, and the aim's along the slope, apart.
+ * Undefined without a curve there.
  */
-export function heightAtAim(
-  curve: ResponseCurve,
-  aim: Pick<AimPlace, "x" | "low" | "high">,
-): Spread | undefined {
+export function heightAtAim({ test, curve }: TrialProperty, { aim, heights }: AimResult): Spread | undefined {
   const value = curve.at(aim.x);
   if (!value) return undefined;
   const { mean, low, high } = value;
   const source = "compactability at the aim of this trial";
+  const joint = heights.find(({ name }) => name === test);
+  if (joint) {
+    const halfWidth = Math.max(mean - joint.low, joint.high - mean);
+    return spread({ mean, halfWidth, kind: "normal", source });
+  }
   const height = spread({ mean, halfWidth: (high - low) / 2, kind: "normal", source });
   const slope = curveSlope(curve, aim.x)?.value ?? 0;
   return lift((v) => v[0]! + slope * (v[1]! - aim.x), [height, aimSpread(aim)]);
@@ -42,8 +44,8 @@ export const closedAim = ({ result }: TrialReport): boolean =>
  */
 export function tubeAim(report: TrialReport): Figure | undefined {
   const { axis, result, properties } = report;
-  const curve = properties.find(({ test }) => test === "compactability")?.curve;
-  if (axis !== "moisture" || !result?.window || !closedAim(report) || !curve?.fit) return undefined;
-  const height = heightAtAim(curve, result.aim);
+  const property = properties.find(({ test }) => test === "compactability");
+  if (axis !== "moisture" || !result?.window || !closedAim(report) || !property?.curve.fit) return undefined;
+  const height = heightAtAim(property, result);
   return height && figure(height);
 }

@@ -180,8 +180,9 @@ interface Sensitivity {
 function overMoisture(report: TrialReport, log: Log, now: BatchFigure | undefined): Sensitivity | undefined {
   const wet = report.axis === "moisture";
   const property = report.properties.find(({ test }) => test === "compactability");
-  const aim = wet && report.result?.window && closedAim(report) ? report.result.aim : undefined;
-  const height = aim && property && heightAtAim(property.curve, aim);
+  const result = wet && report.result?.window && closedAim(report) ? report.result : undefined;
+  const aim = result?.aim;
+  const height = result && property && heightAtAim(property, result);
   const to: To | undefined = height
     ? { is: "the aim of this trial", spread: height }
     : ownTo(log, "compactability", property?.wanted);

@@ -2,9 +2,10 @@
 
 import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
+import { keptDraws } from "../quantity/kept-draws.ts";
 import { type AimedCurve, bestPlace, bestPlaces } from "./best-place.ts";
 import { keptByCurves } from "./curve-content.ts";
-import { type CurveDraws, drawCurves } from "./curve-draws.ts";
+import { type CurveDraws, type DrawnCurve, drawCurves } from "./curve-draws.ts";
 
 export interface ChanceAt {
   readonly x: number;
@@ -25,6 +26,17 @@ export interface AimResult {
   readonly otherWindows: readonly { readonly low: number; readonly high: number }[];
   /** What limits each side: the property whose own chance falls first, and whether it gets too low or too high. */
   readonly limits: { readonly left: Limit | null; readonly right: Limit | null };
+  /** Of each property, in the order given. */
+  readonly heights: readonly HeightAtAim[];
+}
+/**
+ * 95 % interval of what the founder's own rig reads at the best place, from curve and place of the same draws: a curve
+ * that lies higher moves the place the other way, so it is narrower than the two apart.
+ */
+export interface HeightAtAim {
+  readonly name: string;
+  readonly low: number;
+  readonly high: number;
 }
 export interface AimPlace {
   readonly x: number;
@@ -74,7 +86,10 @@ const keptAims = keptByCurves<AimResult>(6000);
 function aimOf(curves: readonly AimedCurve[], drawn: CurveDraws): AimResult {
   const { grid, from, to } = placesOf(curves);
   const chances = chancesAt(curves, drawn, grid);
-  const places = bestPlaces(curves, drawn.with(knownForAim), grid);
+  const drawnForAim = drawn.with(knownForAim);
+  const places = bestPlaces(curves, drawnForAim, grid);
+  // Before the places are put in order.
+  const heights = curves.map((one, k) => heightAt(places, one, drawnForAim[k]!));
   const share = (edge: number): number =>
     places.reduce((all, place) => all + (place === edge ? 1 : 0), 0) / drawn.count;
   const open = { low: share(grid[0]!) > mostAtEdge, high: share(grid.at(-1)!) > mostAtEdge };
@@ -93,7 +108,23 @@ function aimOf(curves: readonly AimedCurve[], drawn: CurveDraws): AimResult {
       left: window && window.low > from ? limitAt(curves, chances, window.low, -1) : null,
       right: window && window.high < to ? limitAt(curves, chances, window.high, 1) : null,
     },
+    heights,
   };
+}
+
+function heightAt(
+  places: Float64Array,
+  { name, curve, bias }: AimedCurve,
+  { coefficients: [level, slope, bend] }: DrawnCurve,
+): HeightAtAim {
+  // The bias of the rig moves the curve to what is true, and the rig goes on reading without it.
+  const off = bias && keptDraws(bias, places.length);
+  const heights = places.map((x, i) => {
+    const [, u, square = 0] = curve.row(x) as readonly [number, number, number?];
+    return level![i]! - (off ? off[i]! : 0) + u * slope![i]! + square * (bend ? bend[i]! : 0);
+  });
+  const [low, high] = quantilesInPlace(heights, [0.025, 0.975]) as [number, number];
+  return { name, low, high };
 }
 
 /** The aim alone, without its interval, and the chance there. */

@@ -5,6 +5,9 @@ import { nextRecipe } from "../../lib/finding/next-recipe.ts";
 import { tubeAim } from "../../lib/finding/tube-aim.ts";
 import { lastBatch, waterNow } from "../../lib/finding/water-now.ts";
 import { nextBatchWords, trialFindings, trialReport, waterFindings } from "../../lib/index.ts";
+import { lowerTriangle } from "../../lib/numbers/cholesky.ts";
+import { normalCumulative } from "../../lib/numbers/normal.ts";
+import { seeded } from "../seeded.ts";
 import { type InventedBatch, logOf, madeOf } from "./trial-logs.ts";
 
 const aims = ["aims: { moisture: 3.4 to 3.6 % }"];
@@ -166,29 +169,69 @@ test("through published slopes the first dose is too much no more often than onc
   expect(held).toBeGreaterThan(0.93);
 });
 
-test("the aim by the tube: the curve's own height there, with the slope times the aim's half-width in its ±", () => {
-  const x = [2.6, 3.0, 3.4, 3.8, 4.2, 4.6];
-  const log = logOf(
-    x.map(
-      (at, k): InventedBatch => ({
-        name: `W${k + 1}`,
-        moisture: `${at} ± 0.05 % (95 %)`,
-        compactability: `${(45 + 10 * (at - 3.4) + [0.5, -0.5, 0.3, -0.5, 0.5, -0.3][k]!).toFixed(2)} ± 0.5 % (95 %)`,
-      }),
-    ),
-    ["aims: { compactability: 44 to 48 % }"],
-  );
+const waters = [2.6, 3.0, 3.4, 3.8, 4.2, 4.6];
+const risingBatches = waters.map(
+  (at, k): InventedBatch => ({
+    name: `W${k + 1}`,
+    moisture: `${at} ± 0.05 % (95 %)`,
+    compactability: `${(45 + 10 * (at - 3.4) + [0.5, -0.5, 0.3, -0.5, 0.5, -0.3][k]!).toFixed(2)} ± 0.5 % (95 %)`,
+    strength: `${(70 - 20 * (at - 3.4) + [1, -1, 0.6, -1, 1, -0.6][k]!).toFixed(1)} ± 1 kPa (95 %)`,
+  }),
+);
+
+test("the aim by the tube: where compactability alone is wanted, the middle of its range, however the curve lies", () => {
+  const log = logOf(risingBatches, ["aims: { compactability: 44 to 48 % }"]);
   const report = trialReport(log);
   const { aim } = report.result!;
   const tube = tubeAim(report)!;
   expect(tube.value).toBeCloseTo(46, 0);
-  const curve = report.properties.find(({ test: which }) => which === "compactability")!.curve.at(aim.x)!;
-  const slope = 10 * ((aim.high - aim.low) / 2);
-  expect((tube.high - tube.low) / 2).toBeCloseTo(Math.hypot((curve.high - curve.low) / 2, slope), 0);
+  expect(tube.low).toBeLessThanOrEqual(46);
+  expect(tube.high).toBeGreaterThanOrEqual(46);
+  // Places are looked at a step of the grid apart; height and aim taken as apart would give four times that.
+  const step = 10 * ((4.6 - 2.6) / 80);
+  const apart = 10 * ((aim.high - aim.low) / 2);
+  expect((tube.high - tube.low) / 2).toBeLessThan(step);
+  expect(apart).toBeGreaterThan(3 * step);
   const text = trialFindings(report).find(({ code }) => code === "trial/aim-by-tube")!.text;
   expect(text).toMatch(
-    /^4[56]\.\d ± (at least )?\d\.\d % compactability is what your own curve has at that aim/,
+    /^4[56]\.\d+ ± (at least )?0\.\d+ % compactability is what your own curve has at that aim/,
   );
+});
+
+test("the aim by the tube with a strength wanted too: as by curves drawn anew, the best place of each looked for", () => {
+  const log = logOf(risingBatches, ["aims: { compactability: 40 to 52 %, green compression: 60 to 64 kPa }"]);
+  const report = trialReport(log);
+  const tube = tubeAim(report)!;
+  const curves = report.properties.filter(({ test: which }) => report.aimed.includes(which));
+  const random = seeded(7);
+  const heights = Array.from({ length: 3000 }, () => {
+    const drawn = curves.map(({ curve }) => {
+      const { coefficients, covariance, degreesOfFreedom: df } = curve.fit!;
+      const chi = Array.from({ length: df }, () => random.normal() ** 2).reduce((all, one) => all + one, 0);
+      const widen = Math.sqrt((df + 0.2) / (chi + 0.2));
+      const scores = coefficients.map(() => random.normal());
+      const lower = lowerTriangle(covariance);
+      const own = coefficients.map(
+        (value, k) => value + widen * lower[k]!.reduce((all, one, m) => all + one * (scores[m] ?? 0), 0),
+      );
+      return (x: number) => curve.row(x).reduce((all, one, k) => all + one * own[k]!, 0);
+    });
+    const chance = (x: number): number =>
+      curves.reduce((all, { curve, wanted }, k) => {
+        const sd = curve.fit!.residualSd;
+        const y = drawn[k]!(x);
+        return (
+          all + Math.log(normalCumulative((wanted!.high - y) / sd) - normalCumulative((wanted!.low - y) / sd))
+        );
+      }, 0);
+    const places = Array.from({ length: 81 }, (_, k) => 2.6 + k / 40);
+    const best = places.reduce((a, b) => (chance(b) > chance(a) ? b : a));
+    return drawn[curves.findIndex(({ test: which }) => which === "compactability")]!(best);
+  }).sort((a, b) => a - b);
+  const [low, high] = [heights[75]!, heights[2925]!];
+  const half = Math.max(tube.value - low, high - tube.value);
+  expect((tube.high - tube.low) / 2 / half).toBeGreaterThan(0.88);
+  expect((tube.high - tube.low) / 2 / half).toBeLessThan(1.12);
 });
 
 test("sand within the range that is wanted is not too wet for lying above its middle", () => {
