@@ -1,13 +1,13 @@
 // A long log shortened to the lines that an edit is about and those beside them.
 
-import { beginsBelow, blocksIn, type LineBlock, oddIndents } from "./edit-lines.ts";
+import { beginsBelow, blocksIn, fewLines, type LineBlock, oddIndents } from "./edit-lines.ts";
 import type { Splice } from "./edit-splice.ts";
 import type { LogEdit, LogPath } from "./edit-types.ts";
 import { plainName } from "./node.ts";
 import { lineIndex, type Source, sourceOf } from "./source.ts";
 
-/** Shorter texts are quickly read whole. */
-const shortText = 20_000;
+/** Of shorter texts an entry is most of it. */
+const shortText = 1_000;
 
 export interface Abridged {
   readonly text: string;
@@ -90,7 +90,7 @@ function forPlace(source: Source, edit: LogEdit & { kind: "write" }): Kept | und
 /** Entries below a name, where they are many lines and each has its own. */
 function contents(source: Source, block: LineBlock): LineBlock[] | undefined {
   const { from, to, indent, dashed } = block;
-  if (dashed || to - from < 40 || !beginsBelow(source, from)) return undefined;
+  if (dashed || to - from < fewLines || !beginsBelow(source, from)) return undefined;
   const blocks = blocksIn(source, from + 1, to, indent);
   return blocks && blocks.length > 1 ? blocks : undefined;
 }

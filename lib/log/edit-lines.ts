@@ -13,6 +13,9 @@ export interface LineBlock {
   readonly dashed: boolean;
 }
 
+/** A section of fewer lines is taken whole: cutting it costs as much as reading it. */
+export const fewLines = 8;
+
 /**
  * Entries of the lines below a name, or of the whole log (after -1): in valid YAML whatever belongs to an entry stands
  * further in than its name. Undefined where the lines do not all begin as plain names or dashes do.

@@ -20,8 +20,8 @@ export interface PieceMemory {
   readonly shortest: number;
 }
 
-/** Shorter logs are quickly read whole. */
-const shortText = 20_000;
+/** Of shorter logs a piece is most of it. */
+const shortText = 1_000;
 
 export const pieceMemory = (shortest = shortText): PieceMemory => ({
   pieces: [],

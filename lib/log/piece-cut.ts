@@ -1,6 +1,6 @@
 // Where a long log may be cut, so that each piece can be read alone: its sections, and the entries of long ones.
 
-import { beginsBelow, blocksIn, type LineBlock, oddIndents } from "./edit-lines.ts";
+import { beginsBelow, blocksIn, fewLines, type LineBlock, oddIndents } from "./edit-lines.ts";
 import type { Source } from "./source.ts";
 
 export interface Piece {
@@ -42,7 +42,7 @@ export function cutLog(source: Source): readonly CutSection[] | undefined {
 
 /** Of a section of many lines; undefined where it is none of named entries. */
 function entriesOf(source: Source, { from, to, indent }: LineBlock): readonly LineBlock[] | undefined {
-  if (to - from < 40 || !beginsBelow(source, from)) return undefined;
+  if (to - from < fewLines || !beginsBelow(source, from)) return undefined;
   const within = blocksIn(source, from + 1, to, indent);
   return within && within.length > 1 && !within[0]!.dashed ? within : undefined;
 }
