@@ -1,6 +1,6 @@
 // Names beside measured points, where they touch nothing; a name without free room is left to the table.
 
-import type { Words } from "./layers.ts";
+import type { Stroke, Words } from "./layers.ts";
 import { clip, textWidth } from "./text.ts";
 import { smallestLetterPx } from "./theme.ts";
 
@@ -15,20 +15,25 @@ export interface Taken {
 const heightPx = 13;
 const widestPx = 96;
 
-/** Places the names one by one, nearest free place first: right, left, above, below, then the corners, then further out. */
+/**
+ * Places the names one by one, nearest free place first: right, left, above, below, then the corners, then further out.
+ * lines: kept off too where there is such a place; else the name stands where it meets the fewest of them.
+ */
 export function pointLabels(
   points: readonly { readonly px: number; readonly py: number; readonly label?: string }[],
   room: Taken,
   taken: readonly Taken[],
+  lines: readonly Taken[] = [],
 ): Words[] {
   const used = [...taken];
   const placed: Words[] = [];
   for (const { px, py, label } of points) {
     if (label === undefined || label.trim() === "") continue;
     const text = clip(label, widestPx, smallestLetterPx);
-    const width = textWidth(text, smallestLetterPx);
-    for (const { x, y } of around(px, py, width)) {
-      const rect = { left: x, right: x + width, top: y - heightPx / 2, bottom: y + heightPx / 2 };
+    let best: { word: Words; rect: Taken; met: number } | undefined;
+    for (const { x, y } of around(px, py, textWidth(text, smallestLetterPx))) {
+      const word = { px: x, py: y, text };
+      const rect = boxOf(word);
       if (
         rect.left < room.left + 2 ||
         rect.right > room.right ||
@@ -37,12 +42,29 @@ export function pointLabels(
       )
         continue;
       if (used.some((each) => meet(each, rect))) continue;
-      used.push({ left: rect.left - 3, right: rect.right + 3, top: rect.top - 1, bottom: rect.bottom + 1 });
-      placed.push({ px: x, py: y, text });
-      break;
+      const met = lines.filter((each) => meet(each, rect)).length;
+      if (!best || met < best.met) best = { word, rect, met };
+      if (met === 0) break;
     }
+    if (!best) continue;
+    const { word, rect } = best;
+    used.push({ left: rect.left - 3, right: rect.right + 3, top: rect.top - 1, bottom: rect.bottom + 1 });
+    placed.push(word);
   }
   return placed;
+}
+
+/** Grounds for the names that found no place off the lines, so that no line runs through their letters. */
+export function namesOnLines(names: readonly Words[], lines: readonly Taken[]): Stroke[] {
+  return names
+    .map(boxOf)
+    .filter((rect) => lines.some((each) => meet(each, rect)))
+    .map(({ left, right, top, bottom }) => ({ px: left - 1, py: top, px2: right + 1, py2: bottom }));
+}
+
+function boxOf({ px, py, text }: Words): Taken {
+  const width = textWidth(text, smallestLetterPx);
+  return { left: px, right: px + width, top: py - heightPx / 2, bottom: py + heightPx / 2 };
 }
 
 /** Left edge and middle of a word around a point. */

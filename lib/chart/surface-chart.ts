@@ -18,7 +18,7 @@ import {
   titleLines,
   titleWords,
 } from "./plot.ts";
-import { pointLabels, type Taken } from "./point-labels.ts";
+import { alongLine, namesOnLines, pointLabels, type Taken } from "./point-labels.ts";
 import { type SurfaceField, surfaceField } from "./surface-field.ts";
 import type { SurfaceChartInput } from "./surface-input.ts";
 import {
@@ -95,10 +95,16 @@ function spec(
     bottom: py + 7,
   }));
   const figures = levelLabels(levels, rings, field, plot.y, x, around);
-  const names = pointLabels(placed, { left: 0, right: innerWidth, top: 0, bottom: height }, [
-    ...around,
-    ...figures.map(({ box: taken }) => taken),
-  ]);
+  const aims = edges.map((edge) => field.rings(edge!, box));
+  const lines = [...rings, ...aims, outline]
+    .flat()
+    .flatMap((ring) => alongLine([...ring, ...ring.slice(0, 1)]));
+  const names = pointLabels(
+    placed,
+    { left: 0, right: innerWidth, top: 0, bottom: height },
+    [...around, ...figures.map(({ box: taken }) => taken)],
+    lines,
+  );
 
   const keyRows = key(keyEntries(input, field, levels.length > 0), innerWidth + left);
   const yTitle = titleLines(axisTitle(input.other), innerWidth + left);
@@ -121,8 +127,8 @@ function spec(
       filledRings(`level-${i + 1}`, ring, { fill: colours.fitted, fillOpacity: opacity }),
     ),
     ...rings.map((ring, i) => closedLines(`isoline-${i + 1}`, ring, { color: colours.fitted })),
-    ...edges.map((edge, i) =>
-      closedLines(`aim-${i + 1}`, field.rings(edge!, box), {
+    ...aims.map((aimed, i) =>
+      closedLines(`aim-${i + 1}`, aimed, {
         color: colours.ink,
         strokeWidth: 1.6,
         strokeDash: aimStyle.dash,
@@ -144,6 +150,7 @@ function spec(
       figures.map(({ word }) => word),
       { fontSize: smallestLetterPx, align: "center" },
     ),
+    boxes("name-ground", namesOnLines(names, lines), { color: colours.paper, opacity: 0.8 }),
     pixelMarks("batches", placed, batchStyle, 56),
     words("names", names, { fontSize: smallestLetterPx }),
     titleWords("y-title", yTitle, left, titleTop),

@@ -6,10 +6,10 @@ import { ends, nothing, within } from "./data.ts";
 import { axisDomain, ticksIn } from "./domain.ts";
 import { boxFor, frame, type Layer, linearScale, type Scale } from "./frame.ts";
 import { type KeyEntry, key } from "./key.ts";
-import { pixelMarks, type Stroke, words } from "./layers.ts";
+import { boxes, pixelMarks, type Stroke, words } from "./layers.ts";
 import { hollowMarks, pixelFill, pixelLine, whiskersAt } from "./pixel-layers.ts";
 import { footAxis, plotAt, plotFrame, tickRoom, titleLinePx, titleLines, titleWords } from "./plot.ts";
-import { alongLine, pointLabels, type Taken } from "./point-labels.ts";
+import { alongLine, namesOnLines, pointLabels, type Taken } from "./point-labels.ts";
 import { textWidth, wrap } from "./text.ts";
 import { colours, letterPx, type SeriesStyle, seriesStyle, smallestLetterPx } from "./theme.ts";
 import type { TypicalCurve, TypicalCurveInput } from "./typical-input.ts";
@@ -69,14 +69,16 @@ export function typicalCurveSpec(
     const both = ends(each);
     return both ? [{ px: x(each.x), py: y(both.low), px2: x(each.x), py2: y(both.high) }] : [];
   });
+  // Ranges of several ways have edges, which run through everything: kept off where there is room.
+  const rims = many ? curves.flatMap((curve) => rangeRims(curve, x, y)).flatMap(alongLine) : [];
   const taken: Taken[] = [
     ...[...placed.batches, ...placed.published].map(around),
     ...lines.flatMap(alongLine),
     ...[...bars, ...ranges].flatMap((bar) => alongLine([bar, { px: bar.px2, py: bar.py2 }])),
   ];
   const room = { left: 0, right: innerWidth, top: 0, bottom: height };
-  const own = pointLabels(placed.batches, room, taken);
-  const others = pointLabels(placed.published, room, [...taken, ...own.map(wordBox)]);
+  const own = pointLabels(placed.batches, room, taken, rims);
+  const others = pointLabels(placed.published, room, [...taken, ...own.map(wordBox)], rims);
   const empty = lines.every((line) => line.length < 2) && published.length + batches.length === 0;
   return frame(chart, box, [
     footAxis(xTitle, xDomain, xTicks),
@@ -86,6 +88,7 @@ export function typicalCurveSpec(
       const style = curveStyle(curves[i]!, i, many);
       return pixelLine(`line-${i + 1}`, [line], { color: style.colour, strokeDash: style.dash });
     }),
+    boxes("label-ground", namesOnLines([...own, ...others], rims), { color: colours.paper, opacity: 0.8 }),
     whiskersAt("published-range", ranges, { color: colours.quiet }),
     ...["read", "other"].map((group) => {
       const at = placed.published.filter((_, i) => (published[i]!.tag === "read") === (group === "read"));
@@ -144,9 +147,18 @@ function rangeLayers(
   const at = points.map((point) => ({ px: x(point.x), py: y(point.high), py2: y(point.low) }));
   const fill = pixelFill(`band-${place + 1}`, at, { color: colours.band, opacity: many ? 0.5 : 1 });
   if (!many) return [fill];
-  const edges = [at, at.map(({ px, py2 }) => ({ px, py: py2 }))];
   const look = { color: colours.bandEdge, strokeWidth: 1, strokeDash: dashes[place % dashes.length]! };
-  return [fill, pixelLine(`edge-${place + 1}`, edges, look)];
+  return [fill, pixelLine(`edge-${place + 1}`, rangeRims({ points }, x, y), look)];
+}
+
+/** The upper and the lower end of a way's range. */
+function rangeRims(
+  { points }: Pick<TypicalCurve, "points">,
+  x: Scale,
+  y: Scale,
+): { px: number; py: number }[][] {
+  const rims = [points.map(({ high }) => high), points.map(({ low }) => low)];
+  return rims.map((rim) => rim.map((value, i) => ({ px: x(points[i]!.x), py: y(value) })));
 }
 
 function batchBars(

@@ -53,8 +53,8 @@ export type WeatherAnswer =
 
 type WeatherLog = Pick<Log, "weather" | "heap" | "heapKg" | "measured" | "wanted">;
 
-/** Evenly spaced in the root of time, by which the skin grows. */
-const COURSE_STEPS = 4;
+/** Evenly spaced in the root of time, by which the skin grows; so many that the course is drawn without a kink. */
+const COURSE_STEPS = 12;
 /** Air over the hours is not what it was at one moment: our own. */
 const SWING = { airC: 3, humidityPercent: 15 } as const;
 
