@@ -3,7 +3,7 @@
 import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
 import { keptDraws } from "../quantity/kept-draws.ts";
-import { type AimedCurve, bestPlace, bestPlaces } from "./best-place.ts";
+import { type AimedCurve, bestPlace, bestRows, placesOn } from "./best-place.ts";
 import { keptByCurves } from "./curve-content.ts";
 import { type CurveDraws, type DrawnCurve, drawCurves } from "./curve-draws.ts";
 
@@ -87,11 +87,14 @@ function aimOf(curves: readonly AimedCurve[], drawn: CurveDraws): AimResult {
   const { grid, from, to } = placesOf(curves);
   const chances = chancesAt(curves, drawn, grid);
   const drawnForAim = drawn.with(knownForAim);
-  const places = bestPlaces(curves, drawnForAim, grid);
-  // Before the places are put in order.
-  const heights = curves.map((one, k) => heightAt(places, one, drawnForAim[k]!));
-  const share = (edge: number): number =>
-    places.reduce((all, place) => all + (place === edge ? 1 : 0), 0) / drawn.count;
+  const rows = bestRows(curves, drawnForAim, grid);
+  const places = placesOn(grid, rows);
+  const heights = curves.map((one, k) => heightAt(grid, rows, one, drawnForAim[k]!));
+  const share = (edge: number): number => {
+    let all = 0;
+    for (let i = 0; i < places.length; i++) if (places[i] === edge) all++;
+    return all / drawn.count;
+  };
   const open = { low: share(grid[0]!) > mostAtEdge, high: share(grid.at(-1)!) > mostAtEdge };
   const [low, high] = quantilesInPlace(places, [0.025, 0.975]) as [number, number];
   const x = bestPlaceOf(curves, grid);
@@ -112,17 +115,24 @@ function aimOf(curves: readonly AimedCurve[], drawn: CurveDraws): AimResult {
   };
 }
 
+/** rows: of each draw, the number of its best place on the grid. */
 function heightAt(
-  places: Float64Array,
+  grid: readonly number[],
+  rows: Uint16Array,
   { name, curve, bias }: AimedCurve,
   { coefficients: [level, slope, bend] }: DrawnCurve,
 ): HeightAtAim {
   // The bias of the rig moves the curve to what is true, and the rig goes on reading without it.
-  const off = bias && keptDraws(bias, places.length);
-  const heights = places.map((x, i) => {
-    const [, u, square = 0] = curve.row(x) as readonly [number, number, number?];
-    return level![i]! - (off ? off[i]! : 0) + u * slope![i]! + square * (bend ? bend[i]! : 0);
-  });
+  const off = bias && keptDraws(bias, rows.length);
+  const powers = grid.map((x) => curve.row(x) as readonly [number, number, number?]);
+  const us = Float64Array.from(powers, ([, u]) => u);
+  const squares = Float64Array.from(powers, ([, , square = 0]) => square);
+  const heights = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i]!;
+    const height = level![i]! - (off ? off[i]! : 0) + us[row]! * slope![i]!;
+    heights[i] = height + squares[row]! * (bend ? bend[i]! : 0);
+  }
   const [low, high] = quantilesInPlace(heights, [0.025, 0.975]) as [number, number];
   return { name, low, high };
 }
@@ -169,30 +179,40 @@ function chancesAt(
   { count, with: drawnWith }: CurveDraws,
   grid: readonly number[],
 ): readonly ChanceAt[] {
-  const flat = new Float64Array(count);
-  const drawn = drawnWith(knownForChance).map(({ coefficients: [level, slope, bend = flat], batch }) => ({
-    middle: batch.map((value, i) => value + level![i]!),
-    slope: slope!,
-    bend,
-  }));
-  const missed = new Uint8Array(count);
-  return grid.map((x) => {
-    missed.fill(0);
-    const each = curves.map(({ curve, low, high }, k) => {
-      const { middle, slope, bend } = drawn[k]!;
-      const [, u, square = 0] = curve.row(x) as readonly [number, number, number?];
-      let met = 0;
-      for (let i = 0; i < count; i++) {
-        const y = middle[i]! + u * slope[i]! + square * bend[i]!;
-        if (y >= low && y <= high) met++;
-        else missed[i] = 1;
-      }
-      return met / count;
-    });
-    let all = count;
-    for (let i = 0; i < count; i++) all -= missed[i]!;
-    return { x, each, all: all / count };
+  const drawn = drawnWith(knownForChance);
+  const places = grid.length;
+  const met = curves.map(() => new Uint32Array(places));
+  const all = new Uint32Array(places);
+  const missed = new Uint8Array(places);
+  const parts = curves.map(({ curve, low, high }, k) => {
+    const rows = grid.map((x) => curve.row(x) as readonly [number, number, number?]);
+    const { coefficients, batch } = drawn[k]!;
+    const [level, slope, bend] = coefficients as readonly Float64Array[];
+    const u = Float64Array.from(rows, ([, power]) => power);
+    const square = Float64Array.from(rows, ([, , power = 0]) => power);
+    return { low, high, level: level!, slope: slope!, bend, batch, u, square, met: met[k]! };
   });
+  // Draw by draw: along one curve a range is entered and left a few times at most, which a processor foresees.
+  for (let i = 0; i < count; i++) {
+    missed.fill(0);
+    for (let k = 0; k < parts.length; k++) {
+      const { low, high, level, slope, bend, batch, u, square, met } = parts[k]!;
+      const middle = batch[i]! + level[i]!;
+      const b1 = slope[i]!;
+      const b2 = bend ? bend[i]! : 0;
+      for (let row = 0; row < places; row++) {
+        const y = middle + u[row]! * b1 + square[row]! * b2;
+        if (y >= low && y <= high) met[row]!++;
+        else missed[row] = 1;
+      }
+    }
+    for (let row = 0; row < places; row++) all[row]! += 1 - missed[row]!;
+  }
+  return grid.map((x, row) => ({
+    x,
+    each: met.map((of) => of[row]! / count),
+    all: all[row]! / count,
+  }));
 }
 
 function limitAt(

@@ -78,15 +78,22 @@ function scoresOf(curves: readonly CurveToDraw[], count: number) {
 
 function columnsWith(scores: Scores, known: number): readonly DrawnCurve[] {
   return scores.map(({ fit, steps, chiSquare, deviation, block, bias }) => {
-    const df = fit.degreesOfFreedom;
-    const widen = chiSquare.map((square) => Math.sqrt((df + known) / (square + known)));
-    const coefficients = steps.map((step, j) =>
-      step.map((value, i) => fit.coefficients[j]! + value * widen[i]! + (j === 0 && bias ? bias[i]! : 0)),
-    );
-    return {
-      coefficients,
-      batch: deviation.map((value, i) => value * fit.residualSd * widen[i]! + (block?.(known, i) ?? 0)),
-    };
+    const { degreesOfFreedom: df, residualSd } = fit;
+    const count = chiSquare.length;
+    // Loops: a callback for each draw took as long as all that is made of the draws.
+    const widen = new Float64Array(count);
+    for (let i = 0; i < count; i++) widen[i] = Math.sqrt((df + known) / (chiSquare[i]! + known));
+    const coefficients = steps.map((step, j) => {
+      const middle = fit.coefficients[j]!;
+      const column = new Float64Array(count);
+      for (let i = 0; i < count; i++) column[i] = middle + step[i]! * widen[i]!;
+      if (j === 0 && bias) for (let i = 0; i < count; i++) column[i]! += bias[i]!;
+      return column;
+    });
+    const batch = new Float64Array(count);
+    for (let i = 0; i < count; i++) batch[i] = deviation[i]! * residualSd * widen[i]!;
+    if (block) for (let i = 0; i < count; i++) batch[i]! += block(known, i);
+    return { coefficients, batch };
   });
 }
 

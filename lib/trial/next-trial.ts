@@ -3,7 +3,7 @@
 import { studentTQuantile } from "../numbers/distributions.ts";
 import { sum } from "../numbers/sum.ts";
 import { gridOver } from "./aim.ts";
-import { type AimedCurve, bestPlaces } from "./best-place.ts";
+import { type AimedCurve, bestRows, placesOn } from "./best-place.ts";
 import { keptByCurves } from "./curve-content.ts";
 import { coefficientSteps, scoreColumns } from "./curve-draws.ts";
 
@@ -54,26 +54,29 @@ function nextOf(
   const scores = curves.map(({ name, curve }) =>
     scoreColumns(`${name}, next`, curve.row(curve.from).length, drawsToRank),
   );
-  const widthAt = (extra?: number): number => widthWith(curves, scores, grid, extra);
-  const plain = widthAt();
+  const now = bestRows(curves, drawnWith(curves, scores, undefined), grid);
+  const plain = widthOf(placesOn(grid, now));
   const scale = options.width !== undefined && plain > 0 ? options.width / plain : 1;
   const widthNow = scale * plain;
   const candidates = gridOver(from, to, candidateCount)
-    .map((x) => ({ x, width: scale * widthAt(x) }))
+    .map((x) => {
+      // One batch more moves the best place of a draw little.
+      const rows = bestRows(curves, drawnWith(curves, scores, x), grid, now);
+      return { x, width: scale * widthOf(placesOn(grid, rows)) };
+    })
     .sort((a, b) => a.width - b.width);
   const [best] = candidates;
   const enough = best === undefined || best.width > 0.9 * widthNow || widthNow <= 2 * (options.hit ?? 0);
   return { candidates, widthNow, enough };
 }
 
-/** Width of the aim's interval with one more batch at extra. */
-function widthWith(
+/** The mean curves with one more batch at extra. */
+function drawnWith(
   curves: readonly AimedCurve[],
   scores: readonly (readonly Float64Array[])[],
-  grid: readonly number[],
   extra: number | undefined,
-): number {
-  const drawn = curves.map(({ curve }, k) => {
+): readonly { readonly coefficients: readonly Float64Array[] }[] {
+  return curves.map(({ curve }, k) => {
     const fit = curve.fit!;
     const size = scores[k]!.length;
     const own = fit.covariance.slice(0, size).map((line) => line.slice(0, size));
@@ -81,13 +84,20 @@ function widthWith(
     const df = fit.degreesOfFreedom + (extra === undefined ? 0 : 1);
     // The t's own width, without drawing its χ²: enough to compare places.
     const widen = studentTQuantile(0.975, df) / normal95;
-    const steps = coefficientSteps(covariance, scores[k]!);
-    return { coefficients: steps.map((step, j) => step.map((one) => fit.coefficients[j]! + one * widen)) };
+    const coefficients = coefficientSteps(covariance, scores[k]!);
+    coefficients.forEach((column, j) => {
+      const middle = fit.coefficients[j]!;
+      for (let i = 0; i < column.length; i++) column[i] = middle + column[i]! * widen;
+    });
+    return { coefficients };
   });
-  const places = bestPlaces(curves, drawn, grid);
-  // From the scatter of the places: quantiles of so few draws would step.
+}
+
+/** Width of the aim's interval, from the scatter of the places: quantiles of so few draws would step. */
+function widthOf(places: Float64Array): number {
   const middle = sum(places) / places.length;
-  return 2 * normal95 * Math.sqrt(sum(places.map((place) => (place - middle) ** 2)) / places.length);
+  const squares = places.map((place) => (place - middle) ** 2);
+  return 2 * normal95 * Math.sqrt(sum(squares) / places.length);
 }
 
 /** Covariance after one more observation at row: V − V r rᵀ V / (s² + rᵀ V r), Sherman and Morrison. */
