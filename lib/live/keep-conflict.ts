@@ -51,7 +51,7 @@ export function takeTheirs(
   });
   notices.show(
     "elsewhere",
-    `${fileIs} ${counted(meets.length, "place")} of it you changed too. Nothing is written before you decide.`,
+    `${fileIs} You changed ${counted(meets.length, "place")} of it too. Nothing is written before you decide.`,
     [
       {
         says: "Save mine as a copy",

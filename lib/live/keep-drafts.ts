@@ -1,7 +1,7 @@
 // Drafts of this page: kept while the log is edited, found again after a reload, thrown away on wish.
 
 import type { LogText } from "../log/types.ts";
-import { type Draft, dropDraft, findDraft, keepDraft } from "./drafts.ts";
+import { type Draft, draftKey, dropDraft, findDraft, keepDraft } from "./drafts.ts";
 import type { Notices } from "./edit-notice.ts";
 import { sameTexts } from "./keep-conflict.ts";
 import { handOver, textsToHandOver } from "./keep-copy.ts";
@@ -16,26 +16,37 @@ const PAUSE_MS = 300;
 export function followDrafts(session: Session, notices: Notices, from: () => readonly LogText[]): void {
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let told = false;
+  /** Where the draft of this page lies. */
+  let lies: string | undefined;
   const keep = (): void => {
     clearTimeout(waiting);
     waiting = undefined;
-    if (keepDraft(storage, from(), session.texts) || told) return;
+    const base = from();
+    if (keepDraft(storage, base, session.texts)) {
+      // After a save the draft begins from another text; the one before would come back as changes that are not saved.
+      const key = draftKey(base);
+      if (lies !== undefined && lies !== key) dropDraft(storage, lies);
+      lies = key;
+      return;
+    }
+    if (told) return;
     told = true;
     notices.show(
       "drafts",
       "This browser keeps no drafts: what is not saved is lost when the page is closed.",
     );
   };
-  const draft = findDraft(storage, from());
-  if (draft) restore(session, notices, draft, from());
   session.subscribe(() => {
     clearTimeout(waiting);
     waiting = setTimeout(keep, PAUSE_MS);
   });
   addEventListener("pagehide", () => waiting !== undefined && keep());
+  const draft = findDraft(storage, from());
+  if (draft && restore(session, notices, draft, from())) lies = draft.key;
 }
 
-function restore(session: Session, notices: Notices, draft: Draft, from: readonly LogText[]): void {
+/** True where the draft stands in the page now, or has nothing that the file lacks. */
+function restore(session: Session, notices: Notices, draft: Draft, from: readonly LogText[]): boolean {
   const own = sameTexts(draft.base, from);
   const texts = own ? draft.texts : mergedTexts(draft.base, draft.texts, from).texts;
   const files = textsToHandOver(draft.base, draft.texts);
@@ -46,10 +57,13 @@ function restore(session: Session, notices: Notices, draft: Draft, from: readonl
       "There is a draft of this log from an earlier visit, but the file was changed in the same lines since.",
       [copy, { says: "Throw the draft away", press: () => dropDraft(storage, draft.key) }],
     );
-    return;
+    return false;
+  }
+  if (sameTexts(texts, from)) {
+    dropDraft(storage, draft.key);
+    return true;
   }
   session.replace(texts);
-  if (!own) dropDraft(storage, draft.key);
   notices.show(
     "draft",
     "Your changes from an earlier visit are here again; they are not saved in the file.",
@@ -63,4 +77,5 @@ function restore(session: Session, notices: Notices, draft: Draft, from: readonl
       },
     ],
   );
+  return true;
 }

@@ -45,7 +45,8 @@ export function keepOnServer({ session, notices, keep, say }: ServerKeepParts): 
     }
     // Edits that were made while it was written stay edits.
     session.saved(sent);
-    notices.drop("saving");
+    // What was told of changes that were not saved yet holds no more.
+    for (const kind of ["saving", "elsewhere", "draft"]) notices.drop(kind);
     say(`Saved into ${sent[0]?.name ?? "the log"}.`);
   };
 }

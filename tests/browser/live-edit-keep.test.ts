@@ -5,6 +5,7 @@ import { join } from "node:path";
 import type { Browser, Route, Page as Tab } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { LogText } from "../../lib/index.ts";
+import { draftKey } from "../../lib/live/drafts.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { livePage } from "./live-edit-page.ts";
 
@@ -155,6 +156,8 @@ describe.skipIf(withoutBrowser)("keeping a log on a server", () => {
         expect(await state(tab)).toBe("1 change, not saved");
         await tab.keyboard.press("Control+s");
         await tab.locator(".live-said", { hasText: "Saved into" }).waitFor();
+        // What stood there of changes that are not saved is no longer true.
+        expect(await message(tab).count()).toBe(0);
         expect(sent[1]?.texts).toEqual([{ ...log, text: withWater(both, "0.142 kg", "0.150 kg") }]);
       },
     );
@@ -182,6 +185,63 @@ describe.skipIf(withoutBrowser)("keeping a log on a server", () => {
         await message(tab).waitFor();
         expect(await message(tab).textContent()).toContain("Not saved. The disk is full. Make room.");
         expect(await state(tab)).toBe("1 change, not saved");
+      },
+    );
+  });
+
+  const drafts = (tab: Tab) =>
+    tab.evaluate(() =>
+      Object.entries({ ...localStorage }).filter(([key]) => key.startsWith("mullbook draft ")),
+    );
+
+  test("what was saved is no draft any more: it does not come back as changes that are not in the file", async () => {
+    await served(
+      ({ texts }) => ({ status: 200, body: { kind: "saved", texts } }),
+      async (tab) => {
+        await change(tab, "W3", "0.150 kg");
+        await expect.poll(async () => (await drafts(tab)).length).toBe(1);
+        await tab.keyboard.press("Control+s");
+        await tab.locator(".live-said", { hasText: "Saved into" }).waitFor();
+        await expect.poll(() => drafts(tab)).toEqual([]);
+      },
+    );
+  });
+
+  test("a draft that began from an older file is carried over and kept as one of this file, once", async () => {
+    const older = [{ ...log, text: withWater(log.text, "0.216 kg", "0.219 kg") }];
+    const mine = [{ ...log, text: withWater(older[0]!.text, "0.142 kg", "0.150 kg") }];
+    await served(
+      () => ({ status: 500, body: {} }),
+      async (tab) => {
+        await tab.evaluate(
+          ([key, kept]) => localStorage.setItem(key!, kept!),
+          [draftKey(older), JSON.stringify({ base: older, texts: mine })],
+        );
+        await tab.reload();
+        await message(tab).waitFor();
+        expect(await message(tab).textContent()).toContain(
+          "Your changes from an earlier visit are here again",
+        );
+        const carried = [{ ...log, text: withWater(log.text, "0.142 kg", "0.150 kg") }];
+        const kept = [[draftKey([log]), JSON.stringify({ base: [log], texts: carried })]];
+        await expect.poll(() => drafts(tab)).toEqual(kept);
+      },
+    );
+  });
+
+  test("a draft with nothing that the file lacks is thrown away without a word", async () => {
+    const older = [{ ...log, text: withWater(log.text, "0.142 kg", "0.139 kg") }];
+    await served(
+      () => ({ status: 500, body: {} }),
+      async (tab) => {
+        await tab.evaluate(
+          ([key, kept]) => localStorage.setItem(key!, kept!),
+          [draftKey(older), JSON.stringify({ base: older, texts: [log] })],
+        );
+        await tab.reload();
+        await expect.poll(() => drafts(tab)).toEqual([]);
+        expect(await message(tab).count()).toBe(0);
+        expect(await state(tab)).toBe("As in the file");
       },
     );
   });
