@@ -2,7 +2,7 @@
 
 import type { Draft, DraftPair } from "./edit-draft.ts";
 import { isFlow } from "./edit-find.ts";
-import { spellings, styleAt } from "./edit-spelling.ts";
+import { spellings, spellingsLike, styleAt } from "./edit-spelling.ts";
 import { type LogNode, plainName } from "./node.ts";
 
 export interface Manner {
@@ -74,7 +74,11 @@ function nameForm(name: string, flow: boolean, { careful }: Manner): string {
 function scalarForm(text: string, like: LogNode | undefined, flow: boolean, manner: Manner): string {
   if (text === "") return "";
   const style = like?.kind === "text" ? styleAt(manner.text, like.place.offset ?? 0) : "plain";
-  return spellings(text, style === "block" ? "plain" : style, flow).at(manner.careful ? -1 : 0)!;
+  const spelt =
+    like?.kind !== "text" || style === "block"
+      ? spellings(text, "plain", flow)
+      : spellingsLike(text, like.text, style, flow);
+  return spelt.at(manner.careful ? -1 : 0)!;
 }
 
 function below(like: LogNode | undefined, name: string): LogNode | undefined {

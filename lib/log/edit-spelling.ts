@@ -23,6 +23,16 @@ export function spellings(text: string, style: ScalarStyle, flow: boolean): stri
   return mayBePlain(text, flow) ? [text, ...quoted] : quoted;
 }
 
+/**
+ * Spellings in the manner of a text that stands there or beside it: with its quotes where somebody chose them. Quotes that
+ * it could not do without, as around the comma of "151,2 g" in brackets, go with it.
+ */
+export function spellingsLike(text: string, like: string, style: ScalarStyle, flow: boolean): string[] {
+  const kept = spellings(text, style, flow);
+  const quoted = style === "single" || style === "double";
+  return quoted && mayBePlain(text, flow) && !mayBePlain(like, flow) ? [text, ...kept] : kept;
+}
+
 /** Signs that only an escape in double quotes carries whole: line breaks, controls, signs that cannot be seen, halves of pairs. */
 const unprintable =
   /[\x00-\x1F\x7F-\x9F\u2028\u2029\u200B-\u200F\u202A-\u202E\u2066-\u2069\uFEFF\uFFFE\uFFFF\uE000\uE001]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;

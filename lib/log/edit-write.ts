@@ -6,7 +6,7 @@ import { blockSpelling } from "./edit-block-text.ts";
 import { type Found, foundAt } from "./edit-find.ts";
 import { plainOf, timesIn } from "./edit-plain.ts";
 import type { Reading } from "./edit-reading.ts";
-import { type ScalarStyle, spellings, styleAt } from "./edit-spelling.ts";
+import { type ScalarStyle, spellings, spellingsLike, styleAt } from "./edit-spelling.ts";
 import type { Tries, Try } from "./edit-tries.ts";
 import { type LogNode, plainName } from "./node.ts";
 
@@ -53,7 +53,7 @@ function valueSpellings(
     const others = text === "" ? [""] : spellings(text, "plain", flow);
     return [...(block === undefined ? [] : [block]), ...others.map((other) => other + end)];
   }
-  return spellings(text, style, flow);
+  return node.kind === "text" ? spellingsLike(text, node.text, style, flow) : spellings(text, style, flow);
 }
 
 /** Behind the colon and one space, where there is one; a name without a colon gets one. */

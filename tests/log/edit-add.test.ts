@@ -217,3 +217,15 @@ test("rows of a CSV file", () => {
     expect(after({ kind: "remove", path: ["b.csv", at] }, back)).toBe(csv);
   }
 });
+
+test("a new figure takes no quotes over that its neighbour could not do without", () => {
+  const text = 'batches:\n  W1:\n    moisture: { damp: "150,2 g", dry: "144.0 g" }\n';
+  expect(
+    edited(text, {
+      kind: "add",
+      to: ["batches"],
+      name: "W2",
+      entries: { "moisture/damp": "151.0 g", "moisture/dry": "145.1 g" },
+    }),
+  ).toBe(`${text}  W2:\n    moisture: { damp: 151.0 g, dry: "145.1 g" }\n`);
+});

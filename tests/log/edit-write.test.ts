@@ -103,6 +103,15 @@ test("quotes that stood there are kept", () => {
   expect(write("a: “x”\n", "“x”", "y")).toBe('a: "y"\n');
 });
 
+test("quotes that only the old text needed go with it", () => {
+  const mended = write("a: { b: 151,2 g, c: 1 }\n".replace("151,2 g", '"151,2 g"'), '"151,2 g"', "151.2 g");
+  expect(mended).toBe("a: { b: 151.2 g, c: 1 }\n");
+  expect(write("a: '# 40'\n", "'# 40'", "No. 40")).toBe("a: No. 40\n");
+  expect(write("a: '# 40'\n", "'# 40'", "# 50")).toBe("a: '# 50'\n");
+  // Without brackets a comma wants none: somebody chose them.
+  expect(write('a: "151,2 g"\n', '"151,2 g"', "151.2 g")).toBe('a: "151.2 g"\n');
+});
+
 test("emptied, and filled again", () => {
   expect(write("a: 12 # c\nb: 2\n", "12", "")).toBe("a:  # c\nb: 2\n");
   expect(write("a: { b: 12, c: 2 }\n", "12", "")).toBe("a: { b: , c: 2 }\n");
