@@ -4,7 +4,7 @@ import { escapeHtml } from "./html-text.ts";
 import type { LiveKeep } from "./live-setup.ts";
 
 export const OTHERS_STYLE = `.live-others{margin-top:2.6rem;padding-top:1.1rem;border-top:1px solid var(--rule);font:.9rem/1.5 var(--sans)}
-.live-others+footer{margin-top:1.6rem}`;
+@media screen{.live-others+footer{margin-top:1.6rem}}`;
 
 /** A list of links at the foot; empty for a page from a file. data-live: no part of the page as written. */
 export function linksToOthers(keep: LiveKeep): string {

@@ -13,7 +13,7 @@ p,li{orphans:3;widows:3}
 figure,pre,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:avoid}
 .answer,.question{max-width:none}
 .answer{font-size:1rem}
-main:has(+footer)>section.files:last-child{break-inside:avoid}
+main:has(~footer)>section.files:last-child{break-inside:avoid}
 footer{margin-top:.8rem;padding-top:.4rem;break-before:avoid-page;break-inside:avoid}
 .figure{font-size:1.2rem}
 .fold:not(:has(.finding)){break-inside:avoid}

@@ -78,6 +78,25 @@ describe.skipIf(withoutBrowser)("a live page on paper", () => {
   );
 });
 
+test.skipIf(withoutBrowser)(
+  "a page that a server keeps, with links to the other pages, is printed as written",
+  async () => {
+    const browser = await openBrowser();
+    const demo = demoLogs().find(({ name }) => name === "seven-waters.yaml")!;
+    const texts = [{ name: demo.name, text: demo.text.replace("format: 1", "format: 1\nunknown line: x") }];
+    const at = "http://page.invalid/";
+    const others = [{ name: "All pages of this log", href: "/all", question: "What is there?" }];
+    const keep = { kind: "server", save: `${at}save`, events: `${at}events`, others } as const;
+    const { seen } = await openedLive(
+      browser,
+      await livePage("moisture-trial", texts, keep),
+      { width: sheet.width },
+      printed,
+    );
+    expectSame(seen, await writtenPrint(browser, "moisture-trial", texts));
+  },
+);
+
 /** Into the nth figure of the page: what it becomes of what stood there. */
 async function type(tab: Tab, nth: number, become: (text: string) => string): Promise<void> {
   await tab.locator("main [data-at]").nth(nth).click();
