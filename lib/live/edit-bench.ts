@@ -21,8 +21,8 @@ export interface Bench {
   write(path: LogPath, text: string): readonly Issue[];
   /** For a screen reader, and as a line of the bar. */
   say(text: string): void;
-  /** Opens the log's panel at a path. */
-  openLog(path?: LogPath): void;
+  /** Opens the log's panel at a path; folded: the group there stays as it is, and the focus comes to its name. */
+  openLog(path?: LogPath, folded?: boolean): void;
 }
 
 export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">): Bench {
@@ -89,4 +89,15 @@ export function benchOf(session: Session, parts: Pick<Bench, "say" | "openLog">)
 export function issueWords({ message, remedy }: Issue): string {
   const said = remedy === undefined ? message : `${message} ${remedy}`;
   return /[.!?…]$/.test(said) ? said : `${said.replaceAll("`", "")}.`;
+}
+
+/** For a line of the bar, which must not cover a telephone: the worst of them, and how many more there are. */
+export function fewWords(issues: readonly Issue[]): string {
+  const ranks = ["error", "warning", "note"];
+  const [worst, ...others] = [...issues].sort(
+    (a, b) => ranks.indexOf(a.severity) - ranks.indexOf(b.severity),
+  );
+  if (!worst) return "";
+  const more = others.length === 0 ? "" : ` ${others.length} more on the page.`;
+  return `${issueWords(worst)}${more}`;
 }

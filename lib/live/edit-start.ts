@@ -35,7 +35,10 @@ export function startEditing({ session, setup, main, meant, redrawn, settled }: 
     keep: () => void keep(),
     toggleLog: () => (panel.isOpen ? panel.close() : panel.open()),
   });
-  const bench: Bench = benchOf(session, { say: bar.say, openLog: (path) => panel.open(path) });
+  const bench: Bench = benchOf(session, {
+    say: bar.say,
+    openLog: (path, folded) => panel.open(path, folded),
+  });
   const leaving = offerLeavingOut(bench);
   const panel = logPanel(bench, () => bar.logButton);
   const marks = pageMarks(bench, main);

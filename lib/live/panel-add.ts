@@ -2,33 +2,13 @@
 
 import type { LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
-import { type Bench, issueWords } from "./edit-bench.ts";
+import { type Bench, fewWords, issueWords } from "./edit-bench.ts";
 import { button, h, setText } from "./edit-dom.ts";
 import { forValuesBelow, pathKey } from "./edit-places.ts";
 import { entryName } from "./edit-words.ts";
+import { entryFields } from "./panel-entry.ts";
 import { freshId } from "./panel-field.ts";
 import type { Folds } from "./panel-folds.ts";
-
-type Group = Extract<OutlineNode, { kind: "group" }>;
-
-interface Leaf {
-  readonly keys: readonly string[];
-  readonly text: string;
-}
-
-/** Names of the values below, without the numbers of repeats: the first of several stands for them. */
-function leavesOf(node: OutlineNode, above: readonly string[] = []): Leaf[] {
-  if (node.kind === "value") return [{ keys: above, text: node.text }];
-  const parts =
-    node.kind === "group" ? node.parts : (node.rows[0] ?? []).filter((cell) => cell !== undefined);
-  return parts.flatMap((part) => {
-    const key = part.path.at(-1);
-    return leavesOf(part, typeof key === "number" ? above : [...above, key ?? ""]);
-  });
-}
-
-/** What names a thing rather than measures it is taken over from the last entry; figures and days are asked for. */
-const isTakenOver = (text: string): boolean => text !== "" && !/^[-+\d.]/.test(text);
 
 /** A form for one more entry, with the fields of the last. */
 export function entryForm(
@@ -36,39 +16,35 @@ export function entryForm(
   folds: Folds,
   path: LogPath,
   label: string,
-  entries: readonly Group[],
+  entries: readonly OutlineNode[],
 ): HTMLElement {
   const last = entries.at(-1)!;
-  const seen = new Set<string>();
-  const leaves = leavesOf(last).filter(({ keys }) => {
-    const name = entryName(keys);
-    return name !== "" && !seen.has(name) && seen.add(name);
-  });
-  const told = h("p", { class: "live-told live-fault", role: "alert", hidden: true });
+  const asked = entryFields(entries);
+  // Beside the name, where the focus goes: below the last field nobody would see it.
+  const told = toldLine();
   // Items of a list have no names.
   const named = typeof last.path.at(-1) === "string";
-  const name = field("name", "", `new name ${pathKey(path)}`, `after ${last.label}`);
-  const fields = leaves.map(({ keys, text }) =>
-    field(keys.join(", "), isTakenOver(text) ? text : "", `new ${entryName(keys)} ${pathKey(path)}`, text),
+  const name = field("name", "", `new name ${pathKey(path)}`, `after ${last.label}`, undefined, told);
+  const fields = asked.map(({ keys, name, last, from, preset, repeated }) =>
+    field(
+      keys.join(", "),
+      preset,
+      `new ${name} ${pathKey(path)}`,
+      last === "" ? "" : `${named ? `in ${from}` : "before"}: ${last}`,
+      repeated ? { text: last, says: named ? `as in ${from}` : "as before" } : undefined,
+    ),
   );
   const add = (): void => {
-    const entered = Object.fromEntries(
-      leaves.flatMap(({ keys }, k) => {
-        const text = fields[k]!.input.value.trim();
-        return text === "" ? [] : [[entryName(keys), text]];
-      }),
-    );
-    // A test of which nothing was read is not done: its method and rig alone say nothing.
-    const kept = Object.entries(entered).filter(([key]) => {
-      const [group, ...rest] = key.split("/");
-      return (
-        rest.length === 0 ||
-        leaves.some(({ keys, text }) => {
-          const own = entryName(keys);
-          return own.startsWith(`${group}/`) && !isTakenOver(text) && entered[own] !== undefined;
-        })
-      );
+    const entered = asked.flatMap((one, k) => {
+      const text = fields[k]!.input.value.trim();
+      return text === "" ? [] : [{ ...one, text }];
     });
+    // A test of which nothing was read is not done: its method and rig alone say nothing.
+    const kept = entered.filter(
+      ({ keys: [group, ...rest] }) =>
+        rest.length === 0 ||
+        entered.some(({ keys, reading }) => keys[0] === group && keys.length > 1 && reading),
+    );
     const called = name.input.value.trim();
     if (named && called === "") {
       wrong("Give it a name first.", name.input);
@@ -79,12 +55,20 @@ export function entryForm(
     const values = typed.map(({ value }) => value);
     for (const input of typed) input.value = input.defaultValue;
     const issues = bench.apply([
-      { kind: "add", to: path, entries: Object.fromEntries(kept), ...(named ? { name: called } : {}) },
+      {
+        kind: "add",
+        to: path,
+        entries: Object.fromEntries(kept.map(({ name, text }) => [name, text])),
+        ...(named ? { name: called } : {}),
+      },
     ]);
     const key = named ? called : entries.length;
     if (bench.session.texts !== before) {
-      bench.say(`${named ? called : "A row"} added to ${label}. ${issues.map(issueWords).join(" ")}`);
-      bench.openLog(faultBelow(bench, [...path, key]) ?? [...path, key]);
+      bench.say(`${named ? called : "A row"} added to ${label}. ${fewWords(issues)}`);
+      const faulty = faultBelow(bench, [...path, key]);
+      // Where nothing is to be mended it stays folded, so that the form for the next one is at hand.
+      if (faulty) bench.openLog(faulty);
+      else bench.openLog([...path, key], true);
       return;
     }
     for (const [k, input] of typed.entries()) input.value = values[k]!;
@@ -93,13 +77,14 @@ export function entryForm(
   const wrong = (text: string, at: HTMLElement): void => {
     setText(told, text);
     told.hidden = false;
-    at.focus();
+    at.focus({ preventScroll: true });
+    told.scrollIntoView({ block: "center" });
   };
   return form(
     folds,
     `Add another to ${label}`,
     `entry ${pathKey(path)}`,
-    [...(named ? [name.line] : []), ...fields.map(({ line }) => line), told],
+    [...(named ? [name.line] : [told]), ...fields.map(({ line }) => line)],
     add,
   );
 }
@@ -117,7 +102,7 @@ function faultBelow(bench: Bench, path: LogPath): LogPath | undefined {
 
 /** A form for a line with a name and a value. */
 export function lineForm(bench: Bench, folds: Folds, path: LogPath, what: string): HTMLElement {
-  const told = h("p", { class: "live-told live-fault", role: "alert", hidden: true });
+  const told = toldLine();
   const name = field("name", "", `line name ${pathKey(path)}`, "as in the log");
   const value = field("value", "", `line value ${pathKey(path)}`, "");
   const add = (): void => {
@@ -137,18 +122,42 @@ export function lineForm(bench: Bench, folds: Folds, path: LogPath, what: string
   return form(folds, `Add ${what}`, `line ${pathKey(path)}`, [name.line, value.line, told], add);
 }
 
-function field(label: string, text: string, key: string, placeholder: string) {
+const toldLine = (): HTMLElement =>
+  h("p", { id: freshId(), class: "live-told live-fault", role: "alert", hidden: true });
+
+/** again: what was written twice running, to be written once more with one press while the field is empty. */
+function field(
+  label: string,
+  text: string,
+  key: string,
+  placeholder: string,
+  again?: { readonly text: string; readonly says: string },
+  told?: HTMLElement,
+) {
   const input = h("input", {
     id: freshId(),
     type: "text",
     value: text,
-    placeholder,
+    // Never empty: what is shown beside an empty field goes by whether this is seen.
+    placeholder: placeholder === "" ? " " : placeholder,
     "data-key": key,
+    "aria-describedby": told?.id,
     autocomplete: "off",
     autocapitalize: "off",
     spellcheck: "false",
   });
-  return { input, line: h("div", { class: "live-line" }, h("label", { for: input.id }, label), input) };
+  const repeat =
+    again &&
+    button(
+      again.says,
+      () => {
+        input.value = again.text;
+        input.focus({ preventScroll: true });
+      },
+      { "aria-label": `${label} ${again.says}: ${again.text}` },
+    );
+  const field = repeat ? h("div", { class: "live-again" }, input, repeat) : input;
+  return { input, line: h("div", { class: "live-line" }, h("label", { for: input.id }, label), field, told) };
 }
 
 function form(
@@ -168,9 +177,13 @@ function form(
         else folds.open.delete(key);
       },
       onkeydown: (event: KeyboardEvent) => {
-        if (event.key !== "Enter" || !(event.target instanceof HTMLInputElement)) return;
+        if (event.key !== "Enter" || event.isComposing || !(event.target instanceof HTMLInputElement)) return;
         event.preventDefault();
-        add();
+        // From field to field: after the first one, nobody means the entry to be whole.
+        const inputs = [...fold.querySelectorAll("input")];
+        const next = inputs[inputs.indexOf(event.target) + 1];
+        if (next) next.focus();
+        else add();
       },
     },
     h("summary", { "data-key": key }, says),

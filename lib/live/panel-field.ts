@@ -2,7 +2,7 @@
 
 import type { LogPath } from "../log/edit-types.ts";
 import type { OutlineNode } from "../log/outline-node.ts";
-import { type Bench, issueWords } from "./edit-bench.ts";
+import { type Bench, fewWords, issueWords } from "./edit-bench.ts";
 import { button, byFinger, h, setText } from "./edit-dom.ts";
 import { pathKey } from "./edit-places.ts";
 import { trySpan } from "./edit-span.ts";
@@ -53,7 +53,7 @@ export function valueField(bench: Bench, node: ValueNode, label?: string): Field
       input.setAttribute("aria-invalid", "true");
       input.setAttribute("aria-describedby", told.id);
       bench.say(wrong);
-    } else bench.say(issues.map(issueWords).join(" "));
+    } else bench.say(fewWords(issues));
   });
   return { input, told };
 }

@@ -47,7 +47,10 @@ function partOf(bench: Bench, node: OutlineNode, folds: Folds, redraw: () => voi
 
 function groupParts(bench: Bench, node: Group, folds: Folds, redraw: () => void): HTMLElement[] {
   const { parts, path, label } = node;
-  const entries = parts.length > 0 && parts.every(({ kind }) => kind === "group");
+  // An entry of tests alone is a table of named rows.
+  const entries =
+    parts.some(({ kind }) => kind === "group") &&
+    parts.every((part) => part.kind === "group" || (part.kind === "rows" && part.names));
   const key = pathKey(path);
   const count = folds.rows.get(key) ?? SHOWN;
   const from = parts.length > MANY ? Math.max(0, parts.length - count) : 0;
@@ -64,7 +67,7 @@ function groupParts(bench: Bench, node: Group, folds: Folds, redraw: () => void)
       : []),
     ...[...before, ...parts.slice(from)].map((part) => partOf(bench, part, folds, redraw)),
     entries
-      ? entryForm(bench, folds, path, label, parts as Group[])
+      ? entryForm(bench, folds, path, label, parts)
       : lineForm(bench, folds, path, `a line to ${label}`),
     ...(path.length > 1
       ? [button(`Take ${label} out`, () => removeAt(bench, path), { class: "live-remove" })]

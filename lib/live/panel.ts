@@ -10,8 +10,8 @@ import { outlineParts } from "./panel-outline.ts";
 
 export interface Panel {
   readonly element: HTMLElement;
-  /** At a path: opened down to it, with the focus there. */
-  open(path?: LogPath): void;
+  /** At a path: opened down to it, with the focus there; folded: the group there stays as it is. */
+  open(path?: LogPath, folded?: boolean): void;
   close(): void;
   readonly isOpen: boolean;
   /** After a change of the log. */
@@ -64,29 +64,37 @@ export function logPanel(bench: Bench, opener: () => HTMLElement): Panel {
     opener().focus({ preventScroll: true });
   }
 
-  function open(path?: LogPath): void {
+  function open(path?: LogPath, folded = false): void {
     element.hidden = false;
     document.documentElement.classList.add("live-beside");
     opener().setAttribute("aria-expanded", "true");
-    path?.forEach((_, k) => {
-      folds.open.add(pathKey(path.slice(0, k + 1)));
+    const unfolded = folded ? path?.slice(0, -1) : path;
+    unfolded?.forEach((_, k) => {
+      folds.open.add(pathKey(unfolded.slice(0, k + 1)));
     });
     if (path?.length === 1) folds.open.add(pathKey([]));
     draw();
-    const to = path && fieldAt(path);
+    const to = path && (folded ? keyed(`fold ${pathKey(path)}`) : fieldAt(path));
     if (to) {
       to.focus({ preventScroll: true });
       to.scrollIntoView({ block: "center" });
     } else close.focus({ preventScroll: true });
   }
 
-  /** The field of the path, else the first below it. */
+  const keyed = (key: string): HTMLElement | undefined =>
+    [...inside.querySelectorAll<HTMLElement>("[data-key]")].find((one) => one.dataset.key === key);
+
+  /** The field of the path, else the first below it; a figure rather than a word, since that is what was read. */
   function fieldAt(path: LogPath): HTMLElement | undefined {
     const key = pathKey(path);
-    const below = `${key.slice(0, -1)},`;
-    const all = [...inside.querySelectorAll<HTMLElement>("[data-key]")];
+    const start = `${key.slice(0, -1)},`;
+    const below = [...inside.querySelectorAll<HTMLElement>("[data-key]")].filter((one) =>
+      one.dataset.key?.startsWith(start),
+    );
     return (
-      all.find((one) => one.dataset.key === key) ?? all.find((one) => one.dataset.key?.startsWith(below))
+      keyed(key) ??
+      below.find((one) => one instanceof HTMLInputElement && /^[-+.]?\d/.test(one.value)) ??
+      below[0]
     );
   }
 

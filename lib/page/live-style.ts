@@ -88,6 +88,9 @@ const PANEL = `.live-panel{position:fixed;z-index:4;inset:auto 0 var(--bar,0);he
 .live-line>:is(.live-told,.live-actions,.live-try){grid-column:1/-1;margin:.1rem 0 .3rem}
 .live-furniture .live-on-focus{display:none}
 .live-furniture .live-line:focus-within>.live-on-focus{display:flex;margin-top:.1rem}
+.live-again{position:relative}
+.live-again>button{position:absolute;inset:0 0 0 auto;max-width:50%;overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
+.live-again>input:not(:placeholder-shown)+button{display:none}
 .live-remove{margin-top:.5rem}
 .live-wide{overflow-x:auto;margin:.3rem 0}
 .live-rows table{font-size:.85rem}

@@ -109,8 +109,46 @@ describe.skipIf(withoutBrowser)("a live page by finger", () => {
         await one.fill(figure);
       }
       await tab.locator(".live-panel h2").tap();
-      await expect.poll(text).toMatch(/damp: "?150\.3 g"?, dry: 144\.9 g/);
+      await expect.poll(text).toMatch(/damp: 150\.3 g, dry: 144\.9 g/);
       expect(await field('fold ["batches","W8"]').textContent()).not.toContain("to mend");
+    });
+  });
+
+  test("a name twice is told where it is mended; what stays alike is put in by a tap; the next form is at hand", async () => {
+    await byFinger(typedTrial, async (tab) => {
+      const field = (key: string) => tab.locator(`.live-panel [data-key='${key}']`);
+      await tab.getByRole("button", { name: "open the log" }).tap();
+      await field('fold ["batches"]').tap();
+      await field('entry ["batches"]').tap();
+      const name = field('new name ["batches"]');
+      const sand = field('new made of/sand ["batches"]');
+      await name.fill("W7");
+      expect(await sand.getAttribute("placeholder")).toMatch(/^in W7: /);
+      // Readings differ from batch to batch, and are asked for.
+      expect(await tab.getByRole("button", { name: /^moisture, damp as in/ }).count()).toBe(0);
+      await tab.getByRole("button", { name: /^made of, sand as in W7: / }).tap();
+      expect(await sand.inputValue()).toBe((await sand.getAttribute("placeholder"))!.replace("in W7: ", ""));
+      await field('new moisture/damp ["batches"]').fill("150.1 g");
+      await field('new moisture/dry ["batches"]').fill("144.7 g");
+      await field('do entry ["batches"]').tap();
+      const told = tab.locator(".live-form[open] .live-told");
+      await told.waitFor();
+      expect(await told.textContent()).toContain("is there already");
+      const [at, above] = [(await told.boundingBox())!, (await name.boundingBox())!];
+      expect(at.y - above.y - above.height).toBeLessThan(20);
+      const bar = (await tab.locator(".live-bar").boundingBox())!;
+      expect(at.y).toBeGreaterThan(0);
+      expect(at.y + at.height).toBeLessThan(bar.y);
+      await name.fill("W8");
+      await field('do entry ["batches"]').tap();
+      const added = field('fold ["batches","W8"]');
+      await added.waitFor();
+      expect(await added.evaluate((one) => document.activeElement === one)).toBe(true);
+      expect(await added.evaluate((one) => (one.parentElement as HTMLDetailsElement).open)).toBe(false);
+      await expect.poll(() => name.inputValue()).toBe("");
+      expect(await tab.evaluate("mullbookSession.texts[0].text")).toMatch(
+        /W8:\n[\s\S]*sand: [\s\S]*damp: 150\.1 g, dry: 144\.7 g/,
+      );
     });
   });
 
