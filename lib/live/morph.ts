@@ -34,9 +34,24 @@ export function morph(element: Element, markup: string, { drawing }: Morphing): 
         return false;
       }
       if (from instanceof HTMLDetailsElement && from.open) to.setAttribute("open", "");
-      return !from.isEqualNode(to);
+      if (from.isEqualNode(to)) return false;
+      if (!from.matches("details.chart-data:not([open])")) return true;
+      putWhole(from, to);
+      return false;
     },
   });
+}
+
+/** Data that nobody has opened, often a hundred rows: nothing of the reader's is in them but the focus on their name. */
+function putWhole(from: Element, to: Element): void {
+  const name = from.firstChild;
+  const [newName, ...others] = to.childNodes;
+  if (!name || !newName || !name.isEqualNode(newName)) {
+    from.replaceChildren(...to.childNodes);
+    return;
+  }
+  while (from.lastChild !== name) from.lastChild!.remove();
+  from.append(...others);
 }
 
 /** Markup of main in which a section that has not changed is but a sign of itself. */

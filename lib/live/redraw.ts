@@ -3,6 +3,7 @@
 import type { LogText } from "../log/types.ts";
 import type { HtmlParts } from "../page/html-parts.ts";
 import { h, shownText } from "./edit-dom.ts";
+import { figuresInView } from "./in-view.ts";
 import { noLog, notebookFailed } from "./live-messages.ts";
 import { mainMarkup, morph } from "./morph.ts";
 import { carryMarks, marksTurned } from "./places.ts";
@@ -26,6 +27,7 @@ export const SETTLED = "mullbook:settled";
 const DRAWN = "mullbook:drawn";
 
 export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redraw {
+  const inView = figuresInView();
   let id = 0;
   let asked: readonly LogText[] = session.worked;
   let shown = new Map<string, string>();
@@ -43,7 +45,7 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
       texts: asked,
       check: session.large,
       shows: matchMedia(NARROW).matches ? "narrow" : "wide",
-      inView: figuresInView(),
+      inView: inView.numbers(),
       drawn: drawnKeys(),
     });
   }
@@ -70,6 +72,7 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
     for (const one of drawings) fillWaiting(one);
     // A chart that was not there before has come with an empty place.
     for (const place of document.querySelectorAll<HTMLElement>("[data-drawn]:empty")) drawing(place, place);
+    inView.follow();
   }
 
   function hear(told: Told): void {
@@ -140,14 +143,6 @@ function drawnKeys(): string[] {
   return [...document.querySelectorAll<HTMLElement>("[data-drawn]:not([data-waiting])")].map(
     ({ dataset }) => dataset.drawn ?? "",
   );
-}
-
-function figuresInView(): number[] {
-  return [...document.querySelectorAll("main figure")].flatMap((figure) => {
-    const { top, bottom, height } = figure.getBoundingClientRect();
-    const seen = height > 0 && bottom > 0 && top < innerHeight;
-    return seen ? [Number(figure.id.replace("figure-", ""))] : [];
-  });
 }
 
 /** Lines under the page's head, or none. */
