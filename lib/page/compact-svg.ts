@@ -66,15 +66,18 @@ function leafOf(
   words: string | undefined,
   usual: ReturnType<typeof usualAttributes>,
 ): Leaf {
-  const attributes = new Map([...text.matchAll(ATTRIBUTE)].map(([, name, value]) => [name!, value!]));
+  const attributes = new Map<string, string>();
+  for (const [, name, value] of text.matchAll(ATTRIBUTE)) attributes.set(name!, value!);
   const shape = asStroke(tag, attributes) ?? asCircle(tag, attributes) ?? tag;
   if (tag === "text") asPlaced(attributes);
-  const some = (wanted: boolean) =>
-    [...attributes]
-      .filter(([name, value]) => INHERITED.has(name) === wanted && !usual(name, value, attributes))
-      .map(([name, value]) => ` ${name}="${value}"`)
-      .join("");
-  return { tag: shape, style: some(true), own: some(false), words };
+  let style = "";
+  let own = "";
+  for (const [name, value] of attributes) {
+    if (usual(name, value, attributes)) continue;
+    if (INHERITED.has(name)) style += ` ${name}="${value}"`;
+    else own += ` ${name}="${value}"`;
+  }
+  return { tag: shape, style, own, words };
 }
 
 /** Words at a place instead of moved there; changes the attributes in place. */

@@ -31,34 +31,35 @@ export function shortPath(path: string): string {
 function runsOf(path: string): Run[] {
   const runs: { at: [number, number][]; closed: boolean }[] = [];
   let [x, y] = [0, 0];
+  // Places after the first of an M are lines; a step after Z begins a run where the closed one began.
+  const goTo = (px: number, py: number, begins: boolean): void => {
+    [x, y] = [px, py];
+    const last = runs.at(-1);
+    if (begins || !last || last.closed) runs.push({ at: [[x, y]], closed: false });
+    else last.at.push([x, y]);
+  };
   for (const [, letter, rest] of path.matchAll(STEP)) {
-    const numbers = (rest!.match(NUMBER) ?? []).map(Number);
+    const numbers = rest!.match(NUMBER) ?? [];
     const command = letter!.toUpperCase();
     const relative = letter !== command;
-    const last = runs.at(-1);
     if (command === "Z") {
+      const last = runs.at(-1);
       if (last) {
         last.closed = true;
         [x, y] = last.at[0]!;
       }
-      continue;
+    } else if (command === "H") {
+      for (const number of numbers) goTo(Number(number) + (relative ? x : 0), y, false);
+    } else if (command === "V") {
+      for (const number of numbers) goTo(x, Number(number) + (relative ? y : 0), false);
+    } else {
+      for (let i = 1; i < numbers.length; i += 2) {
+        const [px, py] = [Number(numbers[i - 1]), Number(numbers[i])];
+        goTo(px + (relative ? x : 0), py + (relative ? y : 0), command === "M" && i === 1);
+      }
     }
-    const places = command === "H" || command === "V" ? numbers : pairs(numbers);
-    places.forEach((place, i) => {
-      const [px, py] = typeof place === "number" ? [place, place] : place;
-      if (command !== "V") x = relative ? x + px : px;
-      if (command !== "H") y = relative ? y + py : py;
-      // Places after the first of an M are lines; a step after Z begins a run where the closed one began.
-      if ((command === "M" && i === 0) || runs.length === 0 || runs.at(-1)!.closed)
-        runs.push({ at: [[x, y]], closed: false });
-      else runs.at(-1)!.at.push([x, y]);
-    });
   }
   return runs.map(({ at, closed }) => ({ at: rounded(closed ? thinnedRing(at) : thinned(at)), closed }));
-}
-
-function pairs(numbers: readonly number[]): [number, number][] {
-  return numbers.flatMap((number, i): [number, number][] => (i % 2 === 1 ? [[numbers[i - 1]!, number]] : []));
 }
 
 type Places = readonly (readonly [number, number])[];
@@ -120,7 +121,9 @@ function joined(tenths: readonly number[]): string {
 }
 
 function decimal(tenths: number): string {
-  return String(tenths / 10).replace(/^(-?)0\./, "$1.");
+  const text = String(tenths / 10);
+  if (text.startsWith("0.")) return text.slice(1);
+  return text.startsWith("-0.") ? `-${text.slice(2)}` : text;
 }
 
 /** A coordinate of its own, to a tenth of a pixel. */

@@ -25,6 +25,8 @@ const TOKEN =
   /<(\/?)([A-Za-z][\w:-]*)((?:\s+[\w:-]+\s*=\s*"[^"]*")*)\s*(\/?)>|<!--[\s\S]*?-->|<[?!][^>]*>|[^<]+|</g;
 const ATTRIBUTE = /([\w:-]+)\s*=\s*"([^"]*)"/g;
 
+/** Numbers, steps of a path and shifts: nothing in them loads, hides, or is a colour of ours. */
+const PLACES = /^(?:translate\([-\d.,]+\)|[-+\w., ]*)$/;
 const COORDINATES = /^(d|points|transform|viewBox|width|height|c?[xyr]|[xy][12]|r[xy]|d[xy])$/;
 
 const NAME_OF_COLOUR = new Map(
@@ -46,7 +48,7 @@ export function inlineSvg(svg: string, idPrefix: string): string {
     if (name === "id") return idPrefix + value;
     const variable = NAME_OF_COLOUR.get(value.toLowerCase());
     if (variable) return `var(${variable})`;
-    return value.replace(/url\(#/g, `url(#${idPrefix}`);
+    return value.replaceAll("url(#", `url(#${idPrefix}`);
   };
   return compactSvg(cleaned(svg, false, change)).replace("<svg", '<svg aria-hidden="true" focusable="false"');
 }
@@ -62,16 +64,22 @@ function cleaned(svg: string, withWords: boolean, change: Change): string {
   const out: string[] = [];
   // For each open element what closes it: "" where only its tags are left out, undefined where all of it is.
   const open: { readonly element: string; readonly closing: string | undefined }[] = [];
+  let hiding = 0;
+  const opened = (element: string, closing: string | undefined): void => {
+    open.push({ element, closing });
+    if (closing === undefined) hiding += 1;
+  };
   for (const [token, slash, element, attributes, empty] of svg.matchAll(TOKEN)) {
-    const hidden = open.some(({ closing }) => closing === undefined);
     if (element === undefined) {
       const comment = token.startsWith("<") && token.length > 1;
-      if (open.length === 0 || hidden || comment) continue;
-      out.push(token === "<" ? "&lt;" : isolated(visible(token)).replace(/>/g, "&gt;"));
+      if (open.length === 0 || hiding > 0 || comment) continue;
+      out.push(token === "<" ? "&lt;" : isolated(visible(token)).replaceAll(">", "&gt;"));
     } else if (slash === "/") {
       // A tag that closes nothing is none.
       if (open.at(-1)?.element !== element) continue;
       const { closing } = open.pop()!;
+      const hidden = hiding > 0;
+      if (closing === undefined) hiding -= 1;
       if (hidden) continue;
       // A group that holds nothing is left out again.
       if (closing === "</g>" && out.at(-1)?.startsWith("<g")) out.pop();
@@ -80,13 +88,13 @@ function cleaned(svg: string, withWords: boolean, change: Change): string {
       const known = ELEMENTS.has(element) || (withWords && WORD_ELEMENTS.has(element));
       const kept = keptAttributes(attributes ?? "", withWords, change);
       const bare = element === "g" && kept === "";
-      if (!known || hidden || drawsNothing(element, kept)) {
-        if (empty !== "/") open.push({ element, closing: undefined });
+      if (!known || hiding > 0 || drawsNothing(element, kept)) {
+        if (empty !== "/") opened(element, undefined);
       } else if (empty === "/") {
         if (element !== "g") out.push(`<${element}${kept}/>`);
       } else {
         if (!bare) out.push(`<${element}${kept}>`);
-        open.push({ element, closing: bare ? "" : `</${element}>` });
+        opened(element, bare ? "" : `</${element}>`);
       }
     }
   }
@@ -97,19 +105,24 @@ function cleaned(svg: string, withWords: boolean, change: Change): string {
 function keptAttributes(text: string, withWords: boolean, change: Change): string {
   let kept = "";
   for (const [, name, value] of text.matchAll(ATTRIBUTE)) {
-    const known = ATTRIBUTES.has(name!) || (withWords && WORD_ATTRIBUTES.has(name!));
-    if (!known || /url\(\s*["']?[^#"'\s]/i.test(value!)) continue;
+    if (!ATTRIBUTES.has(name!) && !(withWords && WORD_ATTRIBUTES.has(name!))) continue;
+    const isPlace = COORDINATES.test(name!);
+    if (isPlace && PLACES.test(value!)) {
+      kept += ` ${name}="${rounded(value!)}"`;
+      continue;
+    }
+    if (/url\(\s*["']?[^#"'\s]/i.test(value!)) continue;
     if (name === "opacity" && value === "1") continue;
-    const changed = change(name!, COORDINATES.test(name!) ? rounded(value!) : value!);
+    const changed = change(name!, isPlace ? rounded(value!) : value!);
     if (changed !== undefined)
-      kept += ` ${name}="${visible(changed).replace(/</g, "&lt;").replace(/>/g, "&gt;")}"`;
+      kept += ` ${name}="${visible(changed).replaceAll("<", "&lt;").replaceAll(">", "&gt;")}"`;
   }
   return kept;
 }
 
 function drawsNothing(element: string, attributes: string): boolean {
   return (
-    / display="none"/.test(attributes) || (element === "path" && / d="(?:M0,0h0v0h0Z)?"/.test(attributes))
+    attributes.includes(' display="none"') || (element === "path" && / d="(?:M0,0h0v0h0Z)?"/.test(attributes))
   );
 }
 

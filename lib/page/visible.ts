@@ -25,6 +25,8 @@ export function visible(text: string): string {
   return text.replace(LONE_SURROGATE, "\ufffd").replace(HIDDEN, code);
 }
 
+/** All of those scripts stand behind it, and most texts hold nothing that does. */
+const BEYOND_GREEK = /[\u0590-\uffff]/;
 const TO_THE_LEFT =
   /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}](?:[ \t'’"׳״-]*[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}])*/gu;
 
@@ -33,6 +35,7 @@ const TO_THE_LEFT =
  * stands behind them, such as a figure, stays behind them. Other texts are as they were. After visible(), not before it.
  */
 export function isolated(text: string): string {
+  if (!BEYOND_GREEK.test(text)) return text;
   return text.replace(TO_THE_LEFT, "\u2068$&\u2069");
 }
 
