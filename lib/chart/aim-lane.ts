@@ -4,7 +4,7 @@
 import { type AxisName, rangeText, withInterval } from "./axis-words.ts";
 import { within } from "./data.ts";
 import type { Layer, Scale } from "./frame.ts";
-import type { KeyEntry } from "./key.ts";
+import { edgeDash, type KeyEntry } from "./key.ts";
 import { boxes, pixelMarks, type Stroke, strokes } from "./layers.ts";
 import type { Plot } from "./plot.ts";
 import { colours, type SeriesStyle, seriesStyle } from "./theme.ts";
@@ -55,7 +55,8 @@ export function aimWords(aimAt: AimPlace, unit: string, decimals: number): strin
 /** Of a percentage the key gives no basis: that stands at the axis, and a key is read at 340 px. */
 export function aimedKey({ window, aimAt }: Aimed, { unit }: AxisName, decimals: number): KeyEntry[] {
   const entries: KeyEntry[] = [];
-  if (window) entries.push({ text: windowWords(window, unit, decimals), sample: "area", style: windowStyle });
+  if (window)
+    entries.push({ text: windowWords(window, unit, decimals), sample: "edged", style: windowStyle });
   if (aimAt && Number.isFinite(aimAt.x))
     entries.push({ text: aimWords(aimAt, unit, decimals), sample: "line", style: aimStyle });
   return entries;
@@ -78,7 +79,7 @@ export function windowLayers(
   );
   return [
     boxes("window", shades, { color: colours.rule, opacity: windowStyle.fillOpacity }),
-    strokes("window-edges", edges, { strokeWidth: 1, strokeDash: [2, 3] }),
+    strokes("window-edges", edges, { strokeWidth: 1, strokeDash: edgeDash }),
   ];
 }
 

@@ -10,9 +10,19 @@ export interface KeyEntry {
   readonly text: string;
   /**
    * line: a dash with its mark. rule: a dash alone. mark, hollow, crossed: a mark alone, filled or not, or not and crossed. cross: a cross alone. bar: a filled box.
-   * band, area: a quiet box in the given colour.
+   * band, area: a quiet box in the given colour. edged: such a box with an edge of dots, told from the others without colour.
    */
-  readonly sample: "line" | "rule" | "mark" | "hollow" | "crossed" | "cross" | "bar" | "band" | "area";
+  readonly sample:
+    | "line"
+    | "rule"
+    | "mark"
+    | "hollow"
+    | "crossed"
+    | "cross"
+    | "bar"
+    | "band"
+    | "area"
+    | "edged";
   readonly style: SeriesStyle;
   /** Of a dash, px; 1.8 by default. */
   readonly thickness?: number;
@@ -27,6 +37,9 @@ export interface Key {
 /** A cross without a mark, of a value that counts in nothing: half its width in px, and how it is drawn. */
 export const smallCross = 4;
 export const crossLook = { color: colours.quiet, strokeWidth: 1.6 };
+
+/** The edge of a window, in the plot and in its key. */
+export const edgeDash = [2, 3];
 
 const rowPx = 18;
 const samplePx = 26;
@@ -91,7 +104,11 @@ function entrySample({ sample, style, thickness }: KeyEntry, name: string, px: n
   const look =
     sample === "bar"
       ? { color: style.colour, fillOpacity: style.fillOpacity, stroke: style.colour }
-      : { color: style.colour, opacity: style.fillOpacity };
+      : {
+          color: style.colour,
+          opacity: style.fillOpacity,
+          ...(sample === "edged" ? { stroke: colours.ink, strokeDash: edgeDash } : {}),
+        };
   const name2 = sample === "band" ? `band-${name}` : `${name}-bar`;
   return [boxes(name2, [{ px: px + 4, py: py - 6, px2: px + samplePx - 2, py2: py + 6 }], look)];
 }
