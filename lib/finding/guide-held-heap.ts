@@ -1,6 +1,6 @@
 // What a log holds of a season: the heap and its diary, castings, an experiment.
 
-import { heapFigure } from "../log/heap.ts";
+import { type HeapFigure, heapFigure } from "../log/heap.ts";
 import type { Log } from "../log/types.ts";
 import { printFigure } from "../quantity/print.ts";
 import { leastValues } from "../trial/control-report.ts";
@@ -9,6 +9,9 @@ import { listed } from "./batch-names.ts";
 import { capital, counted, type Held, heldBy } from "./guide-held-state.ts";
 import * as say from "./guide-messages.ts";
 
+const weighs = ({ figure: { value, low, high }, missing }: HeapFigure): string =>
+  printFigure({ value, low, high, unit: "kg", atLeast: missing.length > 0 }).text;
+
 export function heapHeld(log: Log): Held {
   const mass = heapFigure(log);
   const pours = log.events.filter(({ kind }) => kind === "pour").length;
@@ -16,9 +19,7 @@ export function heapHeld(log: Log): Held {
   const [longest] = [...diaryOf(log).series].sort((a, b) => b.values.length - a.values.length);
   const values = longest?.values.length ?? 0;
   const holds = [
-    ...(mass
-      ? [say.heapWeighs(printFigure({ ...mass.figure, unit: "kg", atLeast: mass.missing.length > 0 }).text)]
-      : []),
+    ...(mass ? [say.heapWeighs(weighs(mass))] : []),
     ...(pours + others > 0 ? [say.heapEvents(counted(pours, "pour"), counted(others, "other event"))] : []),
     ...(longest ? [say.heapTests(capital(longest.property), counted(values, "day"))] : []),
   ];

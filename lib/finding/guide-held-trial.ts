@@ -37,8 +37,8 @@ function recipeHeld(log: Log): Held {
   const batches = made > 0 ? [say.batchesMadeUp(counted(made, "batch was", "batches were"))] : [];
   if (typeof plan !== "string") {
     const { clayOfDryMixPercent: clay, moistureOfDampPercent: water } = plan.comesTo;
-    const text = (one: typeof clay) =>
-      printFigure({ ...one, unit: "%", atLeast: plan.taken.length > 0 }).text;
+    const text = ({ value, low, high }: typeof clay) =>
+      printFigure({ value, low, high, unit: "%", atLeast: plan.taken.length > 0 }).text;
     return heldBy([say.recipeComesTo(text(clay), text(water)), ...batches], []);
   }
   if (batches.length > 0) return heldBy(batches, []);

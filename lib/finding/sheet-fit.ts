@@ -5,8 +5,8 @@ import { parabolaOptimum } from "../numbers/parabola-optimum.ts";
 import { fitPolynomial, polynomialAt } from "../numbers/polynomial-fit.ts";
 import { sum } from "../numbers/sum.ts";
 import { combine } from "../quantity/combine.ts";
-import { contentOfCall } from "../quantity/content.ts";
 import type { Spread } from "../quantity/spread.ts";
+import { movedBy } from "../quantity/spread-of.ts";
 import type { SheetPoint } from "./sheet-points.ts";
 
 export interface FitAt {
@@ -126,20 +126,8 @@ function slopeOf(values: ArrayLike<number>): number {
 
 /** The spread with every source but these at its middle. */
 function onlyOf(spread: Spread, ids: ReadonlySet<string>): Spread {
-  const kept = ({ id }: Spread["sources"][number]) => id !== undefined && ids.has(id);
-  return {
-    value: spread.value,
-    sources: spread.sources.filter(kept),
-    get content() {
-      return contentOfCall(`only ${JSON.stringify([...ids].sort())}`, undefined, [spread]);
-    },
-    fill(out, start, drawing) {
-      const add: typeof drawing.add = (source, scale, into, from) => {
-        if (kept(source)) drawing.add(source, scale, into, from);
-      };
-      spread.fill(out, start, { ...drawing, add });
-    },
-  };
+  const as = `only ${JSON.stringify([...ids].sort())}`;
+  return movedBy(spread, ({ id }) => id !== undefined && ids.has(id), as);
 }
 
 /** True where the x of the rows are themselves in doubt by more than a tenth of how far they lie apart. */

@@ -28,7 +28,7 @@ export function instrumentFindings({ axis, result, properties, x }: TrialReport)
   const { curve, figures } = compactability;
   const slope = curveSlope(curve, result?.aim.x)?.value ?? 0;
   if (!(slope > 1)) return [];
-  const half = middleOf(figures.flatMap((one) => (one ? [halfWidth(one.spread, one.value)] : [])));
+  const half = middleOf(figures.flatMap((one) => (one ? [halfWidth(one.spread)] : [])));
   const moisture = middleOf(x.map(({ low, high }) => (high - low) / 2));
   if (!(half > 0) || !(moisture > 0)) return [];
   return [
@@ -87,8 +87,8 @@ function differenceOf({ batch, tests, apart }: BatchFigures, test: TestName, met
   return [`${text.text} at ${batch.name}`];
 }
 
-function halfWidth(spread: Spread, value: number): number {
-  const { low, high } = figure({ ...spread, value });
+function halfWidth(spread: Spread): number {
+  const { low, high } = figure(spread);
   return (high - low) / 2;
 }
 

@@ -1,13 +1,14 @@
 // What a reading may be off by: as the founder wrote it, else by the instrument, else by an assumption that is said.
 
 import { normalQuantile } from "../numbers/distributions.ts";
+import { onceFor } from "../quantity/once-for.ts";
 import type { Source, SourceKind } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { linear, spreadOfQuantity } from "../quantity/spread-of.ts";
 import type { Batch, TestReading } from "./batch.ts";
 import type { ReadingInput } from "./reading-inputs.ts";
 import type { InputRole } from "./test-number.ts";
-import type { Measured } from "./types.ts";
+import type { Measured, Scale } from "./types.ts";
 
 export interface DoubtfulInput {
   readonly spread: Spread;
@@ -90,19 +91,23 @@ function weighed(input: ReadingInput, measured: Measured, bench: Bench): Doubtfu
   if (measured.plusMinus) return asWritten(measured, source);
   if (!scale) return { spread: linear(measured.value, []), reach: 0, missing: "weighing" };
   const perGram = input.role === "load" ? 0.001 : 1;
-  const bias: Source = {
-    id: `bias of ${scale.name}`,
-    kind: "rig",
-    shape: { kind: "rectangular" },
-    says: `the bias of the ${scale.name}`,
-  };
   const [step, off] = [scale.stepG * perGram, (scale.withinG ?? 0) * perGram];
   const spread = linear(measured.value, [
     { scale: step, source: { ...source, shape: { kind: "triangular" } } },
-    { scale: off, source: bias },
+    { scale: off, source: biasOf(scale) },
   ]);
   return { spread, reach: step + off, ...checkless };
 }
+
+/** One for all weighings on a scale. */
+const biasOf = onceFor(
+  ({ name }: Scale): Source => ({
+    id: `bias of ${name}`,
+    kind: "rig",
+    shape: { kind: "rectangular" },
+    says: `the bias of the ${name}`,
+  }),
+);
 
 /** Air is taken at 20 °C; a blank run that was not made is missing from the ±. */
 function notGiven(input: ReadingInput, bench: Bench): DoubtfulInput {

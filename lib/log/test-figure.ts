@@ -2,10 +2,10 @@
 
 import type { Checked, Issue } from "../issue.ts";
 import { lift } from "../quantity/combine.ts";
-import { contentOfCall } from "../quantity/content.ts";
+import { onceFor } from "../quantity/once-for.ts";
 import type { Source } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
-import { constant, linear, spreadOfQuantity } from "../quantity/spread-of.ts";
+import { constant, linear, movedBy, spreadOfQuantity } from "../quantity/spread-of.ts";
 import type { Batch, TestName, TestReading } from "./batch.ts";
 import { emptyReading, figureUnsteady } from "./complaints-test.ts";
 import { methodDoubt } from "./drying-doubt.ts";
@@ -100,10 +100,7 @@ function workedOut(reading: TestReading, batch: Batch): Checked<TestFigure> {
   const found = readingInputs(reading);
   if (!found) return refused({ ...emptyReading(test, "its readings"), place });
   const inputs = found.inputs.map((input) => doubtfulInput(input, { reading, batch, id }));
-  const at = numberAt(
-    found.formula,
-    found.inputs.map(({ name }) => name),
-  );
+  const at = numberAt(found.formula);
   if (unsteady(at, inputs)) return refused({ ...figureUnsteady(test), place });
   const as = JSON.stringify([test, method ?? "", found.formula.formula]);
   const spread = lifted(as, at, inputs);
@@ -163,32 +160,17 @@ function lifted(as: string, at: NumberAt, inputs: readonly DoubtfulInput[]): Spr
 
 /** Only what other readings share moves: the rest stands at its middle. */
 function sharedAlone(input: DoubtfulInput): DoubtfulInput {
-  const { spread } = input;
-  const kept = spread.sources.filter(({ kind }) => kind === "rig" || kind === "method");
-  if (kept.length === spread.sources.length) return input;
-  const alone: Spread = {
-    value: spread.value,
-    sources: kept,
-    content: contentOfCall("shared alone", undefined, [spread]),
-    fill(out, start, drawing) {
-      spread.fill(out, start, {
-        count: drawing.count,
-        add(source, scale, target, from) {
-          if (kept.includes(source)) drawing.add(source, scale, target, from);
-        },
-      });
-    },
-  };
-  return { ...input, spread: kept.length === 0 ? constant(spread.value) : alone };
+  const spread = movedBy(input.spread, ({ kind }) => kind === "rig" || kind === "method", "shared alone");
+  return spread === input.spread ? input : { ...input, spread };
 }
 
 type NumberAt = (values: ArrayLike<number>) => number | undefined;
 
 /** The formula as a function of a list, which its record reads by name: writing the names anew costs more than a formula. */
-function numberAt({ number }: TestFormula, names: readonly string[]): NumberAt {
+const numberAt = onceFor(({ number, inputs }: TestFormula): NumberAt => {
   let row: ArrayLike<number> = [];
   const named = {};
-  names.forEach((name, k) => {
+  Object.keys(inputs).forEach((name, k) => {
     Object.defineProperty(named, name, { enumerable: true, get: () => row[k]! });
   });
   return (values) => {
@@ -201,7 +183,7 @@ function numberAt({ number }: TestFormula, names: readonly string[]): NumberAt {
       throw error;
     }
   };
-}
+});
 
 /** True where the formula breaks at some corner of what the readings may be. */
 function unsteady(at: NumberAt, inputs: readonly DoubtfulInput[]): boolean {

@@ -6,7 +6,7 @@ import { workedUnits } from "../log/worked-units.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { inShownUnit, type ShownUnits, shownUnit, type UnitSystem } from "./shown-units.ts";
 
-interface Ends {
+export interface Ends {
   readonly value: number;
   readonly low: number;
   readonly high: number;

@@ -7,12 +7,11 @@ import * as say from "../finding/water-messages.ts";
 import { type WaterNow, waterNow } from "../finding/water-now.ts";
 import type { Log } from "../log/types.ts";
 import type { Phrase } from "../phrase.ts";
-import type { Figure } from "../quantity/figure.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import type { FirstDose } from "../sand/first-dose.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { inShownUnit, type ShownUnits, shownUnit, shownUnits, type UnitSystem } from "./shown-units.ts";
-import { massFigureText, massText } from "./trial-print.ts";
+import { type Ends, massFigureText, massText } from "./trial-print.ts";
 
 /**
  * The first dose for sand like the last batch, by the surest of the founder's instruments; none where nothing is aimed
@@ -55,7 +54,7 @@ function told(
   { heap, atLeast }: WaterNow,
   system: UnitSystem,
 ): Finding {
-  const small = (one: Figure): string => massFigureText(perTen(one, system), system, atLeast);
+  const small = (one: Ends): string => massFigureText(perTen(one, system), system, atLeast);
   if (dose.verdict === "add") {
     return say.addNow(
       words,
@@ -67,7 +66,6 @@ function told(
   if (dose.verdict === "hold") {
     const { value, low, high } = dose.inAllKg;
     const clipped = {
-      ...dose.inAllKg,
       value: Math.max(0, value),
       low: Math.max(0, low),
       high: Math.max(0, high),
@@ -90,7 +88,7 @@ function forHeap({ massKg, dose }: NonNullable<WaterNow["heap"]>, atLeast: boole
 function tenth(kg: number, system: UnitSystem): number {
   return shownUnit("kg", system) === "kg" ? kg : kg / inShownUnit(1, "kg", system).value;
 }
-function perTen({ value, low, high }: Figure, system: UnitSystem) {
+function perTen({ value, low, high }: Ends, system: UnitSystem) {
   return { value: tenth(value, system), low: tenth(low, system), high: tenth(high, system) };
 }
 
@@ -109,7 +107,7 @@ function needOf({ per10, atLeast }: WaterNow, system: UnitSystem): Phrase {
   const first = per10.verdict === "hold" ? "" : massText(tenth(per10.nowKg, system), system);
   return say.needInShort(first, inAll);
 }
-const range = ({ value, low, high }: Figure, unit?: string): string =>
+const range = ({ value, low, high }: Ends, unit?: string): string =>
   printFigure({
     value,
     low: Math.min(low, value),

@@ -7,7 +7,7 @@ import { fillFrom } from "./drawing.ts";
 import { type Figure, type FigureOptions, figure } from "./figure.ts";
 import { recordOf } from "./named-row.ts";
 import type { Source } from "./source.ts";
-import { isSpread, type Spread } from "./spread.ts";
+import { type Drawing, isSpread, type Spread } from "./spread.ts";
 
 export type Input = Spread | number;
 
@@ -49,55 +49,93 @@ export function lift<const Given extends Inputs>(
   inputs: Given,
   as?: string,
 ): Spread {
-  const names = Object.keys(inputs);
-  const given = names.map((name) => (inputs as { readonly [name: string]: Input })[name]);
-  const middle = given.map(middleOf);
-  const moving = given.flatMap((input, k) => (isSpread(input) && input.sources.length > 0 ? [k] : []));
-  const spreads = moving.map((k) => given[k] as Spread);
-  const work = Array.isArray(inputs) ? workList : workRecord;
-  const one = new Float64Array(1);
-  let content: { readonly of: string | undefined } | undefined;
-  work(fn as (values: unknown) => number, names, middle, [], [], one);
-  return {
-    value: one[0]!,
-    sources: [...new Set<Source>(spreads.flatMap(({ sources }) => sources))],
-    get content() {
-      if (as === undefined) return undefined;
-      content ??= {
-        of: contentOfCall(as, Array.isArray(inputs) ? undefined : names, given as readonly Input[]),
-      };
-      return content.of;
-    },
-    fill(out, start, drawing) {
-      const columns = spreads.map(() => borrowed(out.length));
-      spreads.forEach((spread, k) => {
-        fillFrom(spread, columns[k]!, start, drawing);
-      });
-      work(fn as (values: unknown) => number, names, middle, moving, columns, out);
-      for (const column of columns) giveBack(column);
-    },
-  };
+  return new Lifted(fn as (values: unknown) => number, inputs, as);
+}
+
+class Lifted implements Spread {
+  readonly value: number;
+  readonly sources: readonly Source[];
+  readonly #fn: (values: unknown) => number;
+  /** Undefined for a list. */
+  readonly #names: readonly string[] | undefined;
+  readonly #given: readonly Input[];
+  readonly #as: string | undefined;
+  #content: string | null | undefined = null;
+
+  constructor(fn: (values: unknown) => number, inputs: Inputs, as: string | undefined) {
+    this.#fn = fn;
+    this.#names = Array.isArray(inputs) ? undefined : Object.keys(inputs);
+    this.#given = Object.values<Input>(inputs);
+    this.#as = as;
+    const one = new Float64Array(1);
+    this.#work(this.#given.map(middleOf), [], [], one);
+    this.value = one[0]!;
+    this.sources = sourcesOf(this.#given);
+  }
+
+  get content(): string | undefined {
+    if (this.#as === undefined) return undefined;
+    if (this.#content === null) this.#content = contentOfCall(this.#as, this.#names, this.#given);
+    return this.#content;
+  }
+
+  fill(out: Float64Array, start: number, drawing: Drawing): void {
+    const moving: number[] = [];
+    const columns: Float64Array[] = [];
+    this.#given.forEach((input, k) => {
+      if (typeof input === "number" || input.sources.length === 0) return;
+      const column = borrowed(out.length);
+      fillFrom(input, column, start, drawing);
+      moving.push(k);
+      columns.push(column);
+    });
+    this.#work(this.#given.map(middleOf), moving, columns, out);
+    for (const column of columns) giveBack(column);
+  }
+
+  #work(
+    middle: readonly number[],
+    moving: readonly number[],
+    columns: readonly Float64Array[],
+    out: Float64Array,
+  ): void {
+    if (this.#names) workRecord(this.#fn, this.#names, middle, moving, columns, out);
+    else workList(this.#fn, middle, moving, columns, out);
+  }
+}
+
+/** In the order in which they first come. */
+function sourcesOf(given: readonly Input[]): readonly Source[] {
+  const moving = given.flatMap((input) =>
+    typeof input === "number" || input.sources.length === 0 ? [] : [input.sources],
+  );
+  return moving.length === 1 ? moving[0]! : [...new Set(moving.flat())];
 }
 
 /** Calls fn for each draw. moving: which inputs the columns belong to; the others stay at their middle. */
-type Work = (
+function workList(
+  fn: (values: unknown) => number,
+  middle: readonly number[],
+  moving: readonly number[],
+  columns: readonly Float64Array[],
+  out: Float64Array,
+): void {
+  const values = Float64Array.from(middle);
+  for (let j = 0; j < out.length; j++) {
+    for (let k = 0; k < columns.length; k++) values[moving[k]!] = columns[k]![j]!;
+    out[j] = fn(values);
+  }
+}
+
+/** The same with the values by name. */
+function workRecord(
   fn: (values: unknown) => number,
   names: readonly string[],
   middle: readonly number[],
   moving: readonly number[],
   columns: readonly Float64Array[],
   out: Float64Array,
-) => void;
-
-const workList: Work = (fn, _names, middle, moving, columns, out) => {
-  const values = Float64Array.from(middle);
-  for (let j = 0; j < out.length; j++) {
-    for (let k = 0; k < columns.length; k++) values[moving[k]!] = columns[k]![j]!;
-    out[j] = fn(values);
-  }
-};
-
-const workRecord: Work = (fn, names, middle, moving, columns, out) => {
+): void {
   const record = recordOf(names);
   const { row } = record;
   record.free = false;
@@ -110,7 +148,7 @@ const workRecord: Work = (fn, names, middle, moving, columns, out) => {
   } finally {
     record.free = true;
   }
-};
+}
 
 function middleOf(input: Input | undefined): number {
   if (isSpread(input)) return input.value;

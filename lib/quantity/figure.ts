@@ -7,7 +7,7 @@ import { keptOr } from "./kept-said.ts";
 import { tenDigits } from "./print-number.ts";
 import { drawsUsual } from "./scores.ts";
 import type { Source } from "./source.ts";
-import type { Spread } from "./spread.ts";
+import type { Drawing, Spread } from "./spread.ts";
 
 /** How much of a figure's variance one source brings. */
 export interface Share {
@@ -45,75 +45,131 @@ export interface FigureOptions {
  * @example figure(spread("12.4 ± 0.1 g")).high // 12.495
  */
 export function figure(spread: Spread, options: FigureOptions = {}): Figure {
-  const { value, sources } = spread;
-  const count = options.draws;
-  const plan = count === undefined ? {} : { count };
-  const draw = () => {
-    if (sources.length === 0) return Float64Array.of(value);
-    if (held.column) return held.column.slice();
-    return options.drawn ? options.drawn() : drawsOf(spread, drawing(sources, plan));
-  };
-  const held: Held = {};
-  /** From run to run where the content is known. */
-  const columnOf = (): Float64Array => {
-    const { content } = spread;
-    if (content !== undefined) return keptColumn(`${count ?? drawsUsual} draws of ${content}`, draw);
-    held.column ??= hold(held, draw());
-    return held.column;
-  };
-  const named = sources.length > 0 && sources.every(({ id }) => id !== undefined);
-  const key = once(() => keyOf(spread, count));
-  /** In another order than drawn; kept once a quantile was asked for, since more will be. */
-  let drawn: Float64Array | undefined;
-  const whole = once(() => keptOr(key(), "", () => summary(draw(), heavyTailed(sources))));
-  const shares = once(() =>
-    sharesOf(
-      spread,
-      keptOr(key(), "shares", () => percentsOf(spread, plan)),
-    ),
-  );
-  return {
-    value,
-    sources,
-    get content() {
-      return spread.content;
-    },
-    fill(out, start, plan) {
-      if (!named || plan.count !== (count ?? drawsUsual) || !isWhole(plan))
-        return spread.fill(out, start, plan);
-      out.set(columnOf().subarray(start, start + out.length));
-    },
-    get mean() {
-      return whole().mean;
-    },
-    get sd() {
-      return whole().sd;
-    },
-    get low() {
-      return whole().low;
-    },
-    get high() {
-      return whole().high;
-    },
-    get shares() {
-      return shares().shares;
-    },
-    get actTogether() {
-      return shares().actTogether;
-    },
-    quantile(p) {
-      if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
-      return keptOr(key(), `quantile ${p}`, () => {
-        drawn ??= draw();
-        return tenDigits(drawQuantiles(drawn, [p])[0]!);
-      });
-    },
-  };
+  return new DrawnFigure(spread, options);
 }
 
-/** The draws of a figure in their order, held once it is part of another, since it will be of more. */
+class DrawnFigure implements Figure, Held {
+  readonly value: number;
+  readonly sources: readonly Source[];
+  readonly #spread: Spread;
+  readonly #count: number | undefined;
+  readonly #drawnElsewhere: (() => Float64Array) | undefined;
+  /** All of it in order, while it is held. */
+  #column: Float64Array | undefined;
+  /** In another order than drawn; kept once a quantile was asked for, since more will be. */
+  #unordered: Float64Array | undefined;
+  #key: string | null | undefined = null;
+  #whole: Summary | undefined;
+  #shares: Shared | undefined;
+
+  /** A member that may be taken out by its name alone. */
+  readonly quantile = (p: number): number => {
+    if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
+    return keptOr(this.#keyed(), `quantile ${p}`, () => {
+      this.#unordered ??= this.#draw();
+      return tenDigits(drawQuantiles(this.#unordered, [p])[0]!);
+    });
+  };
+
+  constructor(spread: Spread, { draws, drawn }: FigureOptions) {
+    this.value = spread.value;
+    this.sources = spread.sources;
+    this.#spread = spread;
+    this.#count = draws;
+    this.#drawnElsewhere = drawn;
+  }
+
+  get content(): string | undefined {
+    return this.#spread.content;
+  }
+
+  fill(out: Float64Array, start: number, plan: Drawing): void {
+    const named = this.sources.length > 0 && this.sources.every(({ id }) => id !== undefined);
+    if (named && plan.count === (this.#count ?? drawsUsual) && isWhole(plan))
+      out.set(this.#inOrder().subarray(start, start + out.length));
+    else this.#spread.fill(out, start, plan);
+  }
+
+  get mean(): number {
+    return this.#summary().mean;
+  }
+
+  get sd(): number {
+    return this.#summary().sd;
+  }
+
+  get low(): number {
+    return this.#summary().low;
+  }
+
+  get high(): number {
+    return this.#summary().high;
+  }
+
+  get shares(): readonly Share[] {
+    return this.#shared().shares;
+  }
+
+  get actTogether(): boolean {
+    return this.#shared().actTogether;
+  }
+
+  /** What JSON.stringify writes of it. */
+  toJSON(): object {
+    const { value, mean, sd, low, high, shares, actTogether } = this;
+    return { value, mean, sd, low, high, shares, actTogether };
+  }
+
+  letGo(): void {
+    this.#column = undefined;
+  }
+
+  #plan(): { count?: number } {
+    return this.#count === undefined ? {} : { count: this.#count };
+  }
+
+  #draw(): Float64Array {
+    if (this.sources.length === 0) return Float64Array.of(this.value);
+    if (this.#column) return this.#column.slice();
+    return this.#drawnElsewhere?.() ?? drawsOf(this.#spread, drawing(this.sources, this.#plan()));
+  }
+
+  /** From run to run where the content is known. */
+  #inOrder(): Float64Array {
+    const { content } = this.#spread;
+    if (content !== undefined)
+      return keptColumn(`${this.#count ?? drawsUsual} draws of ${content}`, () => this.#draw());
+    if (!this.#column) {
+      this.#column = this.#draw();
+      hold(this);
+    }
+    return this.#column;
+  }
+
+  #keyed(): string | undefined {
+    if (this.#key === null) this.#key = keyOf(this.#spread, this.#count);
+    return this.#key;
+  }
+
+  #summary(): Summary {
+    this.#whole ??= keptOr(this.#keyed(), "", () => summary(this.#draw(), heavyTailed(this.sources)));
+    return this.#whole;
+  }
+
+  #shared(): Shared {
+    if (!this.#shares) {
+      const percents = keptOr(this.#keyed(), "shares", () => percentsOf(this.#spread, this.#plan()));
+      this.#shares = sharesOf(this.#spread, percents);
+    }
+    return this.#shares;
+  }
+}
+
+type Summary = ReturnType<typeof summary>;
+
+/** A figure whose draws are held in their order once it is part of another, since it will be of more. */
 interface Held {
-  column?: Float64Array | undefined;
+  letGo(): void;
 }
 
 /** Few at a time: of thousands of figures each would be large. */
@@ -121,12 +177,10 @@ const holders: Held[] = [];
 const mostHeld = 64;
 let oldest = 0;
 
-function hold(holder: Held, column: Float64Array): Float64Array {
-  const before = holders[oldest];
-  if (before) before.column = undefined;
+function hold(holder: Held): void {
+  holders[oldest]?.letGo();
   holders[oldest] = holder;
   oldest = (oldest + 1) % mostHeld;
-  return column;
 }
 
 /** Undefined for an exact number, and where nobody can tell what the draws hang on. */
@@ -139,6 +193,8 @@ interface Percents {
   readonly moves: boolean;
   readonly of: ReadonlyMap<string, number>;
 }
+
+type Shared = Pick<Figure, "shares" | "actTogether">;
 
 /** Variance with one source drawn at a time; where there is no variance, the squared half-width stands in. */
 function percentsOf(spread: Spread, plan: { count?: number }): Percents {
@@ -161,10 +217,7 @@ function percentsOf(spread: Spread, plan: { count?: number }): Percents {
   return { moves: whole > 0, of };
 }
 
-function sharesOf(
-  { sources }: Spread,
-  percents: Percents,
-): { shares: readonly Share[]; actTogether: boolean } {
+function sharesOf({ sources }: Spread, percents: Percents): Shared {
   const seen = new Map<string, Share>();
   for (const [source, name] of sourceNames(sources)) {
     if (!seen.has(name)) seen.set(name, { id: source.id ?? "", source, percent: percents.of.get(name)! });
@@ -172,12 +225,4 @@ function sharesOf(
   const shares = [...seen.values()].sort((a, b) => b.percent - a.percent);
   const total = shares.reduce((all, share) => all + share.percent, 0);
   return { shares, actTogether: percents.moves && Math.abs(total - 100) > 10 };
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }

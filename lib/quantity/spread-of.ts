@@ -7,7 +7,7 @@ import type { Quantity } from "./quantity.ts";
 import { readQuantity } from "./read-quantity.ts";
 import { scoreSd } from "./scores.ts";
 import type { Shape, Source, SourceKind } from "./source.ts";
-import type { Spread } from "./spread.ts";
+import type { Drawing, Spread } from "./spread.ts";
 import type { Unit } from "./unit.ts";
 
 export interface SpreadSpec {
@@ -71,44 +71,76 @@ export function shifted(mean: number, scale: number, source: Source): Spread {
   return linear(mean, [{ scale, source }]);
 }
 
+/** mean + Σ scale × score. An engine reads objects of one class fast, and those with getters of their own slowly. */
+class Linear implements SimpleSpread {
+  readonly value: number;
+  readonly sources: readonly Source[];
+  declare readonly unit?: Unit;
+  readonly #terms: Terms;
+  #content: string | null | undefined = null;
+
+  constructor(mean: number, terms: Terms, unit?: Unit) {
+    this.value = mean;
+    this.#terms = terms.every(({ scale }) => scale !== 0) ? terms : terms.filter(({ scale }) => scale !== 0);
+    this.sources = this.#terms.map(({ source }) => source);
+    if (unit) Object.assign(this, { unit });
+  }
+
+  get content(): string | undefined {
+    if (this.#content === null) this.#content = contentOfTerms(this.value, this.#terms);
+    return this.#content;
+  }
+
+  fill(out: Float64Array, start: number, drawing: Drawing): void {
+    out.fill(this.value);
+    for (const { scale, source } of this.#terms) drawing.add(source, scale, out, start);
+  }
+}
+
+type Terms = readonly { readonly scale: number; readonly source: Source }[];
+
 /** mean + Σ scale × score. */
-export function linear(
-  mean: number,
-  terms: readonly { readonly scale: number; readonly source: Source }[],
-): Spread {
-  const moving = terms.filter(({ scale }) => scale !== 0);
-  let content: { readonly of: string | undefined } | undefined;
-  return {
-    value: mean,
-    sources: moving.map(({ source }) => source),
-    get content() {
-      content ??= { of: contentOfTerms(mean, moving) };
-      return content.of;
-    },
-    fill(out, start, drawing) {
-      out.fill(mean);
-      for (const { scale, source } of moving) drawing.add(source, scale, out, start);
-    },
-  };
+export function linear(mean: number, terms: Terms): Spread {
+  return new Linear(mean, terms);
 }
 
 /** The spread with every source of one kind held at its middle. */
 export function without(spread: Spread, kind: SourceKind): Spread {
-  const sources = spread.sources.filter((source) => source.kind !== kind);
+  return movedBy(spread, (source) => source.kind !== kind, `without ${kind}`);
+}
+
+/** The spread with only those sources that `moves` takes; the rest stand at their middle. as: names that choice. */
+export function movedBy(spread: Spread, moves: (source: Source) => boolean, as: string): Spread {
+  const sources = spread.sources.filter(moves);
   if (sources.length === spread.sources.length) return spread;
-  return {
-    value: spread.value,
-    sources,
-    get content() {
-      return contentOfCall(`without ${kind}`, undefined, [spread]);
-    },
-    fill(out, start, drawing) {
-      const add: typeof drawing.add = (source, scale, into, from) => {
-        if (source.kind !== kind) drawing.add(source, scale, into, from);
-      };
-      spread.fill(out, start, { ...drawing, add });
-    },
-  };
+  return sources.length === 0 ? constant(spread.value) : new MovedBy(spread, sources, moves, as);
+}
+
+class MovedBy implements Spread {
+  readonly value: number;
+  readonly sources: readonly Source[];
+  readonly #whole: Spread;
+  readonly #moves: (source: Source) => boolean;
+  readonly #as: string;
+
+  constructor(whole: Spread, sources: readonly Source[], moves: (source: Source) => boolean, as: string) {
+    this.value = whole.value;
+    this.sources = sources;
+    this.#whole = whole;
+    this.#moves = moves;
+    this.#as = as;
+  }
+
+  get content(): string | undefined {
+    return contentOfCall(this.#as, undefined, [this.#whole]);
+  }
+
+  fill(out: Float64Array, start: number, drawing: Drawing): void {
+    const add: typeof drawing.add = (source, scale, into, from) => {
+      if (this.#moves(source)) drawing.add(source, scale, into, from);
+    };
+    this.#whole.fill(out, start, { ...drawing, add });
+  }
 }
 
 function spreadOfSpec(spec: SpreadSpec): SimpleSpread {
@@ -125,7 +157,7 @@ function spreadOfSpec(spec: SpreadSpec): SimpleSpread {
     ...(spec.says === undefined ? {} : { says: spec.says }),
   };
   const scale = width * scalePerWidth(shape, sd !== undefined);
-  return { ...shifted(mean, scale, source), ...(unit ? { unit } : {}) };
+  return new Linear(mean, [{ scale, source }], unit);
 }
 
 function shapeOf({ kind, df, edge, sd }: SpreadSpec): Shape {

@@ -34,8 +34,13 @@ test("parts of one call are what combine gives of each alone, quantiles and shar
 });
 
 test("a figure within others has the draws of its spread, whatever was asked of it before", () => {
-  const inner = figure(weighed(5, "inner"));
-  const plain: Spread = { ...weighed(5, "inner"), content: undefined };
+  const made = weighed(5, "inner");
+  const inner = figure(made);
+  const plain: Spread = {
+    value: made.value,
+    sources: made.sources,
+    fill: (out, start, drawing) => made.fill(out, start, drawing),
+  };
   const other = weighed(2, "other");
   const difference = (of: Spread) => combine((v) => v[0]! - v[1]! * v[1]!, [of, other]);
   const [before, low] = [difference(inner).high, inner.low];

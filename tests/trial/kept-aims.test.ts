@@ -1,6 +1,7 @@
 // What is kept of an aim by its curves is what is worked out of them anew.
 
 import { expect, test } from "vitest";
+import type { Spread } from "../../lib/quantity/spread.ts";
 import { shifted } from "../../lib/quantity/spread-of.ts";
 import { aimFor, aimPlace } from "../../lib/trial/aim.ts";
 import type { AimedCurve } from "../../lib/trial/best-place.ts";
@@ -36,7 +37,12 @@ test("another range, figure, name, bias: another aim, each that of curves that n
   ];
   const kept = edits.map(([changed, last]) => told(strength(changed, last)));
   const anew = edits.map(([changed, last]) => {
-    const bias = { ...(changed.bias ?? rig), content: undefined };
+    const of = changed.bias ?? rig;
+    const bias: Spread = {
+      value: of.value,
+      sources: of.sources,
+      fill: (out, start, drawing) => of.fill(out, start, drawing),
+    };
     return told(strength({ ...changed, bias }, last));
   });
   expect(kept).toEqual(anew);
