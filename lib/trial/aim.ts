@@ -4,6 +4,7 @@ import { invariant } from "../issue.ts";
 import { quantilesInPlace } from "../numbers/quantile.ts";
 import { keptDraws } from "../quantity/kept-draws.ts";
 import { type AimedCurve, bestPlace, bestRows, placesOn } from "./best-place.ts";
+import { chancesAlong } from "./chances-along.ts";
 import { keptByCurves } from "./curve-content.ts";
 import { type CurveDraws, type DrawnCurve, drawCurves } from "./curve-draws.ts";
 
@@ -176,43 +177,18 @@ function runs(chances: readonly ChanceAt[]): { low: number; high: number }[] {
 
 function chancesAt(
   curves: readonly AimedCurve[],
-  { count, with: drawnWith }: CurveDraws,
+  { with: drawnWith }: CurveDraws,
   grid: readonly number[],
 ): readonly ChanceAt[] {
   const drawn = drawnWith(knownForChance);
-  const places = grid.length;
-  const met = curves.map(() => new Uint32Array(places));
-  const all = new Uint32Array(places);
-  const missed = new Uint8Array(places);
-  const parts = curves.map(({ curve, low, high }, k) => {
-    const rows = grid.map((x) => curve.row(x) as readonly [number, number, number?]);
-    const { coefficients, batch } = drawn[k]!;
-    const [level, slope, bend] = coefficients as readonly Float64Array[];
-    const u = Float64Array.from(rows, ([, power]) => power);
-    const square = Float64Array.from(rows, ([, , power = 0]) => power);
-    return { low, high, level: level!, slope: slope!, bend, batch, u, square, met: met[k]! };
-  });
-  // Draw by draw: along one curve a range is entered and left a few times at most, which a processor foresees.
-  for (let i = 0; i < count; i++) {
-    missed.fill(0);
-    for (let k = 0; k < parts.length; k++) {
-      const { low, high, level, slope, bend, batch, u, square, met } = parts[k]!;
-      const middle = batch[i]! + level[i]!;
-      const b1 = slope[i]!;
-      const b2 = bend ? bend[i]! : 0;
-      for (let row = 0; row < places; row++) {
-        const y = middle + u[row]! * b1 + square[row]! * b2;
-        if (y >= low && y <= high) met[row]!++;
-        else missed[row] = 1;
-      }
-    }
-    for (let row = 0; row < places; row++) all[row]! += 1 - missed[row]!;
-  }
-  return grid.map((x, row) => ({
-    x,
-    each: met.map((of) => of[row]! / count),
-    all: all[row]! / count,
-  }));
+  const { each, all } = chancesAlong(
+    curves.map(({ curve, low, high }, k) => {
+      const [level, slope, bend] = drawn[k]!.coefficients as readonly Float64Array[];
+      const u = grid.map((x) => curve.row(x)[1]!);
+      return { low, high, level: level!, slope: slope!, bend, batch: drawn[k]!.batch, u };
+    }),
+  );
+  return grid.map((x, row) => ({ x, each: each.map((of) => of[row]!), all: all[row]! }));
 }
 
 function limitAt(
