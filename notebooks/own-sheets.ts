@@ -23,7 +23,7 @@ export default notebook(
       title: log.title ? `Own sheets: ${log.title}` : "Own sheets",
       question:
         sheets.length === 1
-          ? `What does the sheet “${sheets[0]!.title ?? sheets[0]!.name}” come to?`
+          ? `What does the sheet "${sheets[0]!.title ?? sheets[0]!.name}" come to?`
           : "What do the sheets of this log come to?",
       answer: answer(sheets),
       sections: [
@@ -98,7 +98,7 @@ function nextSteps(log: Log, sheets: readonly Sheet[]): Text[] {
   const faulty = sheets.filter(({ issues }) => issues.some(({ severity }) => severity === "error"));
   return [
     ...faulty.map(
-      ({ name }) => `Put right what is wrong in ${name}: each line is named under “What went wrong”.`,
+      ({ name }) => `Put right what is wrong in ${name}: each line is named under "What went wrong".`,
     ),
     ...(unchecked.length > 0
       ? [

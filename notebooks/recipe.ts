@@ -59,8 +59,11 @@ export default notebook(
   { question: "What goes into a heap or a muller load, how much water first, and what does it cost?" },
 );
 
-const firstStep =
-  "Write into the log: “recipe: { basis: per 100 of sand, clay: 8.7, moisture: 3.4 %, make: 120 kg, muller pan: 12 kg }”.";
+const firstStep = [
+  "Write into the log: ",
+  { code: "recipe: { basis: per 100 of sand, clay: 8.7, moisture: 3.4 %, make: 120 kg, muller pan: 12 kg }" },
+  ".",
+];
 
 const lacks: { readonly [lack in RecipeLack]: string } = {
   recipe: "The log has no recipe: write one, and the weights follow.",

@@ -25,6 +25,8 @@ export const furniture = {
   tableRows: phraseMessage("page/table-rows", (from: string, to: string) => `rows ${from} to ${to}`),
   /** On the fold that holds them. */
   moreRows: phraseMessage("page/table-more-rows", (from: string, to: string) => `Rows ${from} to ${to}`),
+  /** At a table that is wider than its place. */
+  scrolls: phraseMessage("page/table-scrolls", () => "scrolls sideways"),
   figure: phraseMessage("page/figure", (number: string) => `Figure ${number}`),
   figureData: phraseMessage("page/figure-data", (number: string) => `Data of figure ${number}`),
   /** In a cell, in place of a long text that is told under the table. */

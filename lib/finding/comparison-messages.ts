@@ -26,7 +26,7 @@ export const unlike = findingMessage(
   "doubt",
   (test: string, size: string, first: string, second: string, names: string, because: Parts) => ({
     text: `${size}: ${second} differs from ${first} in ${test} by this much, but they differ in ${names} as well, so the change cannot be told from it.`,
-    because: [...because, `Two or three batches of each at like ${names} would part them.`],
+    because: [...because, `Two or three batches of each at the same ${names} would part them.`],
     ...welch,
   }),
 );
@@ -73,7 +73,7 @@ export const blocksUnlike = findingMessage(
     names: string,
     because: Parts,
   ) => ({
-    text: `${size}: ${second} differs from ${first} in ${test} by this much at like ${axis}, but they differ in ${names} as well, so the change cannot be told from it.`,
+    text: `${size}: ${second} differs from ${first} in ${test} by this much at the same ${axis}, but they differ in ${names} as well, so the change cannot be told from it.`,
     because,
     ...blocks,
   }),
@@ -91,7 +91,7 @@ export const blocksDiffer = findingMessage(
     higher: boolean,
     because: Parts,
   ) => ({
-    text: `${size}: ${second} is ${higher ? "higher" : "lower"} than ${first} in ${test} by this much at like ${axis}.`,
+    text: `${size}: ${second} is ${higher ? "higher" : "lower"} than ${first} in ${test} by this much at the same ${axis}.`,
     because,
     ...blocks,
   }),
@@ -101,7 +101,7 @@ export const blocksNotTold = findingMessage(
   "comparison/blocks-not-told",
   "note",
   (test: string, size: string, first: string, second: string, axis: string, because: Parts) => ({
-    text: `${size}: ${second} and ${first} cannot be told apart in ${test} at like ${axis}.`,
+    text: `${size}: ${second} and ${first} cannot be told apart in ${test} at the same ${axis}.`,
     because,
     ...blocks,
   }),
@@ -133,7 +133,7 @@ export const oneCurve = phraseMessage(
 export const hadMore = phraseMessage(
   "comparison/had-more",
   (condition: string, second: string, points: string, more: boolean, first: string, tempered: boolean) =>
-    `${condition}: ${second} had ${points} ${more ? "more" : "less"} than ${first}${tempered ? ", at like compactability" : ""}.`,
+    `${condition}: ${second} had ${points} ${more ? "more" : "less"} than ${first}${tempered ? ", at the same compactability" : ""}.`,
 );
 
 export const neighboursTogether = phraseMessage(

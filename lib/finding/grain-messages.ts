@@ -123,7 +123,7 @@ export const unrepeated = findingMessage("grain/unrepeated", "doubt", (sand: str
 
 export const grabsUnknown = findingMessage("grain/grabs-unknown", "note", (sand: string, sd: string) => ({
   text: `${sd} is the standard deviation between sievings for ${sand}, but all of them may come from one handful: its ± is "at least".`,
-  because: ["Take the next portion anew from another place in the bag and write repeat of: grab."],
+  because: ["Take the next portion anew from another place in the bag and write `repeat of: grab`."],
 }));
 
 export const repeatsAgree = findingMessage(

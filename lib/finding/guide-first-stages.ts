@@ -67,7 +67,7 @@ sands:
 const scales: GuideStage = {
   name: "scales",
   title: "Know your scales",
-  purpose: "What a scale reads to and how far it is off: without it every ± is only “at least”.",
+  purpose: 'What a scale reads to and how far it is off: without it every ± is only "at least".',
   takes: "Half an hour a scale.",
   owns: "Check weights, or a measuring flask and clean water.",
   cautions: [heavyAndWet],

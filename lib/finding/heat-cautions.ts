@@ -11,6 +11,7 @@ export const frozenIsHot: Caution = {
     "No figure on this page says when a mould may be opened: leave it overnight where you can, and open it cold.",
     "Hot sand in a heap stays hot for hours; it burns feet, and water on it scalds as steam.",
     "Shake out over dry sand, not on a bare concrete floor, in boots, gloves and face shield.",
+    "A poured mould gives off carbon monoxide, which has no smell: pour and shake out outdoors, never in a closed shed or a cellar.",
   ],
   defers: localRules,
 };

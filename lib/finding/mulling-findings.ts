@@ -128,7 +128,7 @@ function practice(report: MullingReport): Finding[] {
   const way = machineWay(report);
   const time = way?.times.at(-1);
   if (!way || !time || !Number.isFinite(time.value)) return [];
-  return [say.beside(`${minutesText(time)} until 95 % of full bond here, “${way.trial.name}”.`)];
+  return [say.beside(`${minutesText(time)} until 95 % of full bond here, "${way.trial.name}".`)];
 }
 
 function heat({ muller, logged }: MullingReport): Finding[] {

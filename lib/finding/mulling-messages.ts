@@ -10,7 +10,7 @@ export const timeKnown = findingMessage(
   "mulling/time",
   "good",
   (way: string, share: string, minutes: string, enough: string) => ({
-    text: `${minutes} until ${share} % of full bond, “${way}”; ${enough} are enough with a chance of 97.5 in 100.`,
+    text: `${minutes} until ${share} % of full bond, "${way}"; ${enough} are enough with a chance of 97.5 in 100.`,
     because: [
       "Minutes count from the last water, as the readings do.",
       "Full bond is that of this mix at this water and this load: more clay or a fuller pan asks for another trial.",
@@ -24,7 +24,7 @@ export const timeOpen = findingMessage(
   "mulling/time-open",
   "doubt",
   (way: string, share: string, least: string, longest: string) => ({
-    text: `${least} or more until ${share} % of full bond, “${way}”: the readings end before they say how much more.`,
+    text: `${least} or more until ${share} % of full bond, "${way}": the readings end before they say how much more.`,
     because: [
       `The longest was ${longest}, and strength may still have been rising there; a time beyond what was tried is not made up.`,
       "Two further readings, at twice and at three times the longest, would close it.",
@@ -35,7 +35,7 @@ export const timeOpen = findingMessage(
 );
 
 export const notBent = findingMessage("mulling/not-bent", "error", (way: string, longest: string) => ({
-  text: `No time can be given, “${way}”: strength rose as fast at ${longest} as at the start.`,
+  text: `No time can be given, "${way}": strength rose as fast at ${longest} as at the start.`,
   because: [
     "Mull on, and read at twice and at three times the longest: only a curve that bends has a full bond.",
   ],
@@ -43,7 +43,7 @@ export const notBent = findingMessage("mulling/not-bent", "error", (way: string,
 }));
 
 export const tooFew = findingMessage("mulling/too-few", "error", (way: string, count: string) => ({
-  text: `${count} different times were read, “${way}”: three are needed for a curve, and five or six for a time worth having.`,
+  text: `${count} different times were read, "${way}": three are needed for a curve, and five or six for a time worth having.`,
   because: [
     "Read early, when strength rises fast, and late, when it has stopped: 1, 2, 4, 8, 15 and 20 minutes do.",
   ],
@@ -53,7 +53,7 @@ export const fellAtEnd = findingMessage(
   "mulling/fell",
   "doubt",
   (way: string, last: string, best: string) => ({
-    text: `${last} at the end, “${way}”, lies below the ${best} that it had before, by more than readings scatter.`,
+    text: `${last} at the end, "${way}", lies below the ${best} that it had before, by more than readings scatter.`,
     because: [
       "Sand dries and warms while it is mulled; then strength moves with the water, and the curve's full bond is not to be relied on.",
       "Read moisture with the first and the last sample, and mull with the lid on.",
@@ -65,7 +65,7 @@ export const moistureMoved = findingMessage(
   "mulling/moisture-moved",
   "doubt",
   (way: string, drift: string) => ({
-    text: `${drift} of damp mass is what moisture changed by from the first reading to the last, “${way}”: strength moved with it.`,
+    text: `${drift} of damp mass is what moisture changed by from the first reading to the last, "${way}": strength moved with it.`,
     because: [
       "Cover the pan, or temper again and leave five minutes after the water before the next reading.",
     ],
@@ -77,7 +77,7 @@ export const toldApart = findingMessage(
   "mulling/slower",
   "good",
   (slower: string, quicker: string, times: string) => ({
-    text: `${times} times as long “${slower}” as “${quicker}”, each to 95 % of its own full bond.`,
+    text: `${times} times as long "${slower}" as "${quicker}", each to 95 % of its own full bond.`,
     because: [
       "Each is held against the full bond that it ends at by itself; what those strengths are stands in the table.",
     ],
@@ -90,7 +90,7 @@ export const notToldApart = findingMessage(
   "mulling/not-told-apart",
   "note",
   (slower: string, quicker: string, times: string) => ({
-    text: `${times} times as long “${slower}” as “${quicker}”: which of them is the slower cannot be told from these readings.`,
+    text: `${times} times as long "${slower}" as "${quicker}": which of them is the slower cannot be told from these readings.`,
     because: ["More readings about the bend of both curves, of the same mix on one day, would tell."],
     formula: "ratio of the two times, by draws from both profiles",
     source: "Propagation of distributions, JCGM 101:2008",
@@ -102,8 +102,8 @@ export const fullBonds = findingMessage(
   "note",
   (first: string, one: string, second: string, other: string, apart: boolean) => ({
     text: apart
-      ? `${one} is the full bond “${first}”, ${other} “${second}”: time alone does not bring the one to the other.`
-      : `${one} is the full bond “${first}”, ${other} “${second}”: they cannot be told apart.`,
+      ? `${one} is the full bond "${first}", ${other} "${second}": time alone does not bring the one to the other.`
+      : `${one} is the full bond "${first}", ${other} "${second}": they cannot be told apart.`,
     because: ["The bias of a strength rig that both were tested on is in both alike and not in these ±."],
   }),
 );
@@ -122,7 +122,7 @@ export const mullsShort = findingMessage(
   "mulling/as-run",
   "note",
   (minutes: string, chance: string, way: string) => ({
-    text: `${minutes} as the muller is run reach 95 % of full bond with a chance of ${chance} in 100, by the curve “${way}”.`,
+    text: `${minutes} as the muller is run reach 95 % of full bond with a chance of ${chance} in 100, by the curve "${way}".`,
     because: ["The chance is that of the readings' doubt, for a load like the one that was tried."],
   }),
 );

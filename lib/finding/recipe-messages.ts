@@ -42,7 +42,7 @@ export const tooWetAlready = findingMessage(
       `They bring ${brought} themselves.`,
       dryTo === ""
         ? "Even bone-dry sand would leave too much: the bagged clay alone is too damp for this moisture."
-        : `Spread and turn the sand until it holds ${dryTo} or less, weigh it anew, and write that as “sand moisture”.`,
+        : `Spread and turn the sand until it holds ${dryTo} or less, weigh it anew, and write that as \`sand moisture\`.`,
     ],
     formula: "water = moisture × dry mix / (100 − moisture) − water that sand and clay hold",
     source: balance,
@@ -67,7 +67,7 @@ export const temperSaid = findingMessage(
   ["good", "doubt"],
   (wanted: string, low: string, high: string, verdict: "within" | "below" | "above") => ({
     tone: verdict === "within" ? "good" : "doubt",
-    text: `${wanted} is wanted, ${verdict === "within" ? "between" : `${verdict} both ends of`} what the published ways give for this clay (${low} to ${high}).`,
+    text: `${wanted} moisture is wanted, ${verdict === "within" ? "between" : `${verdict} both ends of`} what the published ways give for this clay (${low} to ${high}).`,
     because: [
       "The ways in print disagree by this much, and none knows this sand: compactability decides, not this range.",
       ...(verdict === "above"
@@ -91,6 +91,6 @@ export const takenSaid = findingMessage("recipe/taken", "doubt", (taken: string)
   text: `Not written, and so taken: ${taken}.`,
   because: [
     "Bagged bentonite holds up to 10 %, some up to 15 % of water (suppliers' sheets), and yard sand may hold several per cent: the ± of the water does not hold that.",
-    "Dry a weighed portion of each, and write “sand moisture” and “clay moisture”.",
+    "Dry a weighed portion of each, and write `sand moisture` and `clay moisture`.",
   ],
 }));

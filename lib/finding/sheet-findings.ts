@@ -75,6 +75,6 @@ function footFinding(sheet: Sheet, { name, cell }: Sheet["foot"][number]): Findi
   const { source, id, percent } = largest;
   const share = `${printNumber(Math.min(100, percent), 0)} %`;
   const says = source.says ?? id;
-  const of = sheet.name === "" ? `“${name}”` : `“${name}” (${sheet.name})`;
+  const of = sheet.name === "" ? `"${name}"` : `"${name}" (${sheet.name})`;
   return percent >= 50 ? doubtFrom(of, share, says, narrowedBy(source.kind)) : doubtSpread(of, share, says);
 }

@@ -70,7 +70,7 @@ export const doubtFrom = findingMessage(
   "sheet/doubt-carrier",
   "note",
   (foot: string, share: string, source: string, remedy: string) => ({
-    text: `${share} of the doubt about ${foot} comes from ${source}.`,
+    text: `${share} of the doubt about ${foot} comes from one source: ${source}.`,
     because: [remedy],
   }),
 );

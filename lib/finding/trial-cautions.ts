@@ -78,7 +78,8 @@ export const dryingSand: Caution = {
   text: "Damp sand that is heated fast spits, and a hot dish burns.",
   points: [
     "Dry at about 105 °C (220 °F), in a thin layer, with goggles on; let it cool under a lid before it is weighed.",
-    "In a microwave: low power, short spells, a cup of water beside the sample, and a stop at any smell of scorching.",
+    "Over a flame: outdoors, for a flame gives off carbon monoxide, which has no smell.",
+    "In a microwave: no bits of metal in the sand, low power, short spells, a cup of water beside the sample, and a stop at any smell of scorching.",
     "An oven, pan or microwave that has dried sand is not used for food again. Dry sand makes dust: no stirring dry.",
   ],
   defers,

@@ -192,7 +192,7 @@ export const goesTogether = findingMessage(
 
 const companionSteps: { readonly [companion: string]: string } = {
   Density:
-    "At like blows density follows the water, so this may be no fault of the trial; strengths at unlike density are another matter.",
+    "With the same blows density follows the water, so this may be no fault of the trial; strengths at unlike density are another matter.",
   Clay: "Weigh one share of clay into every batch of the next round.",
   Compactability: "Temper every batch of the next round to one compactability.",
   Moisture:

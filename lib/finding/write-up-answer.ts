@@ -104,7 +104,7 @@ function differences(compared: readonly Compared[], axis: string): string[] {
   const alike = sure.filter((one) => !apart.includes(one));
   return [
     say.toldApart(
-      lead.atLike ? `At like ${axis}, ` : "",
+      lead.atLike ? `At the same ${axis}, ` : "",
       lead.second,
       lead.first,
       listed(apart.map(amount)),

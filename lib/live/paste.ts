@@ -74,7 +74,7 @@ export function filledBy(
     line.forEach((text, k) => {
       const name = columns[target(k)];
       if (text === "") return;
-      if (name === undefined) left.push(`“${text}” stands right of the last column`);
+      if (name === undefined) left.push(`"${text}" stands right of the last column`);
       else entries[name] = text;
     });
     if (Object.keys(entries).length === 0) return;
@@ -82,7 +82,7 @@ export function filledBy(
       if (names)
         left.push(
           `${Object.values(entries)
-            .map((text) => `“${text}”`)
+            .map((text) => `"${text}"`)
             .join(", ")}: a new row here wants a name`,
         );
       else others.push({ kind: "add", to: path, entries: named(entries) });
@@ -92,7 +92,7 @@ export function filledBy(
     for (const [name, text] of Object.entries(entries)) {
       const cell = rows[at]![columns.indexOf(name)];
       if (cell?.kind === "value") writes.push({ kind: "write", at: cell.place, text });
-      else if (cell) left.push(`“${text}”: ${name} holds more than one value here`);
+      else if (cell) left.push(`"${text}": ${name} holds more than one value here`);
       else missing[name] = text;
     }
     if (Object.keys(missing).length > 0)

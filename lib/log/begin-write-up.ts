@@ -72,7 +72,7 @@ aims: { compactability: 42 to 48 %, green compression: 50 to 75 kPa }
 
 trial: { axis: moisture }
 
-# block: what is compared at like water. Shuffle the order, or time and what you change cannot be told apart.
+# block: what is compared at the same water. Shuffle the order, or time and what you change cannot be told apart.
 batches:
 ${rows.map(batch).join("")}`,
 };

@@ -80,7 +80,8 @@ export interface FoldBlock {
 }
 /** The blocks that every writer shows as they are given. */
 export type PlainBlock =
-  | { readonly kind: "prose"; readonly text: Text }
+  /** once: an explanation that a page gives where it is first needed, and not again. */
+  | { readonly kind: "prose"; readonly text: Text; readonly once?: true }
   | { readonly kind: "list"; readonly items: readonly Text[]; readonly ordered?: boolean }
   /** Lines to copy as they stand: of a log, or of a command. */
   | { readonly kind: "lines"; readonly text: string }

@@ -71,7 +71,7 @@ const scaleCheck: Card = {
     "Level ground, no draught, ten minutes after it was switched on. Set it to zero before each weighing.",
     "Each weight three times, in the middle of the plate, then once near its edge.",
     "`within` is the largest difference that you saw, or the doubt of the weights if that is more; never less than a step.",
-    "Once a season, and after a fall. A scale that was never checked leaves `within` out: the ± then says “at least”.",
+    'Once a season, and after a fall. A scale that was never checked leaves `within` out: the ± then says "at least".',
   ],
   once: [
     date,

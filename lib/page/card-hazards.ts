@@ -51,8 +51,8 @@ export const dryingHazard: Hazard = {
   text: "Hot pans burn, and damp sand that is heated fast spits steam and grains: eye protection and dry gloves.",
   trigger: "because you dry sand with heat",
   points: [
-    "The oven, pan or microwave that has dried sand is not used for food again. Dry where fumes can leave.",
-    "A microwave: low power, a cup of water beside the sample, short spells, stop at any smell of scorching.",
+    "The oven, pan or microwave that has dried sand is not used for food again.",
+    "Over a flame: outdoors, for carbon monoxide has no smell. A microwave: no bits of metal in the sand, low power, a cup of water beside the sample, short spells, stop at any smell of scorching.",
     muller,
     dust,
   ],

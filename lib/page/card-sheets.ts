@@ -116,7 +116,7 @@ const clayTrial: Card = {
   steps: [
     "Change one thing only: the clay. Temper every batch to the same compactability, within two points, and mull it as long.",
     shuffled,
-    "Old clay or new, one bag or another: write `block: name of the bag`, and the two are compared at like clay.",
+    "Old clay or new, one bag or another: write `block: name of the bag`, and the two are compared at the same clay.",
     twice,
     pressing,
   ],

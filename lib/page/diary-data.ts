@@ -60,7 +60,7 @@ function leftOutBlocks({ diary }: ControlReport): Block[] {
   return [
     {
       kind: "prose",
-      text: "Left out of every mean, limit and signal by the log, and shown all the same, marked “left out” in the tables and crossed in the charts:",
+      text: 'Left out of every mean, limit and signal by the log, and shown all the same, marked "left out" in the tables and crossed in the charts:',
     },
     { kind: "list", items: lines },
   ];

@@ -34,7 +34,7 @@ function htmlBlock(block: LaidBlock, setting: Setting): string {
     case "list":
       return htmlList(block.items.map(htmlText), "", block.ordered ? "ol" : "ul");
     case "lines":
-      return `<pre>${escapeHtml(block.text)}</pre>`;
+      return `<pre>${block.text.split("\n").map(lineOf).join("")}</pre>`;
     case "figures":
       return htmlFigures(block.figures, words);
     case "finding":
@@ -52,6 +52,9 @@ function htmlBlock(block: LaidBlock, setting: Setting): string {
       return fold(block.summary, htmlBlocks(block.blocks, drawings, live, words), block.screenOnly);
   }
 }
+
+/** A line that is broken by a narrow window goes on further in than it began; copied, it is one line again. */
+const lineOf = (line: string): string => `<span>${escapeHtml(line)}\n</span>`;
 
 /** The table, its rows beyond the first screens and its formulas on demand. */
 function htmlTableBlock(block: LaidTable, { live, words }: Setting): string {

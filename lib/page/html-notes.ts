@@ -11,7 +11,7 @@ export function htmlFinding(
   words: PageWords = english,
 ): string {
   const rests = [
-    because.length === 0 ? "" : htmlList(because.map(escapeHtml)),
+    because.length === 0 ? "" : htmlList(because.map(htmlWithCode)),
     formula === undefined ? "" : `<p class="formula">${escapeHtml(formula)}</p>`,
     source === undefined ? "" : `<p class="source">${escapeHtml(words.source(source))}</p>`,
   ].filter((part) => part !== "");

@@ -22,7 +22,7 @@ export function flowHtml(text: string): string {
 }
 const unit = "(?:%|[kmµc]?[gmlL]|kPa|psi|°[CF]|min|oz|lb|in|µm|φ)(?![\\p{L}\\d])";
 const togetherPattern = new RegExp(
-  `\\b\\d{4}-\\d{2}-\\d{2}\\b|\\bNo\\. \\d+|[\\d.,]*\\d ± (?:at least )?[\\d.,]*\\d(?: ${unit})?|\\d ${unit}`,
+  `\\b\\d{4}-\\d{2}-\\d{2}\\b|\\bNo\\. \\d+|\\b[pr] = \\d[\\d.]*|[\\d.,]*\\d(?: ${unit})? ± (?:at least )?[\\d.,]*\\d(?: ${unit})?|\\d ${unit}|[^\\s<>;&]{1,40} \\[\\d+\\]$`,
   "gu",
 );
 

@@ -26,17 +26,13 @@ export interface HtmlOptions {
  */
 export async function writeHtml(page: Page, options: HtmlOptions = {}): Promise<string> {
   const laid = layOut(page);
-  const parts = htmlParts(
-    laid,
-    await drawCharts(laid, options.draw, "both"),
-    false,
-    pageWords(options.words),
-  );
+  const words = pageWords(options.words);
+  const parts = htmlParts(laid, await drawCharts(laid, options.draw, "both"), false, words);
   return htmlDocument({
     lang: options.lang ?? "en",
     title: laid.title,
     description: plainText(laid.question),
-    style: pageStyle(),
+    style: pageStyle(words),
     body: `${htmlBody(parts)}\n${HATCH}`,
   });
 }

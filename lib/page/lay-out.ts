@@ -74,9 +74,12 @@ export function layOut(page: Page): LaidPage {
   const place = placer();
   const id = stemGiver();
   const shared = sharedDeferral(page);
+  const unsaid = saidOnce();
   const sections = ROLES.flatMap((role) => page.sections.filter((section) => section.role === role)).flatMap(
     ({ role, title, blocks }) => {
-      const laid = deferralOnce(cautionsFirst(blocks).filter(holdsSomething), shared).map(place);
+      const laid = deferralOnce(cautionsFirst(blocks).filter(holdsSomething).filter(unsaid), shared).map(
+        place,
+      );
       return laid.length === 0 ? [] : [{ id: id(role), role, title, blocks: laid }];
     },
   );
@@ -129,6 +132,18 @@ function cautionsFirst(blocks: readonly Block[]): Block[] {
     });
   const rest = take(blocks);
   return [...cautions, ...rest];
+}
+
+/** False for an explanation that the page has given already. */
+function saidOnce(): (block: Block) => boolean {
+  const said = new Set<string>();
+  return (block) => {
+    if (block.kind !== "prose" || !block.once) return true;
+    const text = JSON.stringify(block.text);
+    if (said.has(text)) return false;
+    said.add(text);
+    return true;
+  };
 }
 
 /** What several cautions of the page defer to in the same words. */

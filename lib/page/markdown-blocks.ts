@@ -103,7 +103,7 @@ function keyFigure({ label, figure, unit, under, weak }: KeyFigure, words: PageW
 function finding({ tone, text, because, formula, source }: Finding, words: PageWords): string {
   return [
     `- ${MARKS[tone]} *${escapeMarkdown(words.tone(tone))}.* ${escapeMarkdown(text)}`,
-    ...because.map((reason) => `  - ${escapeMarkdown(reason)}`),
+    ...because.map((reason) => `  - ${markdownWithCode(reason)}`),
     ...(formula === undefined ? [] : [`  - ${markdownCode(formula)}`]),
     ...(source === undefined ? [] : [`  - ${escapeMarkdown(words.source(source))}`]),
   ].join("\n");

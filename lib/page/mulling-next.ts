@@ -15,6 +15,9 @@ export function mullingNext({ ways, logged }: MullingReport): Text[] {
       "Mull one mix, stop and lock off the machine, take a sample at 1, 2, 4, 8, 15 and 20 minutes after the water, test its green compression strength, and write the readings under mulling.",
     ];
   return [
+    ...(logged
+      ? ["Stop the machine and unplug it for every sample, also for the last one of an evening."]
+      : []),
     ...ways.flatMap(stepsOf),
     ...(logged && !logged.sandC
       ? [

@@ -59,7 +59,7 @@ export function sheetNotes(sheet: Sheet, scales: readonly { name: string; within
       unchecked.length > 0
         ? `the ${unchecked.join(", ")} was never checked with known weights (within), so its bias is not in the ±`
         : "a part of the doubt is not known";
-    blocks.push({ kind: "prose", text: `“At least”: ${why}.` });
+    blocks.push({ kind: "prose", text: `"At least": ${why}.` });
   }
   const lost = lostWords(sheet, cellsOf);
   if (lost.length > 0) blocks.push({ kind: "list", items: lost });
@@ -67,6 +67,7 @@ export function sheetNotes(sheet: Sheet, scales: readonly { name: string; within
   if (over.some(({ cell }) => cell.kind === "figure" && cell.figure.sources.length > 0)) {
     blocks.push({
       kind: "prose",
+      once: true,
       text: "The ± of a figure of the foot is what the readings bring to it. How far the rows scatter is not in it, and is what sd() tells.",
     });
   }

@@ -67,7 +67,7 @@ function captionOf(sheet: Sheet): string {
     }
     return false;
   });
-  return `Sheet “${sheet.name}”${doubtful ? "; ± is half of the 95 % interval" : ""}`;
+  return `Sheet "${sheet.name}"${doubtful ? "; ± is half of the 95 % interval" : ""}`;
 }
 
 /** The only column that its formula names, where that is in the figure's unit; −1 for none. The first column holds the name. */
@@ -104,7 +104,7 @@ function footTable(sheet: Sheet, apart: readonly FootFigure[]): TableBlock {
   return {
     kind: "table",
     name: fileStem(`${sheet.name} figures`),
-    caption: `Sheet “${sheet.name}”, further figures of its foot`,
+    caption: `Sheet "${sheet.name}", further figures of its foot`,
     columns: [
       { head: "Figure", align: "text" },
       { head: "Value", align: "number" },

@@ -4,6 +4,7 @@ import { NUMBERED_COLUMNS, WIDEST_PART } from "./html-table.ts";
 import { paletteStyle } from "./palette.ts";
 import { PRINT_STYLE } from "./style-print.ts";
 import { TITLE_STYLE } from "./style-title.ts";
+import { english, type PageWords } from "./words.ts";
 
 const SERIF = `Charter,"Bitstream Charter","Iowan Old Style","Palatino Linotype",Cambria,"Noto Serif",Georgia,serif`;
 const SANS = `system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans","Helvetica Neue",Arial,sans-serif`;
@@ -16,6 +17,7 @@ html{font:18px/1.55 ${SERIF};-webkit-text-size-adjust:100%;text-size-adjust:100%
 body{margin:0 auto;max-width:calc(720px + 2.5rem);padding:3.2rem 1.25rem 4rem;background:var(--paper);color:var(--ink);overflow-wrap:break-word;font-variant-numeric:lining-nums tabular-nums}
 html{background:var(--paper)}
 p,ul,ol,.answer,.finding,.caution{max-width:var(--prose)}
+p,li,dd,figcaption,caption>span{text-wrap:pretty}
 :root{--prose:54ch;--sans:${SANS}}
 p,ul,ol,dl,figure{margin:0 0 .85rem}
 h1{font-size:1.9rem;line-height:1.15;font-weight:600;letter-spacing:-.01em;margin:0 0 .4rem;text-wrap:balance}
@@ -79,10 +81,12 @@ tbody tr:last-child{border-bottom:1px solid var(--ink)}
 ${columnRule("n", "text-align:right")}
 ${columnRule("t", "white-space:normal;min-width:var(--words,0)")}
 td>[class^=w]{display:inline-block;white-space:pre;text-align:left}
+@media screen{.scroll table:not(.n1) tr>:first-child{position:sticky;left:0;z-index:1;background:var(--paper);background-clip:padding-box}}
 .fault{display:inline-block;white-space:normal;font-style:italic;color:var(--quiet);font-size:.9em;max-width:9.5rem}
 ${Array.from({ length: WIDEST_PART }, (_, i) => `.w${i + 1}{min-width:${i + 1}ch}`).join("")}`;
 
 const NOTES = `pre{font:.8rem/1.5 ui-monospace,"SF Mono",Consolas,monospace;margin:0 0 .85rem;padding:.4rem .8rem;border-left:3px solid var(--rule);white-space:pre-wrap;overflow-wrap:anywhere}
+pre>span{display:block;padding-left:4ch;text-indent:-4ch}
 code{font-size:.86em}
 .finding{display:grid;grid-template-columns:6.4rem 1fr;margin:0 0 1rem;max-width:calc(var(--prose) + 6.4rem)}
 .finding p,.finding details{margin:0 0 .25rem}
@@ -136,13 +140,25 @@ h1{font-size:1.6rem}
 .figure{font-size:1.5rem}
 th,td{padding-right:1rem}}`;
 
-/** The whole style sheet. */
-export function pageStyle(): string {
+/**
+ * Says of a table that it is wider than its place: a timeline of scrolling runs only where there is something to
+ * scroll. A browser without such timelines shows the shadows alone.
+ */
+function scrollHint(words: PageWords): string {
+  const said = words.scrolls().replace(/["\\<\n]/g, (sign) => `\\${sign.codePointAt(0)!.toString(16)} `);
+  return `@media screen{@supports (animation-timeline:scroll(self inline)){.scroll{scroll-timeline:--across inline}
+caption>span::after{content:"\\2194\\a0 ${said}";display:block;color:var(--quiet);font-size:0;line-height:1.45;animation:across linear;animation-timeline:--across}
+@keyframes across{from,to{font-size:.8rem}}}}`;
+}
+
+/** The whole style sheet, with the page's own words where the style says any. */
+export function pageStyle(words: PageWords = english): string {
   return [
     paletteStyle(),
     PAGE,
     FIGURES,
     TABLE,
+    scrollHint(words),
     NOTES,
     TITLE_STYLE,
     NARROW_DRAWINGS,

@@ -4,7 +4,7 @@ import { issueMessage } from "../message.ts";
 
 /** As typed, but never a screenful. */
 function shown(text: string): string {
-  return text.length > 40 ? `“${text.slice(0, 40)}…”` : `“${text}”`;
+  return text.length > 40 ? `"${text.slice(0, 40)}…"` : `"${text}"`;
 }
 
 export const quantityIssue = {

@@ -31,7 +31,7 @@ const words: readonly RigWords[] = [
   {
     test: "moisture",
     method: "pan",
-    hazard: `Hot sand burns and wet sand spits; a pan that has dried sand is not used for food again. ${dust}`,
+    hazard: `A flame gives off carbon monoxide: outdoors only. Hot sand burns and wet sand spits; a pan that has dried sand is not used for food again. ${dust}`,
     shows:
       "A weighed pan of 100 g or more over a low flame, stirred, weighed every minute until it stands still.",
     doubt:
@@ -112,7 +112,7 @@ const words: readonly RigWords[] = [
   {
     test: "permeability",
     method: "aspirator",
-    hazard: "A glass bottle under suction can break inward: use a sturdy one, and no more than 1 m of water.",
+    hazard: "Glass under suction can break inward: a thick plastic bottle, and less than 200 mm of water.",
     shows:
       "A closed bottle drains through a tap and draws air through the specimen; a U-tube shows the suction, a jug catches the water.",
     doubt: "The suction falls as the bottle empties: hold it with the tap, and read it at the middle.",

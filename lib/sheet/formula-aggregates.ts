@@ -130,7 +130,7 @@ function textAt(context: Context, tree: Tree): string | undefined {
     formulaIssue.needs(
       "lookUp",
       "a name in quotation marks",
-      `“${written}”`,
+      `"${written}"`,
       'Write lookUp("sheet", key, "column").',
     ),
   );
@@ -148,7 +148,7 @@ function keyAt(context: Context, tree: Tree): LookUp["key"] | undefined {
       return { name: token.name };
     }
   }
-  const written = `“${snippet(context, at)}”`;
+  const written = `"${snippet(context, at)}"`;
   return fault(
     context,
     at,

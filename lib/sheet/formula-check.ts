@@ -120,7 +120,7 @@ function operands(context: Context, compared: boolean, args: readonly Tree[]): r
       const value = isDate ? dayOf(text.trim()) : textCode(text);
       if (Number.isNaN(value) && isDate) {
         const remedy = 'Write the day as "2026-05-02".';
-        return fault(context, at, formulaIssue.needs("This comparison", "a date", `“${text}”`, remedy));
+        return fault(context, at, formulaIssue.needs("This comparison", "a date", `"${text}"`, remedy));
       }
       return { node: constant(value, at), at, type: { kind: isDate ? "date" : "text" } };
     }

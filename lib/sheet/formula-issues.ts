@@ -3,7 +3,7 @@
 import { issueMessage } from "../message.ts";
 
 /** As typed, but never a screenful. */
-const shown = (text: string): string => (text.length > 40 ? `“${text.slice(0, 40)}…”` : `“${text}”`);
+const shown = (text: string): string => (text.length > 40 ? `"${text.slice(0, 40)}…"` : `"${text}"`);
 
 export const formulaIssue = {
   empty: issueMessage("sheet/formula-empty", "error", () => ({
@@ -110,7 +110,7 @@ export const formulaIssue = {
     remedy: `Write ${name}(…).`,
   })),
   whichLog: issueMessage("sheet/formula-which-log", "error", () => ({
-    message: "There are several logarithms, so “log” alone is not used here.",
+    message: 'There are several logarithms, so "log" alone is not used here.',
     remedy: "Write ln for the natural one, log10 or log2.",
   })),
   howMany: issueMessage("sheet/formula-how-many", "error", (call: string, has: number) => ({

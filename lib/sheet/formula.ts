@@ -76,7 +76,7 @@ function treeOf(text: string, tokens: readonly Token[]): Tree | FormulaFault {
   const token = tokens[parsed.stuckAt];
   if (!token) return at(formulaIssue.missing("at the end"), text.length, text.length);
   const { from, to } = token.at;
-  return at(formulaIssue.missing(`before “${text.slice(from, Math.min(to, from + 40))}”`), from, to);
+  return at(formulaIssue.missing(`before "${text.slice(from, Math.min(to, from + 40))}"`), from, to);
 }
 
 const at = (issue: Issue, from: number, to: number): FormulaFault => ({ ...issue, at: { from, to } });

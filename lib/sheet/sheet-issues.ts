@@ -3,7 +3,7 @@
 import { issueMessage } from "../message.ts";
 
 /** As typed, but never a screenful. */
-const shown = (text: string): string => (text.length > 40 ? `“${text.slice(0, 40)}…”` : `“${text}”`);
+const shown = (text: string): string => (text.length > 40 ? `"${text.slice(0, 40)}…"` : `"${text}"`);
 const meant = (near: string | undefined, known: string): string =>
   near === undefined ? `Known here: ${known}.` : `Write ${near} if that is what is meant.`;
 
@@ -23,30 +23,30 @@ export const sheetIssue = {
         : "Names differ in more than capitals, spaces and underscores: write another.",
   })),
   kindAndUnit: issueMessage("sheet/text-with-unit", "warning", (column: string, kind: string) => ({
-    message: `The column “${column}” holds ${kind}s, which have no unit or ±.`,
+    message: `The column "${column}" holds ${kind}s, which have no unit or ±.`,
     remedy: "Take them away.",
   })),
   formulaAsUnit: issueMessage("sheet/formula-as-unit", "error", (column: string, text: string) => ({
-    message: `${shown(text)} stands where the unit of “${column}” belongs, and is none.`,
+    message: `${shown(text)} stands where the unit of "${column}" belongs, and is none.`,
     remedy: `If it is a formula, write = before it (${column}: = ${text.slice(0, 60)}), or { formula: ... }; else a unit such as g, kPa or mm.`,
   })),
   noSuchScale: issueMessage(
     "sheet/no-such-scale",
     "error",
     (column: string, scale: string, near: string | undefined, known: string) => ({
-      message: `The column “${column}” was weighed on ${shown(scale)}, which is not among the scales.`,
+      message: `The column "${column}" was weighed on ${shown(scale)}, which is not among the scales.`,
       remedy: known === "" ? "Declare it under scales, with what it reads to." : meant(near, known),
     }),
   ),
   scaleNotMass: issueMessage("sheet/scale-not-mass", "error", (column: string, unit: string) => ({
-    message: `The column “${column}” is in ${unit}, which no scale shows.`,
+    message: `The column "${column}" is in ${unit}, which no scale shows.`,
     remedy: "Take the scale away, or give the column a unit of mass.",
   })),
   plusMinusUnit: issueMessage(
     "sheet/plus-minus-unit",
     "error",
     (column: string, text: string, unit: string) => ({
-      message: `The ± ${shown(text)} of “${column}” does not go with ${unit}.`,
+      message: `The ± ${shown(text)} of "${column}" does not go with ${unit}.`,
       remedy: `Write it in ${unit}.`,
     }),
   ),
@@ -59,7 +59,7 @@ export const sheetIssue = {
     }),
   ),
   typedOver: issueMessage("sheet/typed-over", "warning", (column: string) => ({
-    message: `“${column}” is worked out by its formula, so what is typed here is left out.`,
+    message: `"${column}" is worked out by its formula, so what is typed here is left out.`,
     remedy: "Take it away, or give it a column of its own.",
   })),
   wrongUnit: issueMessage("sheet/cell-unit", "error", (text: string, has: string, wants: string) => ({
@@ -81,7 +81,7 @@ export const sheetIssue = {
   circle: issueMessage("sheet/circle", "error", (members: readonly string[]) => ({
     message:
       members.length === 1
-        ? `“${members[0]}” needs itself.`
+        ? `"${members[0]}" needs itself.`
         : `These need each other in a circle: ${[...members, members[0]].join(" → ")}.`,
     remedy: "Take one of the names out of its formula.",
   })),
@@ -101,7 +101,7 @@ export const sheetIssue = {
     "sheet/no-such-row",
     "error",
     (key: string, sheet: string, near: string | undefined) => ({
-      message: `There is no row ${shown(key)} in the sheet “${sheet}”.`,
+      message: `There is no row ${shown(key)} in the sheet "${sheet}".`,
       remedy:
         near === undefined
           ? "Write a text of its first text column."
@@ -109,11 +109,11 @@ export const sheetIssue = {
     }),
   ),
   twoRows: issueMessage("sheet/two-rows", "error", (key: string, sheet: string) => ({
-    message: `The sheet “${sheet}” has more than one row ${shown(key)}.`,
+    message: `The sheet "${sheet}" has more than one row ${shown(key)}.`,
     remedy: "Give the rows different texts in the first text column.",
   })),
   looksLikeFraction: issueMessage("sheet/looks-like-fraction", "warning", (column: string, unit: string) => ({
-    message: `Every value of “${column}” lies within ± 1 and is labelled ${unit}: it looks like a fraction.`,
+    message: `Every value of "${column}" lies within ± 1 and is labelled ${unit}: it looks like a fraction.`,
     remedy: "Percentages run from 0 to 100 here: write 100 * …, or percentOf(part, whole).",
   })),
   unknownChart: issueMessage(
@@ -125,7 +125,7 @@ export const sheetIssue = {
     }),
   ),
   andMore: issueMessage("sheet/and-more", "error", (count: number, column: string) => ({
-    message: `${count} more cells of “${column}” have no figure.`,
+    message: `${count} more cells of "${column}" have no figure.`,
     remedy: "See the first of them.",
   })),
 };

@@ -132,7 +132,7 @@ export function sheet(spec: SheetSpec, context: SheetContext = {}): Sheet {
     cell(row, asked) {
       invariant(
         Number.isInteger(row) && row >= 0 && row < rows.length,
-        `there is no row ${row} in “${name}”`,
+        `there is no row ${row} in "${name}"`,
       );
       return cellAt(shown, keys[find(asked)]!, row);
     },
@@ -184,7 +184,7 @@ function columnNamed(asked: string, columns: readonly Column[], sheetName: strin
     columns.map(({ name }) => name),
   );
   throw new Misuse(
-    `the sheet “${sheetName}” has no column “${asked}”${near === undefined ? "" : `; “${near}” is near`}`,
+    `the sheet "${sheetName}" has no column "${asked}"${near === undefined ? "" : `; "${near}" is near`}`,
   );
 }
 

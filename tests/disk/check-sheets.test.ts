@@ -34,7 +34,7 @@ test("a fault in a formula and one in a CSV cell: places, remedies, exit code 1"
   const { code, lines } = await checked(log("2 + (wet - height)"), "bag,wet (g),height\nA,12.4 kPa,50\n");
   expect(code).toBe(1);
   expect(lines.join("\n")).toContain(
-    "yard.yaml:6:68: error: In “wet - height”: g and mm cannot be subtracted.",
+    'yard.yaml:6:68: error: In "wet - height": g and mm cannot be subtracted.',
   );
   expect(lines.join("\n")).toContain("oven.csv:2:3: error:");
 });

@@ -49,10 +49,10 @@ test("neighbours that go together: said, with how many they count as", () => {
   );
 });
 
-test("moisture that follows a change at like compactability is told, and is no doubt", () => {
+test("moisture that follows a change at the same compactability is told, and is no doubt", () => {
   const found = say({ moisture, compactability: { before: [44, 45, 46, 45], after: [45, 44, 46, 45] } });
   expect(found.code).toBe("comparison/differs");
-  expect(found.because.join(" ")).toContain("points more than old mix, at like compactability.");
+  expect(found.because.join(" ")).toContain("points more than old mix, at the same compactability.");
 });
 
 test("blocks on one curve: unlike compactability is a doubt, a difference along the axis is not", () => {

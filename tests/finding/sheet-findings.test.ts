@@ -99,7 +99,7 @@ test("what the doubt of a foot figure comes from is named, or that nothing stand
     { bag: "B", wet: "10 ± 0.1 g" },
   ]);
   // By hand: 1² of 1² + 0.1² is 99 %.
-  expect(one!.text).toMatch(/^99 % of the doubt about “total” \(s\) comes from wet of A\.$/);
+  expect(one!.text).toMatch(/^99 % of the doubt about "total" \(s\) comes from one source: wet of A\.$/);
   const [none] = foot(["A", "B", "C"].map((bag) => ({ bag, wet: "10 ± 1 g" })));
   expect(none!.code).toBe("sheet/doubt-spread");
   for (const { text, because } of [one!, none!]) expect(promisesIn([text, ...because].join(" "))).toEqual([]);

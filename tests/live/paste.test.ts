@@ -81,7 +81,7 @@ test("a first line that names columns says where the others go", () => {
 test("an empty cell of the block leaves the one that is there; what does not fit is told", () => {
   const { csv, left } = filled("9\t\n8\t13\t77", 0, 1);
   expect(csv).toBe("jar,dry,wet\nA,9,14.1\nB,8,13\nC,10.0,14.4\n");
-  expect(left).toEqual(["“77” stands right of the last column"]);
+  expect(left).toEqual(['"77" stands right of the last column']);
 });
 
 test("a copied table is pasted as it was", () => {

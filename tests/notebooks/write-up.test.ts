@@ -29,7 +29,7 @@ test("three sentences: what was made, what the blocks differ by with its ±, the
   expect(answer).toHaveLength(4);
   expect(answer[0]).toMatch(/^12 batches at 7 levels .* 6 of short mull and 6 of long mull, were made/);
   expect(answer[1]).toMatch(
-    /^At like moisture, long mull had 1\d\.\d ± \d\.\d kPa \(1\d ± \d %\) more green compression/,
+    /^At the same moisture, long mull had 1\d\.\d ± \d\.\d kPa \(1\d ± \d %\) more green compression/,
   );
   expect(answer[1]).toContain("cannot be told apart in permeability");
   expect(answer[2]).toBe(

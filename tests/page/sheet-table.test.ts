@@ -43,7 +43,7 @@ test("figures are rounded to their ±, a fault stands in words at its cell, what
   };
   // combine() with the same two readings gives 3.435, 3.144 to 3.727: its example.
   expect(text(0, 3)).toBe("3.44 ± 0.29");
-  expect(text(1, 1)).toContain("“12,5” has a comma");
+  expect(text(1, 1)).toContain('"12,5" has a comma');
   expect(text(1, 3)).toBe("needs wet of Birch");
   expect([text(2, 2), text(2, 3)]).toEqual(["", ""]);
   expect(table!.columns.map(({ head, unit }) => [head, unit])).toContainEqual(["moisture", "% of damp mass"]);

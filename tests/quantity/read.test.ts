@@ -159,6 +159,6 @@ test("a quantity in another unit keeps its ± and its text", () => {
   expect(refused.value).toBeUndefined();
   expect(refused.issues[0]).toMatchObject({
     code: "quantity/other-dimension",
-    message: "“4 psi” is in psi, which cannot be turned into g.",
+    message: '"4 psi" is in psi, which cannot be turned into g.',
   });
 });

@@ -8,43 +8,43 @@ test.each([
   ["", " | There is no formula here."],
   ["3.2 % + 1", "% | % does not stand in a formula: it could mean a hundredth, or a remainder."],
   ["wet % dry", "% | % does not stand in a formula"],
-  ["3,2 * wet", "3,2 | “3,2” has a comma"],
+  ["3,2 * wet", '3,2 | "3,2" has a comma'],
   ["(3, 2)", ", | A comma stands outside the brackets of a function."],
   ["wet = dry", "= | A single = gives a name to something"],
-  ["dry mas", "dry mas | There is no “dry mas” here."],
-  ["wet dry", "wet dry | Between “wet” and “dry” there is no sign."],
-  ["2 wet", "2 wet | Between “2” and “wet” there is no sign."],
-  ["2 (wet)", "2 ( | Between “2” and “(” there is no sign."],
-  ["(wet)(dry)", ")( | Between “)” and “(” there is no sign."],
-  ["wet (3)", "wet | “wet” is a figure here, not a function."],
-  ["5 gal", "5 gal | “gal” after a number is not a unit that is known here."],
-  ["5 furlongs", "5 furlongs | “furlongs” after a number is not a unit"],
+  ["dry mas", 'dry mas | There is no "dry mas" here.'],
+  ["wet dry", 'wet dry | Between "wet" and "dry" there is no sign.'],
+  ["2 wet", '2 wet | Between "2" and "wet" there is no sign.'],
+  ["2 (wet)", '2 ( | Between "2" and "(" there is no sign.'],
+  ["(wet)(dry)", ')( | Between ")" and "(" there is no sign.'],
+  ["wet (3)", 'wet | "wet" is a figure here, not a function.'],
+  ["5 gal", '5 gal | "gal" after a number is not a unit that is known here.'],
+  ["5 furlongs", '5 furlongs | "furlongs" after a number is not a unit'],
   ["(wet", "( | A bracket is opened and not closed."],
   ["wet)", ") | A bracket is closed that was not opened."],
   ["wet +", " | Something is missing at the end."],
-  ["wet * / dry", "/ | Something is missing before “/”."],
+  ["wet * / dry", '/ | Something is missing before "/".'],
   ["1:3", ": | Something is missing"],
-  ["wet[1]", "[ | “[” means nothing in a formula."],
-  ["n && n", "&& | “&&” means nothing in a formula."],
-  ['bag == "Alder', '"Alder | “"Alder” has no closing quotation mark.'],
+  ["wet[1]", '[ | "[" means nothing in a formula.'],
+  ["n && n", '&& | "&&" means nothing in a formula.'],
+  ['bag == "Alder', '"Alder | ""Alder" has no closing quotation mark.'],
   ['"Alder"', '"Alder" | A text in quotation marks can only be compared'],
   ['n == "Alder"', '"Alder" | This comparison needs a plain number, and this is a text.'],
   ["bag < bag", "bag < bag | a text and a text cannot be put in order."],
   ["bag + 1", "bag | + needs figures, and this is a text."],
   ["not n > 2", "n | not needs a condition"],
   ["log(n)", "log | There are several logarithms"],
-  ["sqr(n)", "sqr | There is no function “sqr” that a formula may use."],
-  ["sqrt", "sqrt | There is no “sqrt” here."],
+  ["sqr(n)", 'sqr | There is no function "sqr" that a formula may use.'],
+  ["sqrt", 'sqrt | There is no "sqrt" here.'],
   ["sqrt(n, 2)", "sqrt(n, 2) | There are 2 arguments here, which sqrt(x) does not take."],
   ["sum(mean(n))", "mean(n) | mean(n) stands inside another figure over the rows."],
   ["sum(5 kg + basis)", "sum(5 kg + basis) | There is no column in sum."],
   ["quantile(n, 90)", "90 | The second figure of quantile is the share below it"],
   ["round(n, 1.5)", "1.5 | The second figure of round is how many decimals to keep"],
-  ['lookUp("maker", bag, "mass")', '"maker" | There is no other sheet “maker”.'],
-  ['lookUp("makers", bag, "mas")', '"mas" | The sheet “makers” has no column “mas”.'],
+  ['lookUp("maker", bag, "mass")', '"maker" | There is no other sheet "maker".'],
+  ['lookUp("makers", bag, "mas")', '"mas" | The sheet "makers" has no column "mas".'],
   ['lookUp("makers", wet, "mass")', "wet | The key of lookUp needs a column of text"],
-  ["lookUp(makers, bag, mass)", "makers | There is no “makers” here."],
-  ["1e999", "1e999 | “1e999” is too large to work with."],
+  ["lookUp(makers, bag, mass)", 'makers | There is no "makers" here.'],
+  ["1e999", '1e999 | "1e999" is too large to work with.'],
   ["n + n²²²²²²", ""],
 ])("%s → %s", (text, fault) => {
   if (fault === "") expect(read(text).issues).toEqual([]);
@@ -65,8 +65,8 @@ test("a remedy says what to write", () => {
 
 test("several faults are told at once, each with its place", () => {
   expect(faults("foo + wet * baar")).toEqual([
-    "foo | There is no “foo” here.",
-    "baar | There is no “baar” here.",
+    'foo | There is no "foo" here.',
+    'baar | There is no "baar" here.',
   ]);
   expect(faults("(wet + height) * (wet + moisture)")).toHaveLength(2);
 });
@@ -75,7 +75,7 @@ test("a column that is called as a unit is goes before the unit, and a number be
   const g = { kind: "number", per: "row" } as const;
   const own = new Map(names).set("g", g).set("t", g).set("min", g);
   expect(faults("5 g", { names: own })).toEqual([
-    "5 g | “g” is a name here, so “5 g” cannot be read as a quantity.",
+    '5 g | "g" is a name here, so "5 g" cannot be read as a quantity.',
   ]);
   expect(formula("5 * g", { names: own }).rows).toEqual(["g"]);
   expect(formula("2 kg/t", { names: own })).toMatchObject({ rows: ["t"], unit: { text: "kg" } });
@@ -107,9 +107,9 @@ test("names may hold spaces, digits, any letters, and words of the grammar", () 
 });
 
 test("a foot takes figures over the rows, not columns", () => {
-  expect(faults("moisture", { in: "foot" })[0]).toContain("“moisture” has a figure in every row");
+  expect(faults("moisture", { in: "foot" })[0]).toContain('"moisture" has a figure in every row');
   expect(faults('lookUp("makers", bag, "mass")', { in: "foot" })[0]).toContain(
-    "“bag” has a figure in every row",
+    '"bag" has a figure in every row',
   );
   const foot = formula("mean(moisture) + 2 * sd(moisture) + mean(moisture)", { in: "foot" });
   expect(foot.aggregates.map(({ fn, of }) => `${fn} ${of.text}`)).toEqual(["mean moisture", "sd moisture"]);
@@ -140,7 +140,7 @@ test("figures over the rows may stand in a column, of any expression", () => {
 });
 
 test("two figures with a comma between them and no space are told where a function would take both", () => {
-  expect(faults("max(n, 3,2)")).toEqual(["3,2 | “3,2” was read as two figures."]);
+  expect(faults("max(n, 3,2)")).toEqual(['3,2 | "3,2" was read as two figures.']);
   expect(read("max(n, 3,2)").value).toBeDefined();
   expect(read("max(n, 3, 2)").issues).toEqual([]);
 });
@@ -152,7 +152,7 @@ test("the names that a formula needs are known before their kinds are", () => {
     issues: [],
   });
   expect(namesIn("wet + dry mas", known).value).toEqual(["wet"]);
-  expect(namesIn("wet + dry mas", known).issues[0]?.message).toBe("There is no “dry mas” here.");
+  expect(namesIn("wet + dry mas", known).issues[0]?.message).toBe('There is no "dry mas" here.');
   expect(namesIn("x".repeat(2001), known).value).toBeUndefined();
 });
 

@@ -86,21 +86,21 @@ test.each([
 });
 
 test.each([
-  ["a / (b - b)", "division by zero: “b - b” is 0"],
-  ["1 / (1 / 0)", "division by zero: “0” is 0"],
-  ["1 + sqrt(a - 5)", "root of a negative number: “a - 5” is below 0"],
-  ["ln(a - a)", "logarithm of 0 or less: “a - a” is not above 0"],
-  ["(a - 5) ^ 0.5", "“a - 5” is below 0, and only whole powers can be taken of it"],
-  ["(a - a) ^ -1", "division by zero: “a - a” is 0"],
+  ["a / (b - b)", 'division by zero: "b - b" is 0'],
+  ["1 / (1 / 0)", 'division by zero: "0" is 0'],
+  ["1 + sqrt(a - 5)", 'root of a negative number: "a - 5" is below 0'],
+  ["ln(a - a)", 'logarithm of 0 or less: "a - a" is not above 0'],
+  ["(a - 5) ^ 0.5", '"a - 5" is below 0, and only whole powers can be taken of it'],
+  ["(a - a) ^ -1", 'division by zero: "a - a" is 0'],
   ["exp(1000 * a)", "the figure is too large to work with"],
   ["10 ^ 400 / a", "the figure is too large to work with"],
-  ["clamp(a, 5, 1)", "“5” is above “1”"],
+  ["clamp(a, 5, 1)", '"5" is above "1"'],
   ["permeabilityNumber(2000, 50, 50, 100, a - a)", "permeabilityNumber: seconds must be above 0, got 0"],
   [
     "equilibriumMoisturePercent(20, 45)",
     "equilibriumMoisturePercent gives no figure so far from what it was found on",
   ],
-  ["if(a > 0, a / (b - b), ln(0))", "division by zero: “b - b” is 0"],
+  ["if(a > 0, a / (b - b), ln(0))", 'division by zero: "b - b" is 0'],
 ])("%s says why it is no figure", (text, why) => {
   const result = worked(text, { a: 1, b: 2 }, { names: plain });
   expect(result).toMatchObject({ value: Number.NaN, why });

@@ -73,7 +73,7 @@ test("few draws without a number are left out and told; with many the ± is not 
   const [few, many, none] = [0, 1, 2].map((row) => figureOf(made.cell(row, "side")).figure);
   // Even from −0.05 to 5.95: one draw in 120 lies below 0. Of the others the ends are those of √(0 … 5.95).
   expect(few!.lost?.percent).toBeCloseTo(100 / 120, 1);
-  expect(few!.lost?.why).toMatch(/root of a negative number: “d” is below 0/);
+  expect(few!.lost?.why).toMatch(/root of a negative number: "d" is below 0/);
   expect(few!.low).toBeCloseTo(Math.sqrt(5.95 * 0.025), 2);
   expect(few!.high).toBeCloseTo(Math.sqrt(5.95 * 0.975), 2);
   expect(few!.quantile(0.5)).toBeCloseTo(Math.sqrt(5.95 / 2), 2);
@@ -128,8 +128,8 @@ test("a fault within a formula shows the part that it is about", () => {
     rows: [{ wet: 1, tall: 2 }],
   });
   expect(issues.map(({ message }) => message)).toEqual([
-    "“wet + tall” stands where the unit of “plain” belongs, and is none.",
-    "In “(wet + 2 g) * 3 + tall * 2”: g and cm cannot be added.",
+    '"wet + tall" stands where the unit of "plain" belongs, and is none.',
+    'In "(wet + 2 g) * 3 + tall * 2": g and cm cannot be added.',
   ]);
   expect(issues[0]?.remedy).toContain("plain: = wet + tall");
 });

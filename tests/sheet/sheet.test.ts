@@ -118,7 +118,7 @@ test("a circle names its members, and leaves the rest alone", () => {
   for (const name of ["a", "b", "c", "after"]) {
     expect(faultOf(circled.cell(0, name))?.message).toContain("a → b → c → a");
   }
-  expect(faultOf(circled.cell(0, "self"))?.message).toContain("“self” needs itself");
+  expect(faultOf(circled.cell(0, "self"))?.message).toContain('"self" needs itself');
   expect(figureOf(circled.cell(0, "apart")).value).toBe(2);
   expect(figureOf(circled.foot[0]?.cell).value).toBe(2);
   expect(circled.foot[1]?.cell.kind).toBe("fault");

@@ -87,7 +87,7 @@ export const heap: Examples = {
   "heat/share-of-clay": { share: "0.31 to 3.9 %", ratio: "6.4 kg" },
   "heat/water-driven-off": { kg: "0.2 kg", metal: "kg of aluminium" },
   "mulling/as-run": { minutes: "12 min", chance: "97", way: "barrel muller" },
-  "mulling/common-practice": { enough: "7 min (5 to 13) until 95 % of full bond here, “barrel muller”." },
+  "mulling/common-practice": { enough: '7 min (5 to 13) until 95 % of full bond here, "barrel muller".' },
   "mulling/fell": { way: "barrel muller", last: "40 kPa", best: "71 kPa" },
   "mulling/full-bonds": {
     first: "by hand",

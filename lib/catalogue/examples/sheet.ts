@@ -41,7 +41,7 @@ export const sheet: Examples = {
     has: "a text",
     remedy: "Name a column of figures.",
   },
-  "sheet/formula-missing": { where: "before “:”" },
+  "sheet/formula-missing": { where: 'before ":"' },
   "sheet/formula-name-is-unit": { literal: "5 g", name: "g", number: "5" },
   "sheet/formula-needs-plain-number": {
     what: "A power",
@@ -82,7 +82,7 @@ export const sheet: Examples = {
   "sheet/name": { name: "2nd" },
   "sheet/name-clash": { name: "share", other: "share" },
   "sheet/narrowed-by": { kind: "reading" },
-  "sheet/no-result": { why: "root of a negative number: “(b - d) + (0.5)^3” is below 0" },
+  "sheet/no-result": { why: 'root of a negative number: "(b - d) + (0.5)^3" is below 0' },
   "sheet/no-slope": { y: "strength", x: "share", range: "0 ± 5", unit: "kPa per % of dry mix", rows: "5" },
   "sheet/no-such-column": { name: "wett", near: "wet", known: "2nd, wet, Wet, long, odd, twice" },
   "sheet/no-such-row": { key: "Aldr", sheet: "clay bags", near: "Alder" },
