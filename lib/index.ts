@@ -78,7 +78,8 @@ export { type SandReport, sandReports } from "./finding/sand-report.ts";
 export { ownSheets } from "./finding/sheet-cautions.ts";
 export { sheetFindings } from "./finding/sheet-findings.ts";
 export { type SheetFit, sheetFit } from "./finding/sheet-fit.ts";
-export { batchStandings, type Standing, type Standings } from "./finding/standings.ts";
+export type { Standing } from "./finding/standing-groups.ts";
+export { batchStandings, type Standings } from "./finding/standings.ts";
 export { axisName, axisUnit } from "./finding/trial-axis.ts";
 export { trialCautions } from "./finding/trial-cautions.ts";
 export { trialFindings } from "./finding/trial-findings.ts";
@@ -109,12 +110,10 @@ export type { ExperimentRecord, LoggedLine } from "./log/experiment-record.ts";
 export { filesNamedIn } from "./log/files-named.ts";
 export { fingerprint } from "./log/fingerprint.ts";
 export { type HeapFigure, type HeapKg, heapFigure } from "./log/heap.ts";
+export type { HeapEvent } from "./log/heap-events.ts";
 export type {
-  BasedShare,
   BlendAim,
-  HeapEvent,
   HeapRecord,
-  HeapState,
   LoggedBlend,
   LoggedFlask,
   LoggedMuller,
@@ -122,10 +121,9 @@ export type {
   LoggedPrices,
   LoggedRecipe,
   LoggedWeather,
-  MeasuredState,
   MullingTrial,
-  ShareBasis,
 } from "./log/heap-record.ts";
+export type { BasedShare, HeapState, MeasuredState, ShareBasis } from "./log/heap-state.ts";
 export { logOutline } from "./log/outline.ts";
 export type { OutlineNode } from "./log/outline-node.ts";
 export { type ReadLogOptions, readLog } from "./log/read-log.ts";

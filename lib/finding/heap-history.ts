@@ -1,7 +1,8 @@
 // The record of a log's heap as numbers with their doubt, and what had to be assumed for it.
 
 import { heapFigure } from "../log/heap.ts";
-import type { BasedShare, HeapEvent, MeasuredState } from "../log/heap-record.ts";
+import type { HeapEvent } from "../log/heap-events.ts";
+import type { BasedShare, MeasuredState } from "../log/heap-state.ts";
 import type { Log, Measured } from "../log/types.ts";
 import { combine } from "../quantity/combine.ts";
 import type { Spread } from "../quantity/spread.ts";

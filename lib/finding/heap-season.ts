@@ -6,8 +6,6 @@ import { type Kept, kept } from "../quantity/kept.ts";
 import { copyOfHeaps, dryKgAt, type HeapColumns } from "../sand/heap-columns.ts";
 import { heapSteadyState } from "../sand/heap-steady-state.ts";
 import {
-  type Band,
-  bandOf,
   poursToFloor,
   type SeasonColumns,
   type SeasonPlan,
@@ -15,6 +13,7 @@ import {
   seasonColumns,
   seasonOf,
 } from "../sand/season.ts";
+import { type Band, bandOf } from "../sand/season-bands.ts";
 import type { OwnBurnOut } from "../trial/own-burn-out.ts";
 import { dryingUnderCovers } from "./heap-covers.ts";
 import { clayOfDryMix } from "./heap-history.ts";

@@ -1,6 +1,6 @@
 // What the pours of a log do to sand and clay: depths, freezing for comparison, clay burnt; ranges throughout.
 
-import type { PourEvent } from "../log/heap-record.ts";
+import type { PourEvent } from "../log/heap-events.ts";
 import type { Log, Measured } from "../log/types.ts";
 import { median } from "../numbers/summary.ts";
 import type { BandTag } from "../sand/band.ts";

@@ -1,6 +1,7 @@
 // What is to be said of a recipe, and what decides between the sentences.
 
-import type { HeapRecord, ShareBasis } from "../log/heap-record.ts";
+import type { HeapRecord } from "../log/heap-record.ts";
+import type { ShareBasis } from "../log/heap-state.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
 import { inBuckets } from "../sand/recipe-loads.ts";
 import { temperMoisture } from "../sand/temper-moisture.ts";

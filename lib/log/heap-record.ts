@@ -5,6 +5,8 @@ import type { CastingQuestion, LoggedCasting } from "./casting-record.ts";
 import type { Reminder } from "./diary-properties.ts";
 import type { Measured } from "./figure-types.ts";
 import type { HeapKg } from "./heap.ts";
+import type { HeapEvent, LoggedRemark } from "./heap-events.ts";
+import type { HeapState, MeasuredState, ShareBasis } from "./heap-state.ts";
 
 export type ClayKind = "sodium bentonite" | "calcium bentonite";
 export type HeapShape = "heap" | "bin";
@@ -21,14 +23,6 @@ export interface HeapRecord {
   readonly exposedM2?: Measured;
   readonly depthMm?: Measured;
   readonly place: Place;
-}
-
-/** Of what a share of clay is: per 100 of dry sand, of the dry mix, or of the whole damp mass. */
-export type ShareBasis = "sand" | "dry mix" | "damp mass";
-
-/** A share in percent that says of what. */
-export interface BasedShare extends Measured {
-  readonly of: ShareBasis;
 }
 
 export interface RecipeAdditive {
@@ -82,22 +76,6 @@ export interface LoggedPrices {
   readonly place: Place;
 }
 
-/** State of a heap: wanted, or measured on a day. Moisture is of damp mass, fines of the washed and dried sand. */
-export interface HeapState {
-  readonly moisturePercent?: Measured;
-  readonly liveClay?: BasedShare;
-  readonly compactabilityPercent?: Measured;
-  readonly greenCompressionKPa?: Measured;
-  readonly gfn?: Measured;
-  readonly finesPercent?: Measured;
-  readonly place: Place;
-}
-
-/** By date, the newest last. */
-export interface MeasuredState extends HeapState {
-  readonly date: string;
-}
-
 /** Weather over the hours that the heap is to stand, and what moisture it starts from and shall have after them. */
 export interface LoggedWeather {
   readonly airC?: Measured;
@@ -117,65 +95,6 @@ export interface LoggedFlask {
   readonly castingVolumeL?: Measured;
   /** Of the rammed sand. */
   readonly densityGCm3?: Measured;
-  readonly place: Place;
-}
-
-interface Dated {
-  readonly date: string;
-  readonly note?: string;
-  readonly place: Place;
-}
-
-export interface PourEvent extends Dated {
-  readonly kind: "pour";
-  readonly metalKg?: Measured;
-  readonly alloy?: string;
-  readonly atC?: Measured;
-  readonly sectionMm?: Measured;
-  readonly scrapSharePercent?: Measured;
-  /** Undefined: not said. */
-  readonly degassed?: boolean;
-}
-
-/** Swept up or thrown out. */
-export interface LostEvent extends Dated {
-  readonly kind: "lost";
-  readonly massKg: Measured;
-  /** Dry unless the log says damp. */
-  readonly as: "dry" | "damp";
-}
-
-/** Clay as weighed from the bag. */
-export interface RebondEvent extends Dated {
-  readonly kind: "rebond";
-  readonly clayKg: Measured;
-  readonly clayMoisturePercent?: Measured;
-}
-
-/** Sand as weighed. */
-export interface NewSandEvent extends Dated {
-  readonly kind: "new sand";
-  readonly massKg: Measured;
-  readonly moisturePercent?: Measured;
-}
-
-export interface WaterEvent extends Dated {
-  readonly kind: "water";
-  readonly massKg: Measured;
-}
-
-export interface TestedEvent extends Dated {
-  readonly kind: "tested";
-  readonly state: HeapState;
-}
-
-/** What happened to the heap, in the order of the log, which is that of the dates. */
-export type HeapEvent = PourEvent | LostEvent | RebondEvent | NewSandEvent | WaterEvent | TestedEvent;
-
-/** What a founder remarks of a day, such as its weather: it marks a diary and changes no mass. */
-export interface LoggedRemark {
-  readonly date: string;
-  readonly text: string;
   readonly place: Place;
 }
 

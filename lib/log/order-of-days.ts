@@ -2,7 +2,7 @@
 
 import { daysBetween } from "../numbers/days.ts";
 import { farAhead, longGap, outOfOrder } from "./complaints-season.ts";
-import type { HeapEvent } from "./heap-record.ts";
+import type { HeapEvent } from "./heap-events.ts";
 import type { Report } from "./node.ts";
 
 /** Longer than a winter without a pour. */

@@ -4,7 +4,7 @@ import { fractionForPercent } from "./complaints-agreement.ts";
 import { shareBasis, shareTooLarge, unknownShareBasis } from "./complaints-recipe.ts";
 import { textNodeOf } from "./fields.ts";
 import { fractionMeant } from "./fraction.ts";
-import type { BasedShare, ShareBasis } from "./heap-record.ts";
+import type { BasedShare, ShareBasis } from "./heap-state.ts";
 import { inUnit, quantityOf } from "./measured.ts";
 import type { LogNode, Report } from "./node.ts";
 

@@ -14,8 +14,8 @@ import { emptyValue, notAValue, unknownChoice } from "./complaints-field.ts";
 import { undated } from "./complaints-season.ts";
 import { dateOf, type Fields, fieldsOf, textNodeOf, textOf } from "./fields.ts";
 import { given } from "./given.ts";
+import type { HeapEvent } from "./heap-events.ts";
 import { castingKeys } from "./heap-keys.ts";
-import type { HeapEvent } from "./heap-record.ts";
 import { isHoled, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
 import { mapsOf } from "./read-season-fields.ts";
 

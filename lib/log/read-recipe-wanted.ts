@@ -15,7 +15,8 @@ import { choiceOf, type Fields, fieldsOf, mapOf, textOf, uniqueEntries } from ".
 import type { Measured } from "./figure-types.ts";
 import { given } from "./given.ts";
 import { loggedRecipeKeys } from "./heap-keys.ts";
-import type { BucketWeight, LoggedRecipe, RecipeAdditive, ShareBasis } from "./heap-record.ts";
+import type { BucketWeight, LoggedRecipe, RecipeAdditive } from "./heap-record.ts";
+import type { ShareBasis } from "./heap-state.ts";
 import { measuredOf } from "./measured.ts";
 import { type Entry, type LogNode, plainName, type Report } from "./node.ts";
 import { basisNamed, shareOf, threeReadings, withBasis } from "./read-based-share.ts";

@@ -4,7 +4,7 @@ import { outOfOrder, stateOfNothing, undated } from "./complaints-season.ts";
 import { dateOf, type Fields, fieldsOf, mapOf, textOf } from "./fields.ts";
 import { given } from "./given.ts";
 import { stateKeys } from "./heap-keys.ts";
-import type { HeapState, MeasuredState } from "./heap-record.ts";
+import type { HeapState, MeasuredState } from "./heap-state.ts";
 import type { Entry, LogNode, MapNode, Report } from "./node.ts";
 import { basedShareOf } from "./read-based-share.ts";
 import { compactabilityIn, mapsOf, moistureIn, numberIn, strengthIn } from "./read-season-fields.ts";

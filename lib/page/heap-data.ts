@@ -2,7 +2,7 @@
 
 import type { HeapReport } from "../finding/heap-report.ts";
 import type { Measured } from "../log/figure-types.ts";
-import type { HeapEvent } from "../log/heap-record.ts";
+import type { HeapEvent } from "../log/heap-events.ts";
 import type { Log, UnitSystem } from "../log/types.ts";
 import type { Block, Section, TableBlock, TableCell } from "./blocks.ts";
 import { bandText } from "./heap-text.ts";

@@ -2,7 +2,7 @@
 
 import type { UnitSystem } from "../log/types.ts";
 import { printFigure, printNumber } from "../quantity/print.ts";
-import type { Band } from "../sand/season.ts";
+import type { Band } from "../sand/season-bands.ts";
 import type { TableCell } from "./blocks.ts";
 import { inShownUnit } from "./shown-units.ts";
 

@@ -1,7 +1,8 @@
 // Where the batches stand: the findings of a page, and the table behind them.
 
 import type { Finding } from "../finding/finding.ts";
-import { batchStandings, type Standing } from "../finding/standings.ts";
+import type { Standing } from "../finding/standing-groups.ts";
+import { batchStandings } from "../finding/standings.ts";
 import { chanceText } from "../finding/trial-aim-findings.ts";
 import type { TestName } from "../log/batch.ts";
 import type { BatchFigures } from "../log/batch-figures.ts";

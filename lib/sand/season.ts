@@ -1,6 +1,5 @@
 // A season forecast: pours to come, worked through for every draw of what is not known.
 
-import { drawQuantiles } from "../quantity/draw-summary.ts";
 import {
   addClay,
   addNewSand,
@@ -14,6 +13,7 @@ import {
   lose,
 } from "./heap-columns.ts";
 import { requireAboveZero, requireFromZero } from "./require.ts";
+import { type Band, bandOf, type HeapBands, heapBands, liveShares } from "./season-bands.ts";
 
 /** One draw of what the heap holds and of how it wears. */
 export interface SeasonDraw {
@@ -46,20 +46,9 @@ export interface SeasonPlan {
   readonly betweenPours: number;
 }
 
-export interface Band {
-  readonly value: number;
-  /** Ends of the 95 % interval. */
-  readonly low: number;
-  readonly high: number;
-}
-
 /** After so many pours of the plan, mended where it says so; pour 0 is today. */
-export interface SeasonPoint {
+export interface SeasonPoint extends HeapBands {
   readonly pour: number;
-  readonly liveClayOfDryMixPercent: Band;
-  readonly deadClayOfDryMixPercent: Band;
-  readonly finesOfGrainPercent: Band;
-  readonly dryKg: Band;
   /** Put in up to here, as weighed. */
   readonly clayKg: Band;
   readonly newSandKg: Band;
@@ -181,12 +170,6 @@ export function unevenPour(share: number, score: number): number {
   return Math.exp(share * score - (share * share) / 2);
 }
 
-/** Middle (median) and 95 % interval of draws; the draws are left as they are. */
-export function bandOf(draws: Float64Array): Band {
-  const [low, value, high] = drawQuantiles(draws.slice(), [0.025, 0.5, 0.975]);
-  return { value: value!, low: low!, high: high! };
-}
-
 function mend(
   heaps: HeapColumns,
   i: number,
@@ -216,26 +199,6 @@ function mend(
   used.clayKg[i]! += clay;
   used.newSandKg[i]! += sand;
   used.waterKg[i]! += water;
-}
-
-const liveShares = (heaps: HeapColumns): Float64Array =>
-  heaps.liveClayKg.map((kg, i) => (100 * kg) / dryKgAt(heaps, i));
-
-/** Bands of what heaps are made of. */
-export function heapBands(
-  heaps: HeapColumns,
-): Pick<
-  SeasonPoint,
-  "liveClayOfDryMixPercent" | "deadClayOfDryMixPercent" | "finesOfGrainPercent" | "dryKg"
-> {
-  const { sandKg, finesKg, deadClayKg } = heaps;
-  const dryKg = sandKg.map((_, i) => dryKgAt(heaps, i));
-  return {
-    liveClayOfDryMixPercent: bandOf(liveShares(heaps)),
-    deadClayOfDryMixPercent: bandOf(deadClayKg.map((kg, i) => (100 * kg) / dryKg[i]!)),
-    finesOfGrainPercent: bandOf(finesKg.map((kg, i) => (100 * kg) / (sandKg[i]! + kg))),
-    dryKg: bandOf(dryKg),
-  };
 }
 
 function pointOf(

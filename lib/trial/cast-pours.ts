@@ -1,7 +1,7 @@
 // The castings of a log by their pours, each beside the sand of its day.
 
 import type { LoggedCasting } from "../log/casting-record.ts";
-import type { HeapEvent, PourEvent } from "../log/heap-record.ts";
+import type { HeapEvent, PourEvent } from "../log/heap-events.ts";
 import type { Log } from "../log/types.ts";
 import type { CastingFault } from "../sand/casting-faults.ts";
 import type { Diary } from "./control-series.ts";

@@ -2,7 +2,7 @@
 
 import type { Measured } from "../log/figure-types.ts";
 import { heapFigure } from "../log/heap.ts";
-import type { HeapEvent } from "../log/heap-record.ts";
+import type { HeapEvent } from "../log/heap-events.ts";
 import type { Log } from "../log/types.ts";
 import { dayOf } from "../numbers/days.ts";
 import { lift } from "../quantity/combine.ts";

@@ -5,7 +5,7 @@ import type { TestName } from "../log/batch.ts";
 import { type BatchFigure, type BatchFigures, batchFigures } from "../log/batch-figures.ts";
 import { type DiaryProperty, diaryProperties } from "../log/diary-properties.ts";
 import type { Measured } from "../log/figure-types.ts";
-import type { BasedShare, HeapState } from "../log/heap-record.ts";
+import type { BasedShare, HeapState } from "../log/heap-state.ts";
 import { kindOf, mainKinds } from "../log/main-methods.ts";
 import type { Log } from "../log/types.ts";
 import { workedUnits } from "../log/worked-units.ts";

@@ -6,7 +6,8 @@ import { kept } from "../quantity/kept.ts";
 import { keptFirstDraws } from "../quantity/kept-draws.ts";
 import { dryHeapKg } from "../sand/heap-balance.ts";
 import { dryKgAt, type HeapColumns, heapAt } from "../sand/heap-columns.ts";
-import { type Band, bandOf, heapBands, type PourScores, type SeasonDraw } from "../sand/season.ts";
+import type { PourScores, SeasonDraw } from "../sand/season.ts";
+import { type Band, bandOf, heapBands } from "../sand/season-bands.ts";
 import type { HeapHistory, HistoryEvent } from "./heap-history.ts";
 import { type BurntDraws, type HistoryDraws, historyDraws, pourScatter, rangeOf } from "./history-draws.ts";
 

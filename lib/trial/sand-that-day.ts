@@ -1,7 +1,7 @@
 // Which test of the sand stands for a pour: that of the day, or the nearest before it, and what happened between.
 
 import type { DiaryProperty } from "../log/diary-properties.ts";
-import type { HeapEvent } from "../log/heap-record.ts";
+import type { HeapEvent } from "../log/heap-events.ts";
 import { dayOf } from "../numbers/days.ts";
 import type { Diary, DiarySeries, DiaryValue } from "./control-series.ts";
 

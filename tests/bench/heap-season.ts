@@ -1,6 +1,7 @@
 // How often the intervals of burn-out and of a season hold the truth, on simulated heaps: npx tsx tests/bench/heap-season.ts 1000
 
-import { type Band, forecastSeason } from "../../lib/sand/season.ts";
+import { forecastSeason } from "../../lib/sand/season.ts";
+import type { Band } from "../../lib/sand/season-bands.ts";
 import { ownBurnOut } from "../../lib/trial/own-burn-out.ts";
 import { type FounderHabits, leftAlone, simulatedHeap } from "../trial/heap-founders.ts";
 

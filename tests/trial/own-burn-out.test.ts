@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { constant } from "../../lib/quantity/spread-of.ts";
-import { type Band, forecastSeason } from "../../lib/sand/season.ts";
+import { forecastSeason } from "../../lib/sand/season.ts";
+import type { Band } from "../../lib/sand/season-bands.ts";
 import { ownBurnOut } from "../../lib/trial/own-burn-out.ts";
 import { type FounderHabits, leftAlone, simulatedHeap } from "./heap-founders.ts";
 
