@@ -29,8 +29,11 @@ export function morph(element: Element, markup: string, { drawing }: Morphing): 
         if (to.dataset.at !== undefined) from.dataset.at = to.dataset.at;
         return false;
       }
+      // What is told of its places is told later.
+      if (from.dataset.readings !== undefined && to.dataset.readings === undefined)
+        to.dataset.readings = from.dataset.readings;
       if (to.dataset.drawn !== undefined) {
-        if (from.dataset.drawn !== to.dataset.drawn) drawing(from, to);
+        if (to.dataset.drawn !== "" && from.dataset.drawn !== to.dataset.drawn) drawing(from, to);
         return false;
       }
       if (from instanceof HTMLDetailsElement && from.open) to.setAttribute("open", "");

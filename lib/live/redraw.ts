@@ -8,7 +8,7 @@ import { noLog, notebookFailed } from "./live-messages.ts";
 import { mainMarkup, morph } from "./morph.ts";
 import { carryMarks, marksTurned } from "./places.ts";
 import type { Session } from "./session.ts";
-import type { Drawn, Told, Wanted } from "./work-out.ts";
+import type { Drawn, FigureRest, Told, Wanted } from "./work-out.ts";
 
 export interface Redraw {
   /** What the engine tells. */
@@ -29,6 +29,7 @@ const DRAWN = "mullbook:drawn";
 export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redraw {
   const inView = figuresInView();
   let id = 0;
+  let pageId = 0;
   let asked: readonly LogText[] = session.worked;
   let shown = new Map<string, string>();
   const busy = (on: boolean): void => {
@@ -76,9 +77,14 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
   }
 
   function hear(told: Told): void {
+    // The rest of what is shown already is shown as well, whatever is wanted meanwhile.
+    if (told.kind === "rest" && told.id === pageId) told.figures.forEach(putRest);
     if (told.id !== id) return;
     switch (told.kind) {
+      case "rest":
+        return;
       case "page": {
+        pageId = told.id;
         const turned = session.whatIfs.length === 0 ? told.parts : inTexts(told.parts, session);
         document.title = shownText(told.title);
         notice([]);
@@ -131,6 +137,18 @@ function inTexts(parts: HtmlParts, session: Session): HtmlParts {
 function fill(place: HTMLElement, html: string): void {
   place.innerHTML = html;
   delete place.dataset.waiting;
+}
+
+function putRest({ number, width, key, readings }: FigureRest): void {
+  const figure = document.getElementById(`figure-${number}`);
+  const place = figure?.querySelector<HTMLElement>(`.${width}[data-drawn]`);
+  if (!figure || !place) return;
+  if (place.dataset.drawn !== key) {
+    place.dataset.drawn = key;
+    place.dataset.waiting = "";
+  }
+  if (readings !== "") figure.dataset.readings = readings;
+  else delete figure.dataset.readings;
 }
 
 function fillWaiting({ key, html }: Drawn): void {

@@ -5,7 +5,7 @@ import { chartSvgWithoutCode } from "../chart/svg.ts";
 import type { Issue } from "../issue.ts";
 import type { LogText } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
-import { chartsIn, type ToDraw, toDraw, undrawn } from "../page/drawing.ts";
+import { chartsIn, restOf, type ToDraw, toDraw, undrawn } from "../page/drawing.ts";
 import { drawingAt } from "../page/html-blocks.ts";
 import { type HtmlParts, htmlParts } from "../page/html-parts.ts";
 import { issuesInUnits } from "../page/issue-units.ts";
@@ -45,6 +45,8 @@ export type Told =
       /** Where they were asked for. */
       readonly issues?: readonly Issue[];
     }
+  /** Of the page just told, what nobody sees at once; it always follows. */
+  | { readonly kind: "rest"; readonly id: number; readonly figures: readonly FigureRest[] }
   | { readonly kind: "drawing"; readonly id: number; readonly drawing: Drawn }
   /** Everything that the window can show is right. */
   | { readonly kind: "done"; readonly id: number; readonly ms: Times }
@@ -54,6 +56,14 @@ export type Told =
   | { readonly kind: "none"; readonly id: number; readonly issues: readonly Issue[] }
   /** The notebook threw. */
   | { readonly kind: "fault"; readonly id: number; readonly message: string };
+
+/** The key of a figure's drawing at the width that does not show, and what is told of the places in both. */
+export interface FigureRest {
+  readonly number: number;
+  readonly width: ToDraw["width"];
+  readonly key: string;
+  readonly readings: string;
+}
 
 /** Where the time went, ms. */
 export interface Times {
@@ -72,7 +82,7 @@ export interface Bench {
 }
 
 export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: Bench): Promise<void> {
-  const { id, texts, check } = wanted;
+  const { id, texts, check, shows, inView } = wanted;
   const clock = laps();
   const { log, readIssues } = readTexts(texts);
   const read = clock();
@@ -85,11 +95,15 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
   }
   const run = clock();
   const laid = layOut({ ...page, issues: [...issuesInUnits(readIssues, log), ...page.issues] });
-  const charts = chartsIn(laid).map((block) => ({ block, ...toDraw(block) }));
+  const charts = chartsIn(laid).map((block) => ({ block, shown: toDraw(block, shows) }));
   const parts = htmlParts(laid, undrawn(charts), true);
   const html = clock();
   if (await idle(id)) return;
-  const { first, later, last } = inOrder(charts, wanted);
+  const known = new Set(wanted.drawn);
+  const changed = (all: readonly ToDraw[]) => all.filter(({ key }) => !known.has(key));
+  const shown = changed(charts.map((chart) => chart.shown));
+  const first = shown.filter(({ number }) => inView.includes(number));
+  const later = shown.filter(({ number }) => !inView.includes(number));
   const drawings: Drawn[] = [];
   for (const one of first) {
     drawings.push(await cache.draw(one));
@@ -97,6 +111,15 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
   }
   const issues = check ? { issues: checkedIssues({ log, readIssues }) } : {};
   tell({ kind: "page", id, title: laid.title, parts, drawings, ...issues });
+  // While the page puts that in.
+  const rest = charts.map((chart) => restOf(chart.block, chart.shown));
+  const figures = rest.map(({ other: { number, width, key }, readings }) => ({
+    number,
+    width,
+    key,
+    readings,
+  }));
+  tell({ kind: "rest", id, figures });
   const drawnAll = async (all: readonly ToDraw[]): Promise<boolean> => {
     for (const one of all) {
       if (await idle(id)) return false;
@@ -106,20 +129,7 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
   };
   if (!(await drawnAll(later))) return;
   tell({ kind: "done", id, ms: { read, run, html, drawings: clock() } });
-  if (await drawnAll(last)) tell({ kind: "drawn", id });
-}
-
-/** What is to be drawn: in view at the width that shows; then the rest at that width, then the other width. */
-function inOrder(
-  charts: readonly { readonly wide: ToDraw; readonly narrow: ToDraw }[],
-  { shows, inView, drawn }: Wanted,
-): { readonly [when in "first" | "later" | "last"]: readonly ToDraw[] } {
-  const known = new Set(drawn);
-  const changed = (all: readonly ToDraw[]) => all.filter(({ key }) => !known.has(key));
-  const shown = changed(charts.map((chart) => chart[shows]));
-  const other = changed(charts.map((chart) => chart[shows === "wide" ? "narrow" : "wide"]));
-  const seen = ({ number }: ToDraw) => inView.includes(number);
-  return { first: shown.filter(seen), later: shown.filter((one) => !seen(one)), last: other };
+  if (await drawnAll(changed(rest.map(({ other }) => other)))) tell({ kind: "drawn", id });
 }
 
 export interface DrawingCache {

@@ -15,7 +15,7 @@ const NARROW = 340;
 export interface Drawings {
   readonly wide: string;
   readonly narrow: string;
-  /** Of a live page: what tells its spec from any other, at each width. */
+  /** Of a live page: what tells its spec from any other, at each width; empty where that is told later. */
   readonly specs?: { readonly wide: string; readonly narrow: string };
   /** Of a live page: what is told of the places in both drawings, see readingLines. */
   readonly readings?: string;
@@ -29,19 +29,12 @@ export interface ToDraw {
   readonly spec: VegaLiteSpec;
 }
 
-/** The chart at both widths, not drawn yet. */
-export function toDraw({ chart, number }: LaidChart): Both {
-  const at = (width: ToDraw["width"], px: number): ToDraw => {
-    const spec = chart.spec(px);
-    const text = JSON.stringify(spec);
-    return {
-      number,
-      width,
-      key: `${width[0]}${number}-${fingerprint(text)}${text.length.toString(36)}`,
-      spec,
-    };
-  };
-  return { wide: at("wide", WIDE), narrow: at("narrow", NARROW) };
+/** The chart at a width, not drawn yet. */
+export function toDraw({ chart, number }: LaidChart, width: ToDraw["width"]): ToDraw {
+  const spec = chart.spec(width === "wide" ? WIDE : NARROW);
+  const text = JSON.stringify(spec);
+  const key = `${width[0]}${number}-${fingerprint(text)}${text.length.toString(36)}`;
+  return { number, width, key, spec };
 }
 
 /** Every chart of the page, in order. */
@@ -75,24 +68,32 @@ export async function drawKeyedCharts(
 ): Promise<ReadonlyMap<LaidChart, Drawings>> {
   const drawings = await drawCharts(page, draw, "both");
   return new Map(
-    [...drawings].map(([block, drawn]) => [block, { ...drawn, ...living(block, toDraw(block)) }]),
+    [...drawings].map(([block, drawn]) => {
+      const shown = toDraw(block, "wide");
+      const { other, readings } = restOf(block, shown);
+      return [block, { ...drawn, specs: { wide: shown.key, narrow: other.key }, readings }];
+    }),
   );
 }
 
-/** Places for drawings that are still to be made, with their keys. */
+/** Places for drawings that are still to be made: with their key at the width that shows, at the other with none yet. */
 export function undrawn(
-  charts: readonly { readonly block: LaidChart; readonly wide: ToDraw; readonly narrow: ToDraw }[],
+  charts: readonly { readonly block: LaidChart; readonly shown: ToDraw }[],
 ): ReadonlyMap<LaidChart, Drawings> {
   return new Map(
-    charts.map(({ block, ...both }) => [block, { wide: "", narrow: "", ...living(block, both) }]),
+    charts.map(({ block, shown: { width, key } }) => [
+      block,
+      { wide: "", narrow: "", specs: { wide: "", narrow: "", [width]: key } },
+    ]),
   );
 }
 
-type Both = { readonly wide: ToDraw; readonly narrow: ToDraw };
-
-function living(block: LaidChart, { wide, narrow }: Both): Pick<Drawings, "specs" | "readings"> {
-  return {
-    specs: { wide: wide.key, narrow: narrow.key },
-    readings: readingLines(block, { wide: wide.spec, narrow: narrow.spec }),
-  };
+/** Of a chart at one width: the same at the other, and what is told of the places in both. */
+export function restOf(
+  block: LaidChart,
+  shown: ToDraw,
+): { readonly other: ToDraw; readonly readings: string } {
+  const other = toDraw(block, shown.width === "wide" ? "narrow" : "wide");
+  const [wide, narrow] = shown.width === "wide" ? [shown, other] : [other, shown];
+  return { other, readings: readingLines(block, { wide: wide.spec, narrow: narrow.spec }) };
 }

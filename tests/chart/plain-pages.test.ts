@@ -53,7 +53,10 @@ test.each(demoLogsToRepeat().map((log) => [`${log.notebook}, ${log.name}`, log] 
         files: log.files,
       });
       if (value === undefined) continue;
-      const specs = chartsIn(layOut(notebook.run(value))).flatMap((chart) => Object.values(toDraw(chart)));
+      const specs = chartsIn(layOut(notebook.run(value))).flatMap((chart) => [
+        toDraw(chart, "wide"),
+        toDraw(chart, "narrow"),
+      ]);
       const plain = specs.map(({ spec }) => plainSvg(spec));
       expect(plain).not.toContain(undefined);
       drawn += plain.length;

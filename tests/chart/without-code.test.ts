@@ -17,7 +17,7 @@ test.each(demoLogsToRepeat().map((log) => [`${log.notebook}, ${log.name}`, log] 
     const { value } = readLog(text, { name, files });
     const laid = layOut((await notebookNamed(notebook)).run(value!));
     for (const [i, chart] of chartsIn(laid).entries()) {
-      const both = Object.values(toDraw(chart));
+      const both = [toDraw(chart, "wide"), toDraw(chart, "narrow")];
       for (const { spec, key } of process.env.DEMOS === "all" ? both : both.slice(i % 2, (i % 2) + 1)) {
         const [code, walked] = [await vegaSvg(spec), await vegaSvgWithoutCode(spec)];
         expect(walked === code, key).toBe(true);

@@ -44,7 +44,7 @@ test("six more runs, each of another log, and nothing told of them", async () =>
   await rest(runs);
   expect(runs).toHaveLength(7);
   expect(new Set(runs.map(({ fingerprint }) => fingerprint)).size).toBe(7);
-  expect(told.map(({ kind }) => kind)).toEqual(["page", "done", "drawn"]);
+  expect(told.map(({ kind }) => kind)).toEqual(["page", "rest", "done", "drawn"]);
   work.want(wanted(2));
   await rest(runs);
   expect(runs).toHaveLength(8);
@@ -59,7 +59,7 @@ test("what is wanted meanwhile is worked out at the next step, and the rest rehe
   const edited = texts.map((one) => ({ ...one, text: one.text.replace("152.6", "152.9") }));
   work.want(wanted(2, edited));
   await rest(runs);
-  expect(told.map(({ id }) => id)).toEqual([1, 1, 1, 2, 2, 2]);
+  expect(told.map(({ id }) => id)).toEqual([1, 1, 1, 1, 2, 2, 2, 2]);
   expect(runs.findIndex((log) => log.texts[0]!.text === edited[0]!.text)).toBe(2);
   expect(runs).toHaveLength(8);
 });
@@ -69,7 +69,7 @@ test("a notebook that fails on a turned figure says nothing of it", async () => 
   work.want(wanted(1));
   await rest(runs);
   expect(runs.length).toBeGreaterThan(1);
-  expect(told.map(({ kind }) => kind)).toEqual(["page", "done", "drawn"]);
+  expect(told.map(({ kind }) => kind)).toEqual(["page", "rest", "done", "drawn"]);
 });
 
 test("none in the page's own thread", async () => {
