@@ -3,7 +3,6 @@
 import { invariant } from "../issue.ts";
 import { borrowed, giveBack } from "./columns.ts";
 import { contentOfCall } from "./content.ts";
-import { fillFrom } from "./drawing.ts";
 import { type Figure, type FigureOptions, figure } from "./figure.ts";
 import { recordOf } from "./named-row.ts";
 import type { Source } from "./source.ts";
@@ -67,9 +66,9 @@ class Lifted implements Spread {
     this.#names = Array.isArray(inputs) ? undefined : Object.keys(inputs);
     this.#given = Object.values<Input>(inputs);
     this.#as = as;
-    const one = new Float64Array(1);
-    this.#work(this.#given.map(middleOf), [], [], one);
-    this.value = one[0]!;
+    const out = new Float64Array(1);
+    this.#work(this.#given.map(middleOf), [], [], out);
+    this.value = out[0]!;
     this.sources = sourcesOf(this.#given);
   }
 
@@ -80,16 +79,26 @@ class Lifted implements Spread {
   }
 
   fill(out: Float64Array, start: number, drawing: Drawing): void {
+    const { moves } = drawing;
+    const middle = this.#given.map(middleOf);
     const moving: number[] = [];
     const columns: Float64Array[] = [];
-    this.#given.forEach((input, k) => {
-      if (typeof input === "number" || input.sources.length === 0) return;
+    for (const [k, input] of this.#given.entries()) {
+      if (typeof input === "number" || input.sources.length === 0) continue;
+      if (moves && !input.sources.some(moves)) {
+        // One draw stands for all: no column of it need be read.
+        const one = borrowed(1);
+        input.fill(one, start, drawing);
+        middle[k] = one[0]!;
+        giveBack(one);
+        continue;
+      }
       const column = borrowed(out.length);
-      fillFrom(input, column, start, drawing);
+      input.fill(column, start, drawing);
       moving.push(k);
       columns.push(column);
-    });
-    this.#work(this.#given.map(middleOf), moving, columns, out);
+    }
+    this.#work(middle, moving, columns, out);
     for (const column of columns) giveBack(column);
   }
 

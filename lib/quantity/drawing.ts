@@ -59,17 +59,6 @@ export function isWhole(plan: Drawing): boolean {
   return whole.has(plan);
 }
 
-/** spread.fill; where nothing of it moves one draw stands for all. */
-export function fillFrom(spread: Spread, out: Float64Array, start: number, plan: Drawing): void {
-  const { moves } = plan;
-  if (moves === undefined || out.length < 2 || spread.sources.some(moves)) {
-    spread.fill(out, start, plan);
-    return;
-  }
-  spread.fill(out.subarray(0, 1), start, plan);
-  out.fill(out[0]!);
-}
-
 /** A drawing that sources join as they come. Those without an id are numbered as they first come. */
 export function openDrawing(count = drawsUsual): Drawing {
   const plans = new Map<Source, { table: Float64Array; key: PermutationKey }>();
@@ -92,10 +81,13 @@ export function openDrawing(count = drawsUsual): Drawing {
   };
 }
 
-/** All draws of a spread, worked through in blocks so that the columns stay in the fast memory. */
+/**
+ * All draws of a spread, worked through in blocks so that the columns stay in the fast memory; in longer ones where one
+ * source moves, since few columns are then in use.
+ */
 export function drawsOf(spread: Spread, plan: Drawing): Float64Array {
   const all = new Float64Array(plan.count);
-  const block = Math.min(1024, plan.count);
+  const block = Math.min(plan.moves ? 4096 : 1024, plan.count);
   for (let start = 0; start < plan.count; start += block) {
     spread.fill(all.subarray(start, start + block), start, plan);
   }

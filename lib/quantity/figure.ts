@@ -158,7 +158,9 @@ class DrawnFigure implements Figure, Held {
 
   #shared(): Shared {
     if (!this.#shares) {
-      const percents = keptOr(this.#keyed(), "shares", () => percentsOf(this.#spread, this.#plan()));
+      const percents = keptOr(this.#keyed(), "shares", () =>
+        percentsOf(this.#spread, this.#plan(), this.#summary()),
+      );
       this.#shares = sharesOf(this.#spread, percents);
     }
     return this.#shares;
@@ -197,24 +199,25 @@ interface Percents {
 type Shared = Pick<Figure, "shares" | "actTogether">;
 
 /** Variance with one source drawn at a time; where there is no variance, the squared half-width stands in. */
-function percentsOf(spread: Spread, plan: { count?: number }): Percents {
+function percentsOf(spread: Spread, plan: { count?: number }, { sd, low, high }: Summary): Percents {
   const { sources } = spread;
   const of = new Map<string, number>();
   if (sources.length === 0) return { moves: false, of };
   const heavy = heavyTailed(sources);
-  const size = (only?: string): number => {
-    const draws = drawsOf(spread, drawing(sources, only === undefined ? plan : { ...plan, only }));
-    if (!heavy) return sdOf(draws) ** 2;
-    const { low, high } = summary(draws, false);
-    return ((high - low) / 2) ** 2;
-  };
-  const whole = size();
+  const whole = heavy ? ((high - low) / 2) ** 2 : sd ** 2;
   for (const name of new Set(sourceNames(sources).values())) {
-    const share = whole === 0 ? 0 : (100 * size(name)) / whole;
+    const share = whole === 0 ? 0 : (100 * sizeOf(spread, { ...plan, only: name }, heavy)) / whole;
     // Below this it is rounding, and not the same on every machine.
     of.set(name, share < 1e-6 ? 0 : tenDigits(share));
   }
   return { moves: whole > 0, of };
+}
+
+function sizeOf(spread: Spread, plan: { count?: number; only: string }, heavy: boolean): number {
+  const draws = drawsOf(spread, drawing(spread.sources, plan));
+  if (!heavy) return sdOf(draws) ** 2;
+  const { low, high } = summary(draws, false);
+  return ((high - low) / 2) ** 2;
 }
 
 function sharesOf({ sources }: Spread, percents: Percents): Shared {

@@ -158,3 +158,21 @@ test("functions of the same names don't disturb one another: one in another, one
   expect(combine(inner, { a, b }).sd).toBe(alone);
   expect(combine(({ b, a }) => b - a, { b: 1, a: 3 }).value).toBe(-2);
 });
+
+test("shares are those of drawing each source alone, through functions of functions and lists", () => {
+  const named = (source: string, mean: number, sd: number) => spread({ mean, sd, source });
+  const [a, b, c] = [named("a", 3, 0.1), named("b", 5, 0.2), named("c", 2, 0.3)];
+  const inner = lift(([x, y]) => x! / y!, [a, b]);
+  const whole = combine(({ inner, b, c }) => inner * b + Math.max(c, 2), { inner, b, c });
+  const held = (only: string) => {
+    const at = (one: typeof a, name: string) => (name === only ? one : one.value);
+    const part = lift(([x, y]) => x! / y!, [at(a, "a"), at(b, "b")]);
+    return combine(({ part, b, c }) => part * b + Math.max(c, 2), { part, b: at(b, "b"), c: at(c, "c") });
+  };
+  for (const { id, percent } of whole.shares) {
+    const alone = (100 * held(id).sd ** 2) / whole.sd ** 2;
+    // b divides and multiplies: it cancels, and what is left of it is rounding.
+    expect(percent).toBeCloseTo(id === "b" ? 0 : alone, 6);
+  }
+  expect(whole.shares.map(({ id }) => id)).toEqual(["c", "a", "b"]);
+});
