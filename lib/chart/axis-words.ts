@@ -19,10 +19,11 @@ export function unitText({ title, unit, basis }: AxisName): string {
   return basis === undefined ? unit : `${unit} of ${basis}`;
 }
 
-/** "moisture, % of damp mass"; "permeability number", which has no unit. */
+/** "moisture, % of damp mass"; "permeability number", which has no unit and says so. */
 export function axisTitle(axis: AxisName): string {
   const unit = unitText(axis);
-  return unit === "" ? axis.title : `${axis.title}, ${unit}`;
+  if (unit === "") return axis.title === "permeability" ? "permeability number" : axis.title;
+  return `${axis.title}, ${unit}`;
 }
 
 /** The unit as a table column takes it: none for a bare number. */

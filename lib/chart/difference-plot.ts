@@ -111,7 +111,12 @@ function spec(
     ...[...domain, ...lowerDomain].map((end) => textWidth(figure(end, 2), letterPx.axis)),
   );
   const many = Math.min(8, Math.floor(innerWidth / (widest + 22)));
-  const title = wrap(axisTitle({ ...axis, title: "difference" }), innerWidth, letterPx.axis, 2);
+  const title = wrap(
+    axisTitle({ ...axis, title: axis.unit === "" ? `difference in ${axisTitle(axis)}` : "difference" }),
+    innerWidth,
+    letterPx.axis,
+    2,
+  );
   const box = boxFor(width, {
     height: lower.height,
     left: upper.left,

@@ -24,6 +24,8 @@ export interface TableColumn {
   readonly formula?: string;
   /** Where the formula is from. */
   readonly source?: string;
+  /** Not printed where no row has anything in it; files keep it. */
+  readonly spare?: true;
 }
 export interface TableCell {
   readonly text: string;

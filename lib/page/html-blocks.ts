@@ -7,6 +7,7 @@ import { htmlTable, htmlTables, withoutIdleEnds } from "./html-table.ts";
 import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
+import { withoutSpare } from "./table-parts.ts";
 import { english, type PageWords } from "./words.ts";
 import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
@@ -57,7 +58,8 @@ function htmlBlock(block: LaidBlock, setting: Setting): string {
 const lineOf = (line: string): string => `<span>${escapeHtml(line)}\n</span>`;
 
 /** The table, its rows beyond the first screens and its formulas on demand. */
-function htmlTableBlock(block: LaidTable, { live, words }: Setting): string {
+function htmlTableBlock(whole: LaidTable, { live, words }: Setting): string {
+  const block = withoutSpare(whole);
   const { head, rest } = foldedRows(block, words);
   const label = words.table(String(block.number));
   const more =

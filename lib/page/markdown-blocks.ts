@@ -13,6 +13,7 @@ import {
   markdownText,
   markdownWithCode,
 } from "./markdown-text.ts";
+import { withoutSpare } from "./table-parts.ts";
 import { english, MARKS, type PageWords } from "./words.ts";
 import { foldedRows, workedOut, workedOutName } from "./worked-out.ts";
 
@@ -47,7 +48,8 @@ function markdownBlock(block: LaidBlock, words: PageWords): string {
 }
 
 /** The table; its rows beyond the first screens as a second one; its formulas in one line. */
-function tableBlock(block: LaidTable, words: PageWords): string {
+function tableBlock(whole: LaidTable, words: PageWords): string {
+  const block = withoutSpare(whole);
   const { head, rest } = foldedRows(block, words);
   const label = escapeMarkdown(words.table(String(block.number)));
   const formulas = workedOut(block).map((one) => {

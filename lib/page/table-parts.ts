@@ -27,3 +27,21 @@ export function cellOf(cell: string | TableCell | undefined): TableCell {
 export function tenDigits(x: number): number {
   return Number(x.toPrecision(10)) + 0;
 }
+
+/** Without the spare columns that no row has anything in. */
+export function withoutSpare<Table extends Pick<TableParts, "columns" | "rows" | "foot">>(
+  table: Table,
+): Table {
+  const { columns, rows, foot = [] } = table;
+  const kept = columns.flatMap(({ spare }, c) =>
+    spare && [...rows, ...foot].every((row) => cellOf(row[c]).text === "") ? [] : [c],
+  );
+  if (kept.length === columns.length) return table;
+  const taken = (row: TableRow): TableRow => kept.map((c) => row[c] ?? "");
+  return {
+    ...table,
+    columns: kept.map((c) => columns[c]!),
+    rows: rows.map(taken),
+    ...(table.foot ? { foot: foot.map(taken) } : {}),
+  };
+}

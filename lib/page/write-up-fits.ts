@@ -58,7 +58,7 @@ function fitTable(fitted: readonly TrialProperty[], units: ShownUnits): TableBlo
       { head: "Property", align: "text" },
       number("b₀"),
       number("b₁"),
-      number("b₂"),
+      { ...number("b₂"), spare: true },
       ...blocks.map((name) => number(`Offset of ${name}`)),
       number("s"),
       number("Degrees of freedom"),
