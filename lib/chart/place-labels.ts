@@ -30,6 +30,8 @@ const clearPx = 7;
 /** A label further away than this from its own curve, or about as near to another, belongs to nobody. */
 const farPx = 16;
 const stepPx = 6;
+/** Further off than this other curves disturb nobody. */
+const mostRoomPx = 60;
 /** Curves are walked in steps of this length when distances are taken. */
 const walkPx = 3;
 
@@ -54,11 +56,17 @@ export function placeLabels(
     for (const rect of candidates(curve, width, height)) {
       if (rect.left < 2 || rect.right > box.width - 2 || rect.top < 2 || rect.bottom > box.height - 2)
         continue;
-      const own = distance(walks[at]!, rect);
-      if (own < clearPx - 1 || own > farPx || used.some((each) => overlap(each, rect))) continue;
-      let room = 60;
-      for (const [i, other] of walks.entries()) if (i !== at) room = Math.min(room, distance(other, rect));
-      if (room < clearPx || room < own * 1.6) continue;
+      if (used.some((each) => overlap(each, rect))) continue;
+      const own = distance(walks[at]!, rect, clearPx - 1);
+      if (own < clearPx - 1 || own > farPx) continue;
+      if (best && mostRoomPx - 2 * own <= best.worth) continue;
+      const least = Math.max(clearPx, own * 1.6);
+      let room = mostRoomPx;
+      for (const [i, other] of walks.entries()) {
+        if (room < least) break;
+        if (i !== at) room = Math.min(room, distance(other, rect, least));
+      }
+      if (room < least) continue;
       const worth = room - 2 * own;
       if (!best || worth > best.worth) best = { rect, worth };
     }
@@ -115,8 +123,8 @@ function walk({ points }: LabelledCurve): Float64Array {
   return Float64Array.from(found);
 }
 
-/** Smallest distance from a walked curve to the box, px. */
-function distance(walked: Float64Array, { left, right, top, bottom }: Rect): number {
+/** Smallest distance from a walked curve to the box, px; once it is below what is too near, that much is enough to know. */
+function distance(walked: Float64Array, { left, right, top, bottom }: Rect, tooNear: number): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0; i < walked.length; i += 2) {
     const x = walked[i]!;
@@ -124,7 +132,9 @@ function distance(walked: Float64Array, { left, right, top, bottom }: Rect): num
     const dx = x < left ? left - x : x > right ? x - right : 0;
     const dy = y < top ? top - y : y > bottom ? y - bottom : 0;
     const square = dx * dx + dy * dy;
-    if (square < least) least = square;
+    if (square >= least) continue;
+    least = square;
+    if (Math.sqrt(least) < tooNear) break;
   }
   return Math.sqrt(least);
 }
