@@ -19,6 +19,7 @@ import { type Fines, fines } from "../sand/fines.ts";
 import { type Gap, gapGraded } from "../sand/gap-graded.ts";
 import { type Grading, gradingOf } from "../sand/grading.ts";
 import { type GrainStatistics, gradingStatistics } from "../sand/grain-statistics.ts";
+import { homeStack } from "../sand/home-stack.ts";
 import type { MassBalance } from "../sand/mass-balance.ts";
 import { type NextSieve, nextSieves } from "../sand/next-sieve.ts";
 import { pooledRepeatScatter } from "../sand/repeats.ts";
@@ -79,7 +80,7 @@ function usable({ sievings }: Sand): readonly Sieving[] {
 function pooledScatter(sands: readonly Sand[], of: "split" | "grab"): FinenessQuestion["pooled"] {
   const groups = sands
     .filter((sand) => repeatKind(sand) === of)
-    .map((sand) => finenessFigure({ name: "", portions: usable(sand).map(sievedPortion) }).each);
+    .map((sand) => usable(sand).map((sieving) => homeStack(gradingOfPortion(sievedPortion(sieving))).gfn));
   const pooled = pooledRepeatScatter(groups);
   return pooled && { ...pooled, of };
 }

@@ -2,7 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
-import { requireAboveZero, requireNumber } from "./require.ts";
+import { isAboveZero, requireAboveZero, requireNumber } from "./require.ts";
 
 /**
  * Compactability by ramming, % of the filled height: 100 (filled − rammed) / filled.
@@ -21,7 +21,8 @@ export function compactabilityPercent({
   readonly filledMm: number;
   readonly rammedMm: number;
 }): number {
-  requireAboveZero("compactabilityPercent", { filledMm, rammedMm });
+  if (!(isAboveZero(filledMm) && isAboveZero(rammedMm)))
+    requireAboveZero("compactabilityPercent", { filledMm, rammedMm });
   return (100 * (filledMm - rammedMm)) / filledMm;
 }
 

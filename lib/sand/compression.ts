@@ -3,7 +3,7 @@
 import type { Issue, Severity } from "../issue.ts";
 import { issueMessage } from "../message.ts";
 import { amount, amounts } from "../quantity/amount.ts";
-import { requireAboveZero } from "./require.ts";
+import { isAboveZero, requireAboveZero } from "./require.ts";
 
 /** Standard gravity, m/s². It differs by up to 0.3 % from place to place. */
 export const GRAVITY_M_S2 = 9.80665;
@@ -25,7 +25,8 @@ export function compressionKPa({
   readonly loadKg: number;
   readonly diameterMm: number;
 }): number {
-  requireAboveZero("compressionKPa", { loadKg, diameterMm });
+  if (!(isAboveZero(loadKg) && isAboveZero(diameterMm)))
+    requireAboveZero("compressionKPa", { loadKg, diameterMm });
   return (4000 * loadKg * GRAVITY_M_S2) / (Math.PI * diameterMm * diameterMm);
 }
 

@@ -74,9 +74,14 @@ export function finenessFigure(
 ): FinenessFigure {
   const { name, portions } = question;
   invariant(portions.length > 0, "a fineness figure needs a sieving");
-  const each = portions.map((portion) => homeStack(gradingOfPortion(portion)).gfn);
+  const gradings = portions.map(gradingOfPortion);
+  const stacks = gradings.map(homeStack);
+  const each = stacks.map(({ gfn }) => gfn);
   const scatter = scatterOf(each, question.pooled);
-  const worked = portions.map((portion) => portionSpread(portion, name, scatter === undefined));
+  const withReadings = scatter === undefined;
+  const worked = portions.map((portion, i) =>
+    portionSpread(portion, gradings[i]!, stacks[i]!, { about: name, withReadings }),
+  );
   const between = scatter
     ? shifted(0, scatter.sd / Math.sqrt(portions.length), {
         id: `scatter between sievings, ${name}`,
@@ -92,13 +97,13 @@ export function finenessFigure(
       for (let i = 0; i < count; i++) all += values[i]!;
       return all / count + values[count]!;
     },
-    [...worked.map(({ spread }) => spread), between],
+    [...worked, between],
     `mean of ${count} portions`,
   );
   return {
     figure: figure(whole, options),
     missing: missingDoubts(question, scatter),
-    stacks: worked.map(({ stack }) => stack),
+    stacks,
     each,
     ...(scatter ? { scatter } : {}),
   };
@@ -145,11 +150,10 @@ export function gradingOfPortion({ held }: SievedPortion): Grading {
 
 function portionSpread(
   portion: SievedPortion,
-  about: string,
-  withReadings: boolean,
-): { readonly spread: Spread; readonly stack: HomeStack } {
-  const grading = gradingOfPortion(portion);
-  const stack = homeStack(grading);
+  grading: Grading,
+  stack: HomeStack,
+  { about, withReadings }: { readonly about: string; readonly withReadings: boolean },
+): Spread {
   const masses = new Map(portion.held.map(({ label, mass }) => [label, mass]));
   const inputs = [
     ...stack.gaps.map(({ fraction }): Spread | number => {
@@ -160,7 +164,7 @@ function portionSpread(
     openingsSpread(grading, portion, about),
     lossSpread(portion, grading.total, stack),
   ];
-  return { stack, spread: lift(meanOfFractions(stack.gaps.length), inputs, "fineness of fractions") };
+  return lift(meanOfFractions(stack.gaps.length), inputs, "fineness of fractions");
 }
 
 /** Σ mass × multiplier / Σ mass + what the openings and a loss move it by. Masses below zero count as none. */

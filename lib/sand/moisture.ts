@@ -1,6 +1,6 @@
 // Moisture of a sand from two weighings, and the two bases that it is given on.
 
-import { requireAboveZero, requireBelow100, requireFromZero } from "./require.ts";
+import { isAboveZero, isFromZero, requireAboveZero, requireBelow100, requireFromZero } from "./require.ts";
 
 /**
  * Moisture, % of the damp mass: 100 (damp − dry) / damp.
@@ -20,8 +20,8 @@ export function moistureOfDampPercent({
   readonly dampG: number;
   readonly dryG: number;
 }): number {
-  requireAboveZero("moistureOfDampPercent", { dampG });
-  requireFromZero("moistureOfDampPercent", { dryG });
+  if (!isAboveZero(dampG)) requireAboveZero("moistureOfDampPercent", { dampG });
+  if (!isFromZero(dryG)) requireFromZero("moistureOfDampPercent", { dryG });
   return (100 * (dampG - dryG)) / dampG;
 }
 

@@ -3,7 +3,7 @@
 import type { Issue } from "../issue.ts";
 import { issueMessage } from "../message.ts";
 import { amount, amounts } from "../quantity/amount.ts";
-import { requireAboveZero, requireBelow100 } from "./require.ts";
+import { isAboveZero, requireAboveZero, requireBelow100 } from "./require.ts";
 
 /** 2 in × 2 in, ± 1/16 in of height (lab manual); 50 × 50 mm (Giesserei-Praxis lexicon, "Normprüfkörper"). */
 export const specimens = Object.freeze({
@@ -18,13 +18,13 @@ interface Cylinder {
 
 /** Area of a round face, cm²: π d² / 4. diameterMm > 0, else RangeError. Example: 50.8 mm is 20.268. */
 export function faceAreaCm2(diameterMm: number): number {
-  requireAboveZero("faceAreaCm2", { diameterMm });
+  if (!isAboveZero(diameterMm)) requireAboveZero("faceAreaCm2", { diameterMm });
   return (Math.PI * diameterMm * diameterMm) / 400;
 }
 
 /** Volume of a cylinder, cm³. heightMm, diameterMm > 0, else RangeError. Example: 50.8 × 50.8 mm is 102.96. */
 export function specimenVolumeCm3({ heightMm, diameterMm }: Cylinder): number {
-  requireAboveZero("specimenVolumeCm3", { heightMm });
+  if (!isAboveZero(heightMm)) requireAboveZero("specimenVolumeCm3", { heightMm });
   return (faceAreaCm2(diameterMm) * heightMm) / 10;
 }
 
@@ -35,7 +35,7 @@ export function specimenVolumeCm3({ heightMm, diameterMm }: Cylinder): number {
  * Source: TJFS-104. Example: specimenDensityGCm3({ massG: 155, heightMm: 50.8, diameterMm: 50.8 }) is 1.505.
  */
 export function specimenDensityGCm3({ massG, heightMm, diameterMm }: Cylinder & { massG: number }): number {
-  requireAboveZero("specimenDensityGCm3", { massG });
+  if (!isAboveZero(massG)) requireAboveZero("specimenDensityGCm3", { massG });
   return massG / specimenVolumeCm3({ heightMm, diameterMm });
 }
 

@@ -1,6 +1,6 @@
 // Water that takes a heap from one moisture to another.
 
-import { requireAboveZero, requireBelow100 } from "./require.ts";
+import { isAboveZero, isBelow100, requireAboveZero, requireBelow100 } from "./require.ts";
 
 interface Wetting {
   /** Mass of the heap as it lies, damp, kg. */
@@ -17,8 +17,9 @@ interface Wetting {
  * Source: mass balance. Example: waterNeedKg({ heapKg: 100, fromOfDampPercent: 4, toOfDampPercent: 3.5 }) is −0.5181.
  */
 export function waterNeedKg({ heapKg, fromOfDampPercent, toOfDampPercent }: Wetting): number {
-  requireAboveZero("waterNeedKg", { heapKg });
-  requireBelow100("waterNeedKg", { fromOfDampPercent, toOfDampPercent });
+  if (!isAboveZero(heapKg)) requireAboveZero("waterNeedKg", { heapKg });
+  if (!(isBelow100(fromOfDampPercent) && isBelow100(toOfDampPercent)))
+    requireBelow100("waterNeedKg", { fromOfDampPercent, toOfDampPercent });
   return (heapKg * (toOfDampPercent - fromOfDampPercent)) / (100 - toOfDampPercent);
 }
 

@@ -162,11 +162,11 @@ test("functions of the same names don't disturb one another: one in another, one
 test("shares are those of drawing each source alone, through functions of functions and lists", () => {
   const named = (source: string, mean: number, sd: number) => spread({ mean, sd, source });
   const [a, b, c] = [named("a", 3, 0.1), named("b", 5, 0.2), named("c", 2, 0.3)];
-  const inner = lift(([x, y]) => x! / y!, [a, b]);
+  const inner = lift((v) => v[0]! / v[1]!, [a, b]);
   const whole = combine(({ inner, b, c }) => inner * b + Math.max(c, 2), { inner, b, c });
   const held = (only: string) => {
     const at = (one: typeof a, name: string) => (name === only ? one : one.value);
-    const part = lift(([x, y]) => x! / y!, [at(a, "a"), at(b, "b")]);
+    const part = lift((v) => v[0]! / v[1]!, [at(a, "a"), at(b, "b")]);
     return combine(({ part, b, c }) => part * b + Math.max(c, 2), { part, b: at(b, "b"), c: at(c, "c") });
   };
   for (const { id, percent } of whole.shares) {
