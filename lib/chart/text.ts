@@ -13,19 +13,27 @@ const known = new Map(widths.flatMap(([em, letters]) => [...letters].map((letter
 /** Width of the text in px, on the safe side; letters outside the Latin, Greek and Cyrillic count as more than one em. */
 export function textWidth(text: string, sizePx: number): number {
   let em = 0;
-  for (const letter of text) {
-    const plain = letter.codePointAt(0)! >= 0x590 ? 1.05 : letter === letter.toLowerCase() ? 0.665 : 0.79;
-    em += known.get(letter) ?? plain;
-  }
+  for (const letter of text) em += letterEm(letter);
   return em * sizePx;
+}
+
+function letterEm(letter: string): number {
+  const plain = letter.codePointAt(0)! >= 0x590 ? 1.05 : letter === letter.toLowerCase() ? 0.665 : 0.79;
+  return known.get(letter) ?? plain;
 }
 
 /** The text if it fits, else its beginning and "…". */
 export function clip(text: string, widthPx: number, sizePx: number): string {
   if (textWidth(text, sizePx) <= widthPx) return text;
-  const letters = [...text];
-  while (letters.length > 1 && textWidth(`${letters.join("")}…`, sizePx) > widthPx) letters.pop();
-  return `${letters.join("").trimEnd()}…`;
+  // Forward, and no farther than it goes: a name may be as long as a book.
+  let kept = "";
+  let em = 0;
+  for (const letter of text) {
+    em += letterEm(letter);
+    if (kept !== "" && (em + letterEm("…")) * sizePx > widthPx) break;
+    kept += letter;
+  }
+  return `${kept.trimEnd()}…`;
 }
 
 /** Lines no wider than the width, broken at spaces; what still doesn't fit, or goes past the last line, is clipped. */

@@ -3,7 +3,7 @@
 import type { Issue } from "../issue.ts";
 import type { LogEdit } from "../log/edit-types.ts";
 import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, h } from "./edit-dom.ts";
+import { button, h, shownText } from "./edit-dom.ts";
 import { pathKey } from "./edit-places.ts";
 import { counted, entryName, pathWords } from "./edit-words.ts";
 import { freshId, removeAt, takesText, valueField } from "./panel-field.ts";
@@ -77,7 +77,7 @@ function rowOf(
     if (cell?.kind === "value") {
       const field = valueField(bench, cell, label);
       if (!field.told.hidden) {
-        field.told.prepend(`${label}: `);
+        field.told.prepend(shownText(`${label}: `));
         told.append(field.told);
       }
       return cellWith(field.input, cell.text);

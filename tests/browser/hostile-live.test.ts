@@ -1,11 +1,12 @@
 // Hostile texts in every free text of a log, for every notebook: written, live, and brought in by an edit. Nothing runs,
 // nothing is asked for, and no text can turn round what stands about it.
 
-import type { Browser, Page as Tab } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
 import { type LogText, logOutline, type OutlineNode, readLog } from "../../lib/index.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { type DemoLog, demoLogs, written } from "./demo-pages.ts";
+import { CLEAN, looked } from "./hostile-look.ts";
 import { livePage } from "./live-edit-page.ts";
 import { openedLive, wake } from "./open-live.ts";
 import { opened } from "./open-page.ts";
@@ -62,36 +63,6 @@ function poisoned({ name, text, files }: DemoLog): readonly LogText[] {
     }
   return [{ name, text: log }, ...Object.entries(files).map(([file, csv]) => ({ name: file, text: csv }))];
 }
-
-async function looked(tab: Tab) {
-  await tab.evaluate(() => {
-    for (const fold of document.querySelectorAll("details")) fold.open = true;
-  });
-  return tab.evaluate(() => ({
-    strange: [
-      ...document.querySelectorAll(
-        "iframe, img, base, link, object, embed, form, foreignObject, image, use, meta[http-equiv=refresh], body style",
-      ),
-      ...[...document.querySelectorAll("a")].filter((a) =>
-        /^\s*javascript/i.test(a.getAttribute("href") ?? ""),
-      ),
-    ].map((one) => one.outerHTML.slice(0, 200)),
-    handlers: [...document.querySelectorAll("*")].flatMap((one) =>
-      [...one.attributes].map(({ name }) => name).filter((name) => name.startsWith("on")),
-    ),
-    turning: [...document.querySelectorAll("title, body > header, main, body > footer, .live-furniture")]
-      .map((part) => part.textContent ?? "")
-      .filter((text) => /[\u202a-\u202e\u2066\u2067]/.test(text)).length,
-    // A word to the left outside an isolate would draw the figures behind it to its own side.
-    bare: [...document.querySelectorAll("body > header, main, body > footer, .live-furniture")]
-      .map((part) => part.textContent ?? "")
-      .join("\n")
-      .match(/(?<!\u2068[^\u2069]*)[\u05d0-\u05ea]/u)?.index,
-    sideways: document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    words: document.body.textContent?.length ?? 0,
-  }));
-}
-const CLEAN = { strange: [], handlers: [], turning: 0, bare: undefined };
 
 describe.skipIf(withoutBrowser)("hostile texts in Chromium", () => {
   let browser: Browser;

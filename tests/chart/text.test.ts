@@ -77,3 +77,38 @@ test("figures and lists read as in prose", () => {
     "a, b and c",
   ]);
 });
+
+test("a clipped text is the longest beginning that fits with its dots, and a long one takes no time by its square", () => {
+  const fits = (text: string, widthPx: number): string =>
+    Array.from(
+      text,
+      (_, k) =>
+        `${[...text]
+          .slice(0, k + 1)
+          .join("")
+          .trimEnd()}…`,
+    )
+      .filter((_, k) => k === 0 || textWidth(`${[...text].slice(0, k + 1).join("")}…`, 11) <= widthPx)
+      .at(-1)!;
+  const signs = "iWa ±é€中😀M. ";
+  let seed = 20260714;
+  const next = (below: number): number => {
+    seed = (seed * 1_103_515_245 + 12_345) % 2 ** 31;
+    return Math.floor((seed / 2 ** 31) * below);
+  };
+  for (let i = 0; i < 2000; i++) {
+    const text = Array.from({ length: 1 + next(30) }, () => [...signs][next(13)]).join("");
+    const widthPx = next(200);
+    const wanted = textWidth(text, 11) <= widthPx ? text : fits(text, widthPx);
+    expect(clip(text, widthPx, 11)).toBe(wanted);
+  }
+  const lap = (letters: number): number => {
+    const from = process.cpuUsage();
+    for (let i = 0; i < 20; i++) clip("L".repeat(letters), 100, 11);
+    const { user, system } = process.cpuUsage(from);
+    return (user + system) / 1000;
+  };
+  lap(1000);
+  // By its square it would be minutes.
+  expect(lap(100_000)).toBeLessThan(2000);
+});
