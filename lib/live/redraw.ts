@@ -73,6 +73,7 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
     for (const one of drawings) fillWaiting(one);
     // A chart that was not there before has come with an empty place.
     for (const place of document.querySelectorAll<HTMLElement>("[data-drawn]:empty")) drawing(place, place);
+    letSentencesBeHeard();
     inView.follow();
   }
 
@@ -137,6 +138,16 @@ function inTexts(parts: HtmlParts, session: Session): HtmlParts {
 function fill(place: HTMLElement, html: string): void {
   place.innerHTML = html;
   delete place.dataset.waiting;
+  if (place.querySelector(".undrawable")) letSentencesBeHeard();
+}
+
+/** A sentence in place of a drawing is read out: within an image nobody would hear it. The next page makes it one again. */
+function letSentencesBeHeard(): void {
+  for (const sentence of document.querySelectorAll("main .undrawable")) {
+    const image = sentence.closest("[role=img]");
+    image?.removeAttribute("role");
+    image?.removeAttribute("aria-label");
+  }
 }
 
 function putRest({ number, width, key, readings }: FigureRest): void {

@@ -51,7 +51,13 @@ async function drawings(browser: Browser, html: string) {
     const before = await tab.evaluate(shown);
     await change(tab, [{ file: "log.yaml", offset: LOG.indexOf("18.2"), length: 4, text: "31.9" }]);
     const notice = await tab.locator(".live-notice").count();
-    return { before, after: await tab.evaluate(shown), notice };
+    const images = await tab.evaluate(() =>
+      [...document.querySelectorAll("figure > div:has(.wide)")].map((box) => [
+        box.getAttribute("role"),
+        box.hasAttribute("aria-label"),
+      ]),
+    );
+    return { before, after: await tab.evaluate(shown), notice, images };
   });
 }
 
@@ -91,5 +97,10 @@ describe.skipIf(withoutBrowser)("in Chromium", () => {
     expect(seen.after[0]).toMatch(/^<p class="undrawable">This chart cannot be drawn/);
     expect(seen.after[1]).toMatch(/^<svg/);
     expect(seen.after[1]).not.toBe(seen.before[1]);
+    // What a screen reader takes for an image it reads no words of.
+    expect(seen.images).toEqual([
+      [null, false],
+      ["img", true],
+    ]);
   }, 120_000);
 });

@@ -87,13 +87,21 @@ test.skipIf(withoutBrowser)(
     const at = "http://page.invalid/";
     const others = [{ name: "All pages of this log", href: "/all", question: "What is there?" }];
     const keep = { kind: "server", save: `${at}save`, events: `${at}events`, others } as const;
-    const { seen } = await openedLive(
-      browser,
-      await livePage("moisture-trial", texts, keep),
-      { width: sheet.width },
-      printed,
-    );
-    expectSame(seen, await writtenPrint(browser, "moisture-trial", texts));
+    const html = await livePage("moisture-trial", texts, keep);
+    const { seen } = await openedLive(browser, html, { width: sheet.width }, async (tab) => {
+      const settled = await printed(tab);
+      // As a change that is still being worked out leaves them.
+      await tab.evaluate(() => {
+        document.querySelector("main")!.setAttribute("aria-busy", "true");
+        document.querySelector("#figure-1 .wide")!.setAttribute("data-waiting", "");
+      });
+      return { settled, busy: await printed(tab) };
+    });
+    expectSame(seen.settled, await writtenPrint(browser, "moisture-trial", texts));
+    if (withoutPdfText) return;
+    expect(seen.settled.words).not.toMatch(/Printed while/);
+    expect(seen.busy.words).toMatch(/Printed while the page was being worked out/);
+    expect(seen.busy.words.match(/Printed while this chart was being drawn/g)?.length).toBe(1);
   },
 );
 
