@@ -138,6 +138,21 @@ describe.skipIf(withoutBrowser)("an opened log in a browser", () => {
         save: await failed(fetch(save, { method: "POST", headers: json, body })),
         blindSave: await failed(fetch(save, { method: "POST", mode: "no-cors", body })),
         stream: await heard,
+        socket: await new Promise((resolve) => {
+          const made = new WebSocket(page.replace("http:", "ws:"));
+          made.onopen = () => resolve("open");
+          made.onerror = () => resolve("failed");
+        }),
+        form: await element("iframe", (made) => {
+          made.name = "answer";
+          const form = document.createElement("form");
+          Object.assign(form, { method: "post", action: save, target: "answer", enctype: "text/plain" });
+          const field = document.createElement("input");
+          Object.assign(field, { name: body, value: "" });
+          form.append(field);
+          document.body.append(form);
+          setTimeout(() => form.submit(), 200);
+        }).then(() => new Promise((done) => setTimeout(done, 1000))).then(() => "sent"),
         image: await element("img", (made) => { made.src = page; }),
         script: await element("script", (made) => { made.src = page; }),
         framed: await element("iframe", (made) => { made.src = page; }).then(() => {
@@ -149,6 +164,7 @@ describe.skipIf(withoutBrowser)("an opened log in a browser", () => {
       read: "failed",
       save: "failed",
       stream: "failed",
+      socket: "failed",
       image: "failed",
       script: "failed",
     });

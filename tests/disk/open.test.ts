@@ -294,6 +294,13 @@ test("bytes that are no request are answered by an error and nothing else", asyn
   expect(await raw(server, `CONNECT evil.example:443 HTTP/1.1\r\n${host}\r\n`)).toBe("");
   const smuggled = `POST ${server.root} HTTP/1.1\r\n${host}Content-Length: 4\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n`;
   expect(await raw(server, smuggled)).toMatch(/400/);
+  // No page of ours opens a socket: the wish is passed over, and another site's is refused like any other.
+  const socket =
+    "Upgrade: websocket\r\nSec-WebSocket-Version: 13\r\nSec-WebSocket-Key: MTIzNDU2Nzg5MDEyMzQ1Ng==\r\n";
+  const upgrade = (more: string) =>
+    raw(server, `GET ${server.root} HTTP/1.1\r\n${host}Connection: Upgrade, close\r\n${socket}${more}\r\n`);
+  expect(await upgrade("Origin: http://evil.example\r\n")).toMatch(/403/);
+  expect(await upgrade(`Origin: http://127.0.0.1:${port}\r\n`)).not.toMatch(/101/);
   expect((await answered(server.address)).status).toBe(200);
 });
 
