@@ -100,6 +100,7 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
         fillWaiting(told.drawing);
         return;
       case "done":
+        told.drawings.forEach(fillWaiting);
         busy(false);
         document.dispatchEvent(new CustomEvent(SETTLED, { detail: told.ms }));
         return;

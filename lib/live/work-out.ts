@@ -47,9 +47,10 @@ export type Told =
     }
   /** Of the page just told, what nobody sees at once; it always follows. */
   | { readonly kind: "rest"; readonly id: number; readonly figures: readonly FigureRest[] }
+  /** With the drawings that are out of view everything that the window can show is right. */
+  | { readonly kind: "done"; readonly id: number; readonly drawings: readonly Drawn[]; readonly ms: Times }
+  /** One for the other width. */
   | { readonly kind: "drawing"; readonly id: number; readonly drawing: Drawn }
-  /** Everything that the window can show is right. */
-  | { readonly kind: "done"; readonly id: number; readonly ms: Times }
   /** So are the drawings for the other width. */
   | { readonly kind: "drawn"; readonly id: number }
   /** No page comes of the texts. */
@@ -104,11 +105,17 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
   const shown = changed(charts.map((chart) => chart.shown));
   const first = shown.filter(({ number }) => inView.includes(number));
   const later = shown.filter(({ number }) => !inView.includes(number));
-  const drawings: Drawn[] = [];
-  for (const one of first) {
-    drawings.push(await cache.draw(one));
-    if (await idle(id)) return;
-  }
+  /** Undefined where something newer is wanted meanwhile. */
+  const drawn = async (all: readonly ToDraw[]): Promise<readonly Drawn[] | undefined> => {
+    const made: Drawn[] = [];
+    for (const one of all) {
+      made.push(await cache.draw(one));
+      if (await idle(id)) return undefined;
+    }
+    return made;
+  };
+  const drawings = await drawn(first);
+  if (!drawings) return;
   const issues = check ? { issues: checkedIssues({ log, readIssues }) } : {};
   tell({ kind: "page", id, title: laid.title, parts, drawings, ...issues });
   // While the page puts that in.
@@ -120,16 +127,15 @@ export async function workOut(wanted: Wanted, { notebook, tell, idle, cache }: B
     readings,
   }));
   tell({ kind: "rest", id, figures });
-  const drawnAll = async (all: readonly ToDraw[]): Promise<boolean> => {
-    for (const one of all) {
-      if (await idle(id)) return false;
-      tell({ kind: "drawing", id, drawing: await cache.draw(one) });
-    }
-    return true;
-  };
-  if (!(await drawnAll(later))) return;
-  tell({ kind: "done", id, ms: { read, run, html, drawings: clock() } });
-  if (await drawnAll(changed(rest.map(({ other }) => other)))) tell({ kind: "drawn", id });
+  // Together, for the page is laid out anew after each that comes alone.
+  const others = await drawn(later);
+  if (!others) return;
+  tell({ kind: "done", id, drawings: others, ms: { read, run, html, drawings: clock() } });
+  for (const one of changed(rest.map(({ other }) => other))) {
+    if (await idle(id)) return;
+    tell({ kind: "drawing", id, drawing: await cache.draw(one) });
+  }
+  tell({ kind: "drawn", id });
 }
 
 export interface DrawingCache {

@@ -31,11 +31,20 @@ test("the sentence stands in place of one chart, the other is drawn, and everyth
       cache: drawingCache(),
     },
   );
-  expect(told.map(({ kind }) => kind)).toEqual(["page", "drawing", "done", "drawing", "drawing", "drawn"]);
-  const [page, second] = told;
+  expect(told.map(({ kind }) => kind)).toEqual(["page", "rest", "done", "drawing", "drawing", "drawn"]);
+  const [page, rest, done, ...narrow] = told;
   const [first] = page?.kind === "page" ? page.drawings : [];
   expect(first?.html).toMatch(/^<p class="undrawable">This chart cannot be drawn as the log is now \(.+\)\./);
   expect(first?.html).not.toContain("<b>");
   const svg = await chartSvgWithoutCode(good.spec(720));
-  expect(second?.kind === "drawing" && second.drawing.html).toBe(drawingAt(svg, "wide", 2));
+  const [second] = done?.kind === "done" ? done.drawings : [];
+  expect(second?.html).toBe(drawingAt(svg, "wide", 2));
+  const figures = rest?.kind === "rest" ? rest.figures : [];
+  expect(figures.map(({ number, width }) => [number, width])).toEqual([
+    [1, "narrow"],
+    [2, "narrow"],
+  ]);
+  expect(narrow.flatMap((one) => (one.kind === "drawing" ? one.drawing.key : []))).toEqual(
+    figures.map(({ key }) => key),
+  );
 });
