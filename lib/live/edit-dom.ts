@@ -77,7 +77,8 @@ export function refill(container: HTMLElement, children: readonly Child[]): void
   const key = held?.dataset.key;
   const all = [...container.querySelectorAll<HTMLElement>("[data-key]")];
   const again = key === undefined ? undefined : all.find((one) => one.dataset.key === key);
-  again?.focus({ preventScroll: true });
+  // What had it may be gone, as a batch that is undone: it stays in the container, where keys still mean something.
+  (again ?? (held && container.tabIndex === -1 ? container : undefined))?.focus({ preventScroll: true });
   const [from = null, to = null] = marked;
   if (again instanceof HTMLInputElement && from !== null) again.setSelectionRange(from, to);
 }

@@ -279,6 +279,15 @@ describe.skipIf(withoutBrowser)("changing a log in its page", () => {
       expect(repeats).toContain("made of, sand as in W5: 4 kg");
       expect(copy).toMatch(/W6:\n[\s\S]*made of: \{ sand: 4 kg, bentonite: 350 g/);
       expect(batch.readings.find(({ test }) => test === "moisture")?.raw.dryG?.value).toBe(142.9);
+      // Undone, the batch is gone with its line that had the focus: the keyboard stays in the log.
+      await tab.locator(".live-panel summary").filter({ hasText: /^W6/ }).focus();
+      await tab.keyboard.press("Control+z");
+      await settled(tab);
+      await expect
+        .poll(() => tab.evaluate("document.activeElement.closest('.live-panel') !== null"))
+        .toBe(true);
+      await tab.keyboard.press("Escape");
+      expect(await tab.locator(".live-panel").isVisible()).toBe(false);
       const kept = begun.text.split("\n");
       expect(copy.split("\n").filter((line) => kept.includes(line)).length).toBeGreaterThanOrEqual(
         kept.length - 1,
