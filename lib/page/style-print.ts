@@ -16,7 +16,7 @@ figure,pre,.caution,.finding,.figures,tr,.issues li,section.next{break-inside:av
 main:has(~footer)>section.files:last-child{break-inside:avoid}
 footer{margin-top:.8rem;padding-top:.4rem;break-before:avoid-page;break-inside:avoid}
 .figure{font-size:1.2rem}
-.fold:not(:has(.finding)){break-inside:avoid}
+.fold:not(:has(.finding,table.long)){break-inside:avoid}
 .fold,.chart-data{margin-bottom:.8rem}
 .sources :is(ul,ol){columns:2;column-gap:2rem;max-width:none}
 .sources li{break-inside:avoid;font-size:.82rem;line-height:1.35;margin:.1rem 0}
