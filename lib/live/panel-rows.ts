@@ -14,7 +14,7 @@ import { copiedTable, filledBy, pastedBlock, type RowsNode } from "./paste.ts";
 const SHOWN = 40;
 
 export function rowsTable(bench: Bench, node: RowsNode, folds: Folds, redraw: () => void): HTMLElement {
-  const { path, columns, rows, names, label } = node;
+  const { path, columns, rows, names } = node;
   const key = pathKey(path);
   const shown = folds.rows.get(key) ?? SHOWN;
   const from = Math.max(0, rows.length - shown);
@@ -49,7 +49,7 @@ export function rowsTable(bench: Bench, node: RowsNode, folds: Folds, redraw: ()
         folds.rows.set(key, shown + SHOWN);
         redraw();
       }),
-    h("div", { class: "live-wide", role: "region", "aria-label": label, tabindex: 0 }, table),
+    h("div", { class: "live-wide", role: "region", "aria-label": pathWords(path), tabindex: 0 }, table),
     told,
     h(
       "p",
