@@ -64,7 +64,8 @@ function bySeries(p: number, even: readonly number[], sd: number): number {
   const z = lastZ;
   // Cornish and Fisher's first term for a symmetric sum.
   let x = whole * (z + ((fourth / variance ** 2) * (z ** 3 - 3 * z)) / 24);
-  let [below, above] = [0, half];
+  let below = 0;
+  let above = half;
   x = Math.min(Math.max(x, 0.01 * half), 0.999 * half);
   for (let step = 0; step < 30; step++) {
     const { distribution, density } = valuesAt(x, count, half);

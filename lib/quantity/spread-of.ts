@@ -83,7 +83,7 @@ class Linear implements SimpleSpread {
     this.value = mean;
     this.#terms = terms.every(({ scale }) => scale !== 0) ? terms : terms.filter(({ scale }) => scale !== 0);
     this.sources = this.#terms.map(({ source }) => source);
-    if (unit) Object.assign(this, { unit });
+    if (unit) this.unit = unit;
   }
 
   get content(): string | undefined {

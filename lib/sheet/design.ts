@@ -96,7 +96,9 @@ export function emptyDesign(): Design {
     }
     const value = values[0]!;
     for (let k = 0; k < n; k++) {
-      const [up, down, t] = [values[1 + 2 * k]! - value, values[2 + 2 * k]! - value, alone[k]!];
+      const up = values[1 + 2 * k]! - value;
+      const down = values[2 + 2 * k]! - value;
+      const t = alone[k]!;
       first[k] = (up - down) / (2 * t);
       square[k] = (up + down) / (2 * t * t);
     }
@@ -114,7 +116,9 @@ export function emptyDesign(): Design {
   }
 
   function restOf(values: Float64Array): number {
-    const [n, at, value] = [names.length, atCorners(), values[0]!];
+    const n = names.length;
+    const at = atCorners();
+    const value = values[0]!;
     let rest = 0;
     for (let j = 0; j < corners; j++) {
       let expected = value;

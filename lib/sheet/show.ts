@@ -2,6 +2,7 @@
 
 import { invariant } from "../issue.ts";
 import { dateOfDay } from "../numbers/days.ts";
+import type { Unit } from "../quantity/unit.ts";
 import type { Doubt } from "./doubt.ts";
 import type { InputNode } from "./inputs.ts";
 import type { SheetNode } from "./node.ts";
@@ -29,18 +30,35 @@ export function cellAt({ nodes, unread, doubt, textOf }: Shown, key: string, row
   if (node.kind === "condition") return { kind: "text", text: conditionText(node, row, value, doubt) };
   if (node.kind === "date") return { kind: "date", text: textAt(node, row, textOf) };
   if (node.kind === "text") return { kind: "text", text: textAt(node, row, textOf) };
-  let figure: SheetFigure | undefined;
-  const atLeast = node.per === "row" ? node.lacks?.[row] === 1 : node.lacks === true;
-  return {
-    kind: "figure",
-    value,
-    ...(node.unit ? { unit: node.unit } : {}),
-    ...(atLeast ? { atLeast } : {}),
-    get figure() {
-      figure ??= node.per === "row" ? doubt.cell(node, row) : doubt.one(node);
-      return figure;
-    },
-  };
+  return new FigureCell(node, row, value, doubt);
+}
+
+/** Of a class for speed alone: a sheet may show thousands of these. */
+class FigureCell implements Extract<Cell, { kind: "figure" }> {
+  readonly kind = "figure";
+  readonly value: number;
+  declare readonly unit?: Unit;
+  declare readonly atLeast?: true;
+  readonly #node: SheetNode;
+  readonly #row: number;
+  readonly #doubt: Doubt;
+  #figure: SheetFigure | undefined;
+
+  constructor(node: SheetNode, row: number, value: number, doubt: Doubt) {
+    this.value = value;
+    const atLeast = node.per === "row" ? node.lacks?.[row] === 1 : node.lacks === true;
+    if (node.unit) this.unit = node.unit;
+    if (atLeast) this.atLeast = atLeast;
+    this.#node = node;
+    this.#row = row;
+    this.#doubt = doubt;
+  }
+
+  get figure(): SheetFigure {
+    const node = this.#node;
+    this.#figure ??= node.per === "row" ? this.#doubt.cell(node, this.#row) : this.#doubt.one(node);
+    return this.#figure;
+  }
 }
 
 export function columnAt(

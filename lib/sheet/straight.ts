@@ -117,7 +117,10 @@ const v: number[] = [];
 export function bendOf({ first, square, pair }: Expansion, sources: readonly Source[]): Bend | undefined {
   const n = sources.length;
   for (let k = 0; k < n; k++) v[k] = scoreSd(sources[k]!.shape) ** 2;
-  let [variance, shift, along, size] = [0, 0, 0, 0];
+  let variance = 0;
+  let shift = 0;
+  let along = 0;
+  let size = 0;
   for (let k = 0; k < n; k++) {
     if (first[k] === 0 && square[k] === 0) continue;
     const w = first[k]! * v[k]!;
