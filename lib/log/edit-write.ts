@@ -63,9 +63,17 @@ function emptySpan(text: string, { node, keyPlace }: Found & { kind: "value" }) 
   let start = node.place.offset ?? 0;
   if (nameEnd !== undefined) start = Math.max(start, nameEnd + (colon?.[0].length ?? 0));
   const missing = nameEnd !== undefined && !colon ? ": " : "";
+  if (missing === "" && text[start] === "#") return beforeComment(text, start);
   if (missing === "" && text[start] === " ") start += 1;
   const before = missing !== "" || /[\s{[,]/.test(text[start - 1] ?? "\n") ? missing : " ";
   return { start, end: start, before };
+}
+
+/** In the blanks between colon or dash and the comment, so that a blank is left on either side. */
+function beforeComment(text: string, comment: number) {
+  const blanks = /[ \t]*$/.exec(text.slice(Math.max(0, comment - 200), comment))?.[0].length ?? 0;
+  const start = comment - blanks + (blanks > 1 ? 1 : 0);
+  return { start, end: start, before: blanks > 1 ? "" : " " };
 }
 
 function keyTries(reading: Reading, { entry, map, flow }: Found & { kind: "key" }, text: string): Tries {

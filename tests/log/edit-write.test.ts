@@ -128,6 +128,19 @@ test("emptied, and filled again", () => {
   ]);
 });
 
+test("filled before a comment: a blank stays on either side, and the comment stays one", () => {
+  const empty =
+    "a:   # said\nb: # said\nc: {d: # said\n  , e:\t# said\n  }\nlist:\n  -  # said\n  - # said\n";
+  expect(filled(empty)).toEqual([
+    empty.replace("a:   #", "a: 5  #"),
+    empty.replace("b: #", "b: 5 #"),
+    empty.replace("d: #", "d: 5 #"),
+    empty.replace("e:\t#", "e: 5\t#"),
+    empty.replace("-  #", "- 5 #"),
+    empty.replace("- # said\n", "- 5 # said\n"),
+  ]);
+});
+
 test("texts of several lines keep their form where it can hold the new one", () => {
   const text = "note: |  # said\n    one\n    two\n\nb: >\n  a\n  b\nc: 1\n";
   const literal = text.slice(6, text.indexOf("\nb:"));
