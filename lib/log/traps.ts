@@ -38,6 +38,7 @@ export function trapsIn(source: Source): Trap[] {
   const traps: Trap[] = [];
   /** Indent of the `retained:` that the line lies under. */
   let retainedIndent: number | undefined;
+  const nextIndent = nextIndents(source);
   for (let index = 0; index < source.lineStarts.length; index++) {
     if (traps.length >= trapLimit) break;
     const line = lineText(source, index);
@@ -53,7 +54,7 @@ export function trapsIn(source: Source): Trap[] {
       placeIn(source, (source.lineStarts[index] ?? 0) + line.lastIndexOf(part), part.length);
     const inRows =
       retainedIndent !== undefined &&
-      (!isComment || indent > retainedIndent || nextIndent(source, index) > retainedIndent);
+      (!isComment || indent > retainedIndent || nextIndent(index) > retainedIndent);
 
     const row = hashRowPattern.exec(line) ?? (inRows ? hashRowInListPattern.exec(line) : undefined);
     if (row?.[1] && row[2] && row[3]) {
@@ -74,11 +75,21 @@ function wordyRow(line: string): string | undefined {
   return isSieve && row?.trim();
 }
 
-/** Of the next line that is no comment. */
-function nextIndent(source: Source, index: number): number {
-  for (let next = index + 1; next < source.lineStarts.length; next++) {
-    const line = lineText(source, next);
-    if (!/^\s*(#|$)/.test(line)) return /^[\s-]*/.exec(line)?.[0].length ?? 0;
-  }
-  return -1;
+/**
+ * The indent of the next line that is no comment, asked for from the top down: what was found serves all comments above
+ * it, or a log that ends in thousands of them is gone through once for each.
+ */
+function nextIndents(source: Source): (index: number) => number {
+  let found = { at: -1, indent: -1 };
+  const after = (index: number): typeof found => {
+    for (let at = index + 1; at < source.lineStarts.length; at++) {
+      const line = lineText(source, at);
+      if (!/^\s*(#|$)/.test(line)) return { at, indent: /^[\s-]*/.exec(line)?.[0].length ?? 0 };
+    }
+    return { at: source.lineStarts.length, indent: -1 };
+  };
+  return (index) => {
+    if (found.at <= index) found = after(index);
+    return found.indent;
+  };
 }

@@ -66,3 +66,17 @@ test.each([
   expect(value?.sands[0]?.sievings[0]?.usable).toBe(false);
   expect(inFlow(flow).value?.sands[0]?.sievings[0]?.usable).toBe(true);
 });
+
+test("a log that ends in thousands of comments is read in proportion to their number", () => {
+  const ending = (comments: number) =>
+    `${soundLog.trimEnd()}\n${"# weighed in the yard, dry, calm\n".repeat(comments)}`;
+  const spent = (comments: number) => {
+    const from = process.cpuUsage();
+    expect(read(ending(comments)).issues).toEqual(read(soundLog).issues);
+    const { user, system } = process.cpuUsage(from);
+    return user + system;
+  };
+  spent(1000);
+  // 16 times the lines: about 16 times the work where it is in proportion, up to 256 where each looks ahead of itself.
+  expect(spent(32_000) / spent(2000)).toBeLessThan(60);
+});
