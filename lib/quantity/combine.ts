@@ -23,7 +23,8 @@ export type Values<Given extends Inputs> = Given extends readonly Input[]
  * by two inputs cancels or adds as it should (x − x is 0 ± 0).
  * fn: a plain function of numbers; it must be pure, and must not keep the record or list it is given.
  * inputs: spreads, figures of an earlier combine, or plain numbers, by name or in a list.
- * draws: 4,096 unless another power of two is asked for. Nothing is drawn until a property is read.
+ * draws: 4,096 unless another power of two is asked for. Nothing is drawn until a property is read; so the figure is
+ * no plain record, and { ...figure } copies neither its ends nor its shares: take figure.toJSON() for a copy.
  * as: as of lift, where the same figure is asked for again and again.
  * Method: propagation of distributions (JCGM 101:2008) with stratified scores.
  * Example: combine(({ wet, dry }) => (100 * (wet - dry)) / wet,

@@ -18,6 +18,13 @@ export interface Share {
   readonly percent: number;
 }
 
+/**
+ * What comes out of combine and figure: a spread with its mean, its sd and its 95 % interval. All but value and sources
+ * are worked out when they are first read: read them by name, or take them out, const { low, high } = figure. A copy by
+ * { ...figure } and a structuredClone have none of them; toJSON() gives a plain object, and so JSON.stringify and
+ * console.log show all.
+ * @example JSON.parse(JSON.stringify(combine(([a]) => 2 * a!, [spread("12 ± 1 g")]))).value // 24
+ */
 export interface Figure extends Spread {
   readonly mean: number;
   /** Standard deviation of the draws; NaN where a source has two or fewer degrees of freedom. */
@@ -31,6 +38,16 @@ export interface Figure extends Spread {
   readonly actTogether: boolean;
   /** Any quantile of the draws, p from 0 to 1. */
   quantile(p: number): number;
+  /** A plain copy of all the numbers: value, mean, sd, low, high, shares, actTogether. */
+  toJSON(): FigureNumbers;
+}
+
+export type FigureNumbers = Pick<Figure, "value" | "mean" | "sd" | "low" | "high" | "shares" | "actTogether">;
+
+/** A plain copy of what a figure says, worked out where it was not yet. */
+export function numbersOf(figure: FigureNumbers): FigureNumbers {
+  const { value, mean, sd, low, high, shares, actTogether } = figure;
+  return { value, mean, sd, low, high, shares, actTogether };
 }
 
 export interface FigureOptions {
@@ -114,10 +131,13 @@ class DrawnFigure implements Figure, Held {
     return this.#shared().actTogether;
   }
 
-  /** What JSON.stringify writes of it. */
-  toJSON(): object {
-    const { value, mean, sd, low, high, shares, actTogether } = this;
-    return { value, mean, sd, low, high, shares, actTogether };
+  toJSON(): FigureNumbers {
+    return numbersOf(this);
+  }
+
+  /** What console.log prints under Node, which would not see the getters: a sign that all may use, and no import. */
+  [Symbol.for("nodejs.util.inspect.custom")](): FigureNumbers {
+    return this.toJSON();
   }
 
   letGo(): void {

@@ -16,7 +16,7 @@ export interface SpreadSpec {
   readonly sd?: number;
   /** Half-width: the bound of the bounded shapes; the 95 % half-width for normal and t. */
   readonly halfWidth?: number;
-  /** Default: normal with sd, t with df, rectangular with halfWidth. */
+  /** The shape of the scatter. Default: normal with sd, t with df, rectangular with halfWidth. */
   readonly kind?: Shape["kind"];
   /** Degrees of freedom of t. */
   readonly df?: number;
@@ -38,7 +38,7 @@ export interface SimpleSpread extends Spread {
 /**
  * A number with its ±: mean + scale × score of one source.
  * A text is read as a quantity: the ± is "surely within" (rectangular) unless (sd) or (95 %) follows.
- * Negative or non-finite widths, both sd and halfWidth, an unreadable text: throws.
+ * Negative or non-finite widths, both sd and halfWidth, a kind that is no shape, an unreadable text: throws.
  * Example: combine(({ m }) => m / 2, { m: spread("12.4 ± 0.1 g") }).low → 6.1525
  */
 export function spread(from: string | SpreadSpec): SimpleSpread {
@@ -160,8 +160,21 @@ function spreadOfSpec(spec: SpreadSpec): SimpleSpread {
   return new Linear(mean, [{ scale, source }], unit);
 }
 
+const kinds: readonly Shape["kind"][] = [
+  "normal",
+  "t",
+  "rectangular",
+  "triangular",
+  "arcsine",
+  "curvilinear trapezoid",
+];
+
 function shapeOf({ kind, df, edge, sd }: SpreadSpec): Shape {
   const chosen = kind ?? (df !== undefined ? "t" : sd !== undefined ? "normal" : "rectangular");
+  invariant(
+    kinds.includes(chosen),
+    `the kind of a spread is its shape, one of ${kinds.join(", ")}, and not "${chosen}"; the kind of doubt goes into doubt`,
+  );
   if (chosen === "t") {
     invariant(df !== undefined && df > 0, "a t spread needs df, its degrees of freedom, above 0");
     return { kind: chosen, df };

@@ -2,7 +2,7 @@
 
 import { drawQuantiles, heavyTailed, summary } from "../quantity/draw-summary.ts";
 import { openDrawing } from "../quantity/drawing.ts";
-import { type Figure, figure, type Share } from "../quantity/figure.ts";
+import { type Figure, type FigureNumbers, figure, numbersOf, type Share } from "../quantity/figure.ts";
 import { keptOr } from "../quantity/kept-said.ts";
 import { tenDigits } from "../quantity/print-number.ts";
 import { drawsUsual, scoreSd } from "../quantity/scores.ts";
@@ -241,6 +241,15 @@ class DrawnFigure implements SheetFigure {
     return keptOr(this.way.content(), `quantile ${p} in a sheet`, () =>
       tenDigits(drawQuantiles(numbersAmong(this.way.draws()), [p])[0]!),
     );
+  }
+
+  toJSON(): FigureNumbers {
+    return numbersOf(this);
+  }
+
+  /** As for the figures of combine. */
+  [Symbol.for("nodejs.util.inspect.custom")](): FigureNumbers {
+    return this.toJSON();
   }
 
   private parts(): Pick<Figure, "shares" | "actTogether"> {

@@ -1,3 +1,4 @@
+import { inspect } from "node:util";
 import { expect, test } from "vitest";
 import { combine, lift } from "../../lib/quantity/combine.ts";
 import { spread } from "../../lib/quantity/spread-of.ts";
@@ -175,4 +176,17 @@ test("shares are those of drawing each source alone, through functions of functi
     expect(percent).toBeCloseTo(id === "b" ? 0 : alone, 6);
   }
   expect(whole.shares.map(({ id }) => id)).toEqual(["c", "a", "b"]);
+});
+
+test("a figure can be printed and copied: by its numbers, for its ends are worked out when they are read", () => {
+  const moisture = combine(({ a }) => 2 * a, { a: spread("12.4 ± 0.1 g") });
+  expect(JSON.parse(JSON.stringify(moisture))).toEqual(moisture.toJSON());
+  expect(structuredClone(moisture.toJSON()).low).toBe(moisture.low);
+  expect(inspect(moisture)).toMatch(/low: 24\.6.*high: 24\.9/s);
+  expect({ ...moisture }.low).toBeUndefined();
+});
+
+test("a kind that is no shape of scatter is refused by name", () => {
+  const wrong = { mean: 3, sd: 0.1, kind: "model" as "normal" };
+  expect(() => spread(wrong)).toThrow(/one of normal, t, rectangular.*not "model"/);
 });
