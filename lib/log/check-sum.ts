@@ -44,9 +44,12 @@ export function checkStartSum(
   const allowed = (excess > 0 ? aboveShare : lossShare) * start.value;
   const { hint, place } = swapHint(start, retained, allowed);
   const [held, went] = [grams(total), grams(start.value)];
-  if (excess > 0) report(sumAboveStart(held, went, hint), place ?? start.place);
+  if (excess > 0) report(sumAboveStart(held, went, hint, likePercent(total)), place ?? start.place);
   else if (hint !== "") report(digitsSwapped(held, went, hint), place ?? start.place);
 }
+
+/** Grams that come to a hundred, and not to what went on, are most likely percent without their sign. */
+const likePercent = (totalG: number): boolean => totalG >= 99 && totalG <= 100.5;
 
 /** 99 to 100.5 % is rounding; clay that was washed out leaves less. */
 export function checkPercentSum(

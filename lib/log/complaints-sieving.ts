@@ -62,9 +62,11 @@ export const noStart = issueMessage("log/no-start", "warning", () => ({
 export const sumAboveStart = issueMessage(
   "log/sum-above-start",
   "error",
-  (sum: string, start: string, hint: string) => ({
+  (sum: string, start: string, hint: string, percent: boolean) => ({
     message: `The sieves and the pan hold ${sum} together, more than the ${start} that went on.${hint === "" ? "" : ` ${hint}`}`,
-    remedy: "Look for swapped digits, a sieve weighed with its dish, or a start mass of another portion.",
+    remedy: percent
+      ? "If these are percent of what went on, write % after each, such as No. 40: 6.4 %. Else look for swapped digits, a sieve weighed with its dish, or a start mass of another portion."
+      : "Look for swapped digits, a sieve weighed with its dish, or a start mass of another portion.",
   }),
 );
 

@@ -34,10 +34,16 @@ export const curlyQuotes = issueMessage("log/curly-quotes", "warning", (lines: s
   remedy: "Curly quotes: use straight ones, and switch off smart quotes in the editor.",
 }));
 
-export const colonInText = issueMessage("log/colon-in-text", "error", (key: string, text: string) => ({
-  message: `After "${key}:" a second colon with a space stands in the text.`,
-  remedy: `Put the text in quotes: ${key}: "${text}"`,
-}));
+export const colonInText = issueMessage(
+  "log/colon-in-text",
+  "error",
+  (key: string, text: string, figure: boolean) => ({
+    message: `After "${key}:" a second colon with a space stands ${figure ? "on the same line" : "in the text"}.`,
+    remedy: figure
+      ? `Two entries? Give each a line of its own, in line with each other. One text? Put it in quotes: ${key}: "${text}"`
+      : `Put the text in quotes: ${key}: "${text}"`,
+  }),
+);
 
 export const noSpaceAfterColon = issueMessage(
   "log/no-space-after-colon",

@@ -66,14 +66,19 @@ export function declared<T extends { readonly name: string }>(
       section.entries.some((entry) => plainName(entry.key) === plainName(text.text)));
   if (!found && !named) {
     const name = text.text.trim();
-    const near =
-      nearest(
-        name,
-        known.map((item) => item.name),
-      ) ?? "";
+    const names = known.map((item) => item.name);
+    const near = nearest(name, names) ?? longerName(name, names) ?? "";
     report(undeclared(kind, name, near, `${kind}s`, declaration(kind, name)), text.place);
   }
   return found;
+}
+
+/** The one name of which only some words were written, or that has fewer: "tube" for "home tube". */
+function longerName(name: string, names: readonly string[]): string | undefined {
+  const words = (of: string) => plainName(of).split(" ");
+  const holds = (whole: string, part: string) => words(part).every((word) => words(whole).includes(word));
+  const fits = names.filter((one) => holds(one, name) || holds(name, one));
+  return fits.length === 1 ? fits[0] : undefined;
 }
 
 /** The lines to write; where a figure stands in the place of a name, with a name for it. */

@@ -39,6 +39,7 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
   const sign = source.text[offset] ?? "";
   const start = (source.lineStarts[index] ?? 0) + indentOf(line);
   const valueStart = (source.lineStarts[index] ?? 0) + line.length - value.length;
+  const dashed = /:\s+-\s*(?:[,}]|$)/.exec(line);
   const here = (complaint: Issue): WordedFault => ({ complaint, offset });
   const onLine = (complaint: Issue): WordedFault => ({ complaint, offset: start });
 
@@ -54,8 +55,10 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "BLOCK_AS_IMPLICIT_KEY": {
       if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
       const twice = /^\s*(?:- +)*([^:]+):\s+(\S.*:(?:\s.*|$))/.exec(line);
-      if (twice?.[1] && twice[2])
-        return here(colonInText(twice[1], shortened(twice[2].replaceAll('"', "'"))));
+      if (twice?.[1] && twice[2]) {
+        const text = twice[2].replace(/\s+#.*$/, "").replaceAll('"', "'");
+        return here(colonInText(twice[1], shortened(text), /^\d/.test(text)));
+      }
       return nextLineIndented(source, index) ?? onLine(badIndent(trimmed));
     }
     case "MULTILINE_IMPLICIT_KEY": {
@@ -83,6 +86,10 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     default:
       if (/[*&!]/.test(value[0] ?? "")) {
         return { complaint: signAtStart(value[0] ?? "", shortened(value)), offset: valueStart };
+      }
+      if (dashed) {
+        const dashAt = dashed.index + dashed[0].indexOf("-");
+        return { complaint: noFigure("-"), offset: (source.lineStarts[index] ?? 0) + dashAt };
       }
       return onLine(/^["'][^:]*$/.test(trimmed) ? colonless(trimmed) : unreadable(trimmed));
   }

@@ -112,7 +112,7 @@ export const trialHazard: Hazard = {
   points: [
     muller,
     "Weigh bentonite and dry sand with a mask that seals: both make dust that harms the lungs.",
-    "Ramming, loading and drying have hazards of their own: read the card of each test. What dried sand is not used for food again.",
+    "Ramming, loading and drying have hazards of their own: read the card of each test. What has dried sand is not used for food again.",
     "The wettest batch goes back with dry sand and clay, mulled again, before it comes near a mould.",
   ],
 };

@@ -18,7 +18,7 @@ export const quantityIssue = {
   })),
   notANumber: issueMessage("quantity/not-a-number", "error", (text: string) => ({
     message: `${shown(text)} does not begin with a number.`,
-    remedy: "Write the number first, such as 12.4 g.",
+    remedy: "Write the number first, then its unit, such as 12.4 g or 7 days.",
   })),
   notFinite: issueMessage("quantity/not-finite", "error", (text: string) => ({
     message: `${shown(text)} is not a number that can be worked with.`,

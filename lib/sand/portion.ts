@@ -7,6 +7,8 @@ import { portionBelowScale, portionTooLarge, portionTooSmall } from "./weighing-
 
 /** The trade's portions on a 200 mm frame, g: 50 (AFS), 100 (CEMP-081; SFSA 12-61). */
 const STANDARD = { frameMm: 200, lowG: 50, highG: 100 };
+/** So near to an end is as good as there, for 8 in is 203 mm and nobody pours to the gram: our own. */
+const NEAR = 0.05;
 /** Steps of the scale that each main sieve should hold: our own, 5 % of the reading for one step. */
 const STEPS = 20;
 /** What a main sieve holds at least, % of the sand, as for the screen count. */
@@ -23,7 +25,7 @@ export interface PortionAdvice {
 }
 
 /**
- * Whether a portion suits the sieves: 50 to 100 g on a 200 mm frame, scaled by area, (frame / 200)².
+ * Whether a portion suits the sieves: 50 to 100 g on a 200 mm frame, scaled by area, (frame / 200)², and 5 % beyond.
  * With stepG also whether it suits the scale (smallestPortionG with a main sieve of 10 %). Where the scale asks for
  * more than the frame takes, sieve several portions and add them up; the verdict then stays that of the frame.
  *
@@ -44,7 +46,7 @@ export function portionAdvice(portion: {
   const highG = STANDARD.highG * scale;
   const scaleLowG = stepG === undefined ? undefined : smallestPortionG({ mainPercent: MAIN_PERCENT, stepG });
   const verdict =
-    portionG < lowG * (1 - 1e-9) ? "too little" : portionG > highG * (1 + 1e-9) ? "too much" : "good";
+    portionG < lowG * (1 - NEAR) ? "too little" : portionG > highG * (1 + NEAR) ? "too much" : "good";
   const issues: Issue[] = [];
   if (verdict === "too little") issues.push(portionTooSmall(grams(portionG), grams(lowG)));
   if (verdict === "too much") issues.push(portionTooLarge(grams(portionG), grams(highG)));

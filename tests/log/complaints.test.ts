@@ -180,6 +180,25 @@ const cases: readonly Case[] = [
     about: dune,
   },
   {
+    code: "colon-in-text",
+    text: swap("    state: new", "    since: 2026-05-02 state: new # from the yard"),
+    at: "12:12",
+    message: /second colon with a space stands on the same line/,
+    remedy: /Two entries\? Give each a line of its own.*since: "2026-05-02 state: new"$/,
+    about: dune,
+  },
+  {
+    code: "no-figure",
+    text: swap(
+      "        retained:",
+      "        retained: { No. 40: 3.20, No. 50: 12.60, No. 70: 20.10, No. 100: 12.00, pan: - }\n        x:",
+    ),
+    at: "20:86",
+    message: /says that there is no figure/,
+    remedy: /Leave the line out/,
+    about: dune,
+  },
+  {
     code: "no-space-after-colon",
     text: swap("No. 40: 3.20", "No. 40:3.20"),
     at: "21:11",
@@ -479,6 +498,14 @@ const cases: readonly Case[] = [
   },
   {
     code: "undeclared",
+    text: swap("        scale: small scale", "        scale: scale"),
+    at: "16:16",
+    message: /"scale" is not declared/,
+    remedy: /Did you mean "small scale"/,
+    about: dune,
+  },
+  {
+    code: "undeclared",
     text: swap("sieve set: home stack", "sieve set: shop stack of a friend"),
     at: "17:20",
     message: /sieve set/,
@@ -647,6 +674,14 @@ const cases: readonly Case[] = [
     at: "22:19",
     message: /21\.60 may be 12\.60/,
     remedy: /swapped digits/,
+    about: dune,
+  },
+  {
+    code: "sum-above-start",
+    text: rows("No. 40: 6.4", "No. 50: 25.2", "No. 70: 40.2", "No. 100: 24.0", "pan: 3.8"),
+    at: "19:16",
+    message: /99\.6 g together, more than the 50 g/,
+    remedy: /percent of what went on, write % after each/,
     about: dune,
   },
   {

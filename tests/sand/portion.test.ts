@@ -13,6 +13,13 @@ test("too little, good, too much", () => {
   expect(of(130).issues).toMatchObject([{ code: "sand/portion-large" }]);
 });
 
+test("an 8 in frame and a portion poured to the ounce are near enough", () => {
+  expect(portionAdvice({ frameMm: 203.2, portionG: 50 }).verdict).toBe("good");
+  expect(portionAdvice({ frameMm: 200, portionG: 49.9 }).verdict).toBe("good");
+  expect(portionAdvice({ frameMm: 200, portionG: 47 }).verdict).toBe("too little");
+  expect(portionAdvice({ frameMm: 200, portionG: 106 }).verdict).toBe("too much");
+});
+
 test("a kitchen scale on a small frame: the frame takes less than the scale wants", () => {
   const advice = portionAdvice({ frameMm: 100, portionG: 15, stepG: 0.1 });
   expect(advice.verdict).toBe("good");

@@ -4,7 +4,7 @@ import type { Examples } from "../example.ts";
 
 export const logYaml: Examples = {
   "log/all-on-one": { label: "No. 100" },
-  "log/colon-in-text": { key: "note", text: "riddled twice: no lumps" },
+  "log/colon-in-text": { key: "note", text: "riddled twice: no lumps", figure: false },
   "log/curly-quotes": { lines: "line 21" },
   "log/digits-swapped": { sum: "31.95 g", start: "50 g", hint: "02.10 may be 20.10." },
   "log/empty-mass": { label: "No. 100" },
@@ -43,7 +43,7 @@ export const logYaml: Examples = {
   "log/sheet-unknown-column": { name: "wte", near: "wet", known: "bag, tested, wet, dry, moisture" },
   "log/sheet-worked-out": { column: "moisture", count: "1 cell" },
   "log/sign-at-start": { sign: "*", text: "[ *m, { y: 1 } ]" },
-  "log/sum-above-start": { sum: "58.95 g", start: "50 g", hint: "0.0216 may be 0.0126." },
+  "log/sum-above-start": { sum: "58.95 g", start: "50 g", hint: "0.0216 may be 0.0126.", percent: false },
   "log/tab-among-spaces": { lines: "line 19" },
   "log/tabs": { lines: "lines 7, 9, 11 to 38, 40 and 42 to 46" },
   "log/too-many-repeats": { limit: "100" },
