@@ -6,8 +6,9 @@ import type { LiveStart } from "../page/live-setup.ts";
 import { fromBase91 } from "./base91.ts";
 import { startCharts } from "./chart-start.ts";
 import { draftHead } from "./drafts.ts";
+import { heldPresses } from "./held-presses.ts";
 import { offerLeavingFirst } from "./leave-first.ts";
-import type { Intent, MullbookLive } from "./start.ts";
+import type { MullbookLive } from "./start.ts";
 
 /** What can be changed, and what asks for the log. */
 const WAKES = "[data-at],[data-start],[data-leave]";
@@ -15,22 +16,35 @@ const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "
 
 let woken = false;
 
-for (const kind of ["pointerdown", "focusin", "keydown"] as const) {
+const wakerOf = ({ target }: Event): HTMLElement | undefined => {
+  const element = target instanceof Element ? target.closest(WAKES) : null;
+  return element instanceof HTMLElement ? element : undefined;
+};
+for (const kind of ["pointerdown", "focusin"] as const) {
   document.addEventListener(kind, (event) => {
-    const target = event.target instanceof Element ? event.target.closest(WAKES) : null;
-    if (target instanceof HTMLElement) wake({ kind, target, ...keyOf(event) });
+    if (wakerOf(event)) wake();
   });
 }
 document.addEventListener("click", (event) => {
-  const target = event.target instanceof Element ? event.target.closest(WAKES) : null;
-  if (target instanceof HTMLElement) wake({ kind: "click", target });
+  const target = wakerOf(event);
+  if (!target) return;
+  // What was clicked last is what is done.
+  meant = target;
+  presses.release();
+  wake();
+});
+document.addEventListener("keydown", (event) => {
+  const target = wakerOf(event);
+  if (!target) return;
+  wake();
+  if ("mullbookSession" in globalThis || target.dataset.at === undefined || event.isComposing) return;
+  if (presses.hold(event)) event.preventDefault();
 });
 
-/** What was meant last while the rest was unpacked is what is done. */
-let meant: Intent | undefined;
+let meant: HTMLElement | undefined;
+const presses = heldPresses();
 
-function wake(intent?: Intent): void {
-  if (intent?.kind === "click" || intent?.kind === "keydown") meant = intent;
+function wake(): void {
   if (woken) return;
   woken = true;
   document.documentElement.dataset.waking = "";
@@ -40,6 +54,7 @@ function wake(intent?: Intent): void {
     },
     (error: unknown) => {
       woken = false;
+      presses.release();
       delete document.documentElement.dataset.waking;
       const box = document.querySelector("#live p");
       if (box)
@@ -81,7 +96,7 @@ async function start(): Promise<void> {
   run(notebook);
   const live = (globalThis as unknown as { readonly mullbookLive?: MullbookLive }).mullbookLive;
   if (!live) throw new Error("its scripts did not run.");
-  live.start([runtime, notebook], () => meant);
+  live.start([runtime, notebook], () => ({ clicked: meant, presses: presses.release() }));
 }
 
 /** Known to the page's policy by its hash. */
@@ -97,8 +112,4 @@ async function unpacked(id: string): Promise<string> {
   const packed = document.getElementById(id)?.textContent ?? "";
   const bytes = fromBase91(packed.trim());
   return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
-}
-
-function keyOf(event: Event): { readonly key?: string } {
-  return event instanceof KeyboardEvent ? { key: event.key } : {};
 }

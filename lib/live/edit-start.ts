@@ -8,6 +8,7 @@ import { h } from "./edit-dom.ts";
 import { pageMarks } from "./edit-marks.ts";
 import { notices } from "./edit-notice.ts";
 import { whatIfRibbon } from "./edit-ribbon.ts";
+import { type Meant, pressAgain } from "./held-presses.ts";
 import { keepCopy } from "./keep-copy.ts";
 import { followDrafts } from "./keep-drafts.ts";
 import { keepOnServer } from "./keep-server.ts";
@@ -21,8 +22,8 @@ export interface EditingParts {
   readonly session: Session;
   readonly setup: LiveSetup;
   readonly main: HTMLElement;
-  /** What was clicked or typed when the live part began: at a figure, or at the button that opens the log. */
-  readonly meant?: { readonly target: HTMLElement; readonly key?: string };
+  /** What was clicked and typed before the live part could do it. */
+  readonly meant: Meant;
   /** Names of the events at the document that tell of new parts of the page, and that all of it is right. */
   readonly redrawn: string;
   readonly settled: string;
@@ -107,12 +108,10 @@ export function startEditing({ session, setup, main, meant, redrawn, settled }: 
   tellWorking(session, bar, settled);
   refresh();
   followDrafts(session, told, () => (setup.keep.kind === "server" ? session.base : setup.texts));
-  const cell = meant?.target.closest("[data-at]");
-  if (meant?.target.closest("[data-start]")) panel.open();
-  else if (meant?.target.closest("[data-leave]")) {
-    if (meant.key === undefined) leaving.press(meant.target);
-  } else if (cell && meant?.key === undefined) openCell(cell);
-  else if (cell && meant?.key !== "Tab" && meant?.key !== "Shift") {
-    openCell(cell, [...(meant?.key ?? "")].length === 1 && meant?.key !== " " ? meant?.key : undefined);
-  }
+  const { clicked, presses } = meant;
+  const cell = clicked?.closest("[data-at]");
+  if (clicked?.closest("[data-start]")) panel.open();
+  else if (clicked?.closest("[data-leave]")) leaving.press(clicked);
+  else if (cell) openCell(cell);
+  pressAgain(presses);
 }

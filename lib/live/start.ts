@@ -5,29 +5,23 @@ import type { LiveSetup } from "../page/live-setup.ts";
 import type { Notebook } from "../page/notebook.ts";
 import { startEditing } from "./edit-start.ts";
 import { startEngine } from "./engine.ts";
+import type { Meant } from "./held-presses.ts";
 import { REDRAWN, redrawOf, SETTLED } from "./redraw.ts";
 import { startSession } from "./session.ts";
 import type { Wanted } from "./work-out.ts";
-
-/** What somebody did with which element. */
-export interface Intent {
-  readonly kind: "pointerdown" | "focusin" | "keydown" | "click";
-  readonly target: HTMLElement;
-  readonly key?: string;
-}
 
 /** Under this name the scripts of a page find each other. */
 export interface MullbookLive {
   /**
    * @param scripts  Texts of library and notebook, for the thread that works the page out.
-   * @param meant    What was clicked or typed while they were unpacked.
+   * @param meant    What was clicked and typed while they were unpacked.
    */
-  start(scripts: readonly string[], meant: () => Intent | undefined): void;
+  start(scripts: readonly string[], meant: () => Meant): void;
   /** In a worker: begins to listen. */
   serve(): void;
 }
 
-export function start(scripts: readonly string[], meant: () => Intent | undefined): void {
+export function start(scripts: readonly string[], meant: () => Meant): void {
   const setup = JSON.parse(document.getElementById("live-setup")?.textContent ?? "") as LiveSetup;
   const notebook = bundledNotebook();
   const session = startSession({ texts: setup.texts, notebook, editLog });
@@ -37,9 +31,8 @@ export function start(scripts: readonly string[], meant: () => Intent | undefine
   Object.assign(globalThis, { mullbookSession: session });
   const opened = session.worked;
   const main = document.querySelector("main");
-  const begun = meant();
   const events = { redrawn: REDRAWN, settled: SETTLED };
-  if (main) startEditing({ session, setup, main, ...events, ...(begun ? { meant: begun } : {}) });
+  if (main) startEditing({ session, setup, main, ...events, meant: meant() });
   // Unless a draft was taken up meanwhile: that is worked out already.
   if (session.worked === opened) warm();
 }
