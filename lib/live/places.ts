@@ -23,15 +23,20 @@ export function marksTurned(markup: string, turn: (place: Place) => Place): stri
   });
 }
 
-/** Marks of the page carried over a change of the log; one whose place is gone is no more to be edited. */
-export function carryMarks(page: ParentNode, splices: readonly Splice[]): void {
-  if (splices.length === 0) return;
-  for (const element of page.querySelectorAll<HTMLElement>("[data-at]")) {
-    const place = placeOfMark(element.dataset.at ?? "");
+/**
+ * Marks of the page carried over a change of the log; one whose place is gone is no more to be edited. Returns the
+ * elements whose mark is another one now.
+ */
+export function carryMarks(page: ParentNode, splices: readonly Splice[]): readonly Element[] {
+  if (splices.length === 0) return [];
+  return [...page.querySelectorAll<HTMLElement>("[data-at]")].filter((element) => {
+    const before = element.dataset.at;
+    const place = placeOfMark(before ?? "");
     const now = place && carried(place, splices);
-    if (now) {
-      const mark = markOf(now);
-      if (mark !== element.dataset.at) element.dataset.at = mark;
-    } else element.removeAttribute("data-at");
-  }
+    const mark = now && markOf(now);
+    if (mark === before) return false;
+    if (mark === undefined) element.removeAttribute("data-at");
+    else element.dataset.at = mark;
+    return true;
+  });
 }

@@ -32,6 +32,8 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
   let pageId = 0;
   let asked: readonly LogText[] = session.worked;
   let shown = new Map<string, string>();
+  /** Asked a second time for the same texts. */
+  let again = false;
   const busy = (on: boolean): void => {
     for (const part of document.querySelectorAll("body > header, main")) {
       if (on) part.setAttribute("aria-busy", "true");
@@ -105,6 +107,12 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
         document.dispatchEvent(new CustomEvent(SETTLED, { detail: told.ms }));
         return;
       case "drawn":
+        // A page that was given up for this one may have told of its drawings when this one was asked for already.
+        if (!again && document.querySelector("main [data-waiting]")) {
+          again = true;
+          ask();
+          return;
+        }
         document.dispatchEvent(new CustomEvent(DRAWN));
         return;
       case "none":
@@ -117,10 +125,14 @@ export function redrawOf(session: Session, want: (wanted: Wanted) => void): Redr
   }
 
   session.subscribe((splices) => {
-    carryMarks(document, splices);
+    // Their markup is no longer what was put in: the way back, before a page was told, may find another place.
+    const turned = carryMarks(document, splices);
+    for (const part of new Set(turned.map((element) => element.closest("main > section, header, footer"))))
+      shown.delete(part?.matches("section") ? part.id : `:${part?.localName}`);
     // A save changes nothing that is shown.
     if (session.worked === asked) return;
     busy(true);
+    again = false;
     ask();
   });
   return { hear, warm: ask };
