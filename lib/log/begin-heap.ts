@@ -27,6 +27,7 @@ heap: { mass: 56 kg ± 2 kg, clay kind: sodium bentonite, shape: heap, cover: sh
 wanted: { moisture: 3.4 %, live clay: 7 % of dry mix }   # moisture is of damp mass; clay says of what
 
 # What happens, in order of its days: a line a thing.
+# section: the wall that holds most of the casting. scrap share: what was neither ingot nor your own returns.
 events:
   - { date: 2026-05-02, tested: { green compression: 70 kPa, compactability: 45 %, moisture: 3.4 % } }
   - { date: 2026-05-02, pour: { metal: 2.4 kg, at: 720 °C, section: 8 mm, scrap share: 40 % } }
@@ -41,6 +42,7 @@ events:
 measured:
   - { date: 2026-05-16, moisture: 2.7 % ± 0.2 %, live clay: 6.4 % of dry mix ± 0.5 % }
 
+# hours: how long the heap stands. start: its moisture in the evening, want: what it shall have in the morning.
 weather: { air: 18 °C, humidity: 60 %, wind: 2 m/s, wind at: 10 m, hours: 16, start: 3.4 %, want: 3.3 % }
 planned: { pours: 20, metal: 2.5 kg, section: 8 mm, every: 7 days }
 `,

@@ -54,7 +54,7 @@ aims:                         # what you want of the sand; leave out what you do
 
 trial: { axis: moisture }     # what you vary
 
-heap: { mass: 60 kg ± 3 kg }  # to be tempered afterwards; leave out if there is none yet
+heap: { mass: 60 kg ± 3 kg }  # to be tempered afterwards, taken to be as damp as the last batch; leave out if there is none yet
 
 ${first}${[
   { name: "W1", order: 3, clay, water: "84 g", damp: 150, dry: 146.1, rammed: 79.2, load: 14.6, squeeze: 2 },

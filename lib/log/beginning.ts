@@ -40,7 +40,7 @@ export function headLines({ does, cards, notebook, hazard }: Beginning, file: st
     "How to write:",
     "  name: value            a space after the colon; two spaces in front of what belongs to the line above",
     "  12.4 or 12.4 g         a decimal point, never a comma; oz, lb, kg are understood as well",
-    "  12.4 ± 0.1 g           surely within 0.1 g",
+    "  12.4 ± 0.1 g           surely within 0.1 g; where the keyboard has no ±, 12.4 +/- 0.1 g",
     '  "text: with a colon"   text with a colon or a # goes in quotes',
     "  2026-03-02             a day: year-month-day",
   ]
