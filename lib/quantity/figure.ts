@@ -21,7 +21,7 @@ export interface Share {
 /**
  * What comes out of combine and figure: a spread with its mean, its sd and its 95 % interval. All but value and sources
  * are worked out when they are first read: read them by name, or take them out, const { low, high } = figure. A copy by
- * { ...figure } and a structuredClone have none of them; toJSON() gives a plain object, and so JSON.stringify and
+ * { ...figure } has none of them, and structuredClone throws; toJSON() gives a plain object, and so JSON.stringify and
  * console.log show all.
  * @example JSON.parse(JSON.stringify(combine(([a]) => 2 * a!, [spread("12 ± 1 g")]))).value // 24
  */
