@@ -9,7 +9,7 @@ export function htmlAttachments(attachments: readonly Attachment[]): string {
   return htmlList(
     attachedFiles(attachments).map(({ name, bytes, says }) => {
       const shown = escapeHtml(name);
-      return `<a download="${shown}" href="data:text/plain;charset=utf-8;base64,${base64(bytes)}">${shown}</a>: ${flowHtml(says)}`;
+      return `<a download="${shown}" href="data:text/plain;charset=utf-8,${inAddress(bytes)}">${shown}</a>: ${flowHtml(says)}`;
     }),
   );
 }
@@ -21,12 +21,19 @@ export function htmlTitleBlock(lines: readonly TitleLine[]): string {
   return `<dl class="title-block">\n${each.join("\n")}\n</dl>`;
 }
 
-/** In pieces, for a call takes no more than some ten thousand arguments. */
-function base64(bytes: Uint8Array): string {
-  const piece = 0x2000;
-  let binary = "";
-  for (let at = 0; at < bytes.length; at += piece) {
-    binary += String.fromCharCode(...bytes.subarray(at, at + piece));
-  }
-  return btoa(binary);
+/**
+ * The bytes in an address (RFC 2397): letters and most signs stand for themselves, so a log takes a fifth less than in
+ * base64. Spaces at its end, line ends and whatever else an address would change are written by their number.
+ */
+function inAddress(bytes: Uint8Array): string {
+  let text = "";
+  for (const byte of bytes) text += PLAIN[byte]!;
+  return text.replace(/ +$/, (spaces) => "%20".repeat(spaces.length));
 }
+
+const PLAIN = Array.from({ length: 256 }, (_, byte) => {
+  const sign = String.fromCharCode(byte);
+  return /[A-Za-z0-9 _.,:;()[\]{}=+*!/?~^|@$-]/.test(sign)
+    ? sign
+    : `%${byte.toString(16).toUpperCase().padStart(2, "0")}`;
+});

@@ -64,13 +64,15 @@ function htmlTableBlock(whole: LaidTable, { live, words }: Setting): string {
   const label = words.table(String(block.number));
   const more =
     rest &&
-    htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}`, live, words });
+    withoutIdleEnds(
+      htmlTables({ columns: block.columns, rows: rest.rows, label: `${label}, ${rest.says}`, live, words }),
+    );
   const formulas = workedOut(block).map((one) => {
     const source = one.source === undefined ? "" : ` <small>(${flowHtml(one.source)})</small>`;
     return `${flowHtml(workedOutName(one))} = <code>${escapeHtml(one.formula)}</code>${source}`;
   });
   return [
-    htmlTables({ ...head, label, live, words }),
+    withoutIdleEnds(htmlTables({ ...head, label, live, words })),
     rest ? fold(rest.title, more!) : "",
     formulas.length > 0 ? fold(words.workedOut(), htmlList(formulas), true) : "",
   ]

@@ -23,13 +23,14 @@ export function htmlTable(parts: TableParts): string {
 }
 
 /**
- * A table without the end tags of cells and rows that HTML lets out (HTML standard, 13.1.2.4): a third of a long one.
- * What stands in cells is escaped, so none of it looks like a tag.
+ * A table without the end tags of cells and rows and without the quotes that HTML lets out (HTML standard, 13.1.2.4 and
+ * 13.1.2.3): a third of a long one. What stands in cells is escaped, so none of it looks like a tag.
  */
 export function withoutIdleEnds(table: string): string {
   return table
     .replace(/<\/t[dh]>(?=<t[dh][ >]|<\/tr>)/g, "")
-    .replace(/<\/tr>\n?(?=<tr>|<\/t(?:head|body|foot)>)/g, "");
+    .replace(/<\/tr>\n?(?=<tr>|<\/t(?:head|body|foot)>)/g, "")
+    .replace(/(<t[hd]|<span) (scope|class)="(\w+)"(?=[ >])/g, "$1 $2=$3");
 }
 
 /** The table; one too wide for a sheet as several, each with the names of its rows. */
@@ -111,10 +112,12 @@ function changeable({ text, at }: TableCell, inside: string): string {
   return `<span class="at" role="button" tabindex="0" data-at="${escapeHtml(place)}">${inside}</span>`;
 }
 
+/** In a column of short texts, as in one of numbers, the style sheet keeps every cell on one line. */
 function words({ text, fault }: TableCell, shortColumn: boolean): string {
+  if (shortColumn) return escapeHtml(text) + faultHtml(fault);
   const short = text.length <= SHORT_TEXT && text.includes(" ");
   if (fault !== undefined || !short) return flowHtml(text) + faultHtml(fault);
-  return shortColumn ? escapeHtml(text) : `<span class="u">${escapeHtml(text)}</span>`;
+  return `<span class="u">${escapeHtml(text)}</span>`;
 }
 
 interface PartWidths {
@@ -136,7 +139,7 @@ function partWidths(texts: readonly string[]): PartWidths | undefined {
 function content(cell: TableCell, widths?: PartWidths): string {
   const fault = faultHtml(cell.fault);
   const cut = widths && cell.text !== "" ? cutAtDecimalMark(cell.text) : undefined;
-  if (!cut || !widths) return flowHtml(cell.text) + fault;
+  if (!cut || !widths) return escapeHtml(cell.text) + fault;
   return escapeHtml(cut.whole) + part(cut.fraction, widths.fraction) + part(cut.rest, widths.rest) + fault;
 }
 

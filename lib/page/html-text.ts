@@ -47,5 +47,6 @@ export function htmlText(text: Text): string {
 }
 
 export function htmlList(items: readonly string[], attributes = "", tag: "ul" | "ol" = "ul"): string {
-  return `<${tag}${attributes}>\n${items.map((item) => `<li>${item}</li>`).join("\n")}\n</${tag}>`;
+  // An item ends where the next begins, or its list (HTML standard, 13.1.2.4).
+  return `<${tag}${attributes}>${items.map((item) => `\n<li>${item}`).join("")}\n</${tag}>`;
 }

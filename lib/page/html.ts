@@ -28,13 +28,26 @@ export async function writeHtml(page: Page, options: HtmlOptions = {}): Promise<
   const laid = layOut(page);
   const words = pageWords(options.words);
   const parts = htmlParts(laid, await drawCharts(laid, options.draw, "both"), false, words);
+  const body = `${htmlBody(parts)}\n${HATCH}`;
   return htmlDocument({
     lang: options.lang ?? "en",
     title: laid.title,
     description: plainText(laid.question),
-    style: pageStyle(words),
-    body: `${htmlBody(parts)}\n${HATCH}`,
+    style: styleOf(body, pageStyle(words)),
+    body,
   });
+}
+
+/** Columns and widths of parts that no table of this page has are left out: nothing comes to it later. */
+function styleOf(body: string, style: string): string {
+  const used = new Set<string>();
+  for (const [, names] of body.matchAll(/<(?:table|span) class="?([^">]*)/g))
+    for (const name of names!.split(" ")) used.add(name);
+  return style
+    .replace(/\.(w\d+)\{min-width:\d+ch\}/g, (rule, name: string) => (used.has(name) ? rule : ""))
+    .replace(/\.([nt]\d+) tr>:nth-child\(\d+\),?/g, (one, name: string) => (used.has(name) ? one : ""))
+    .replaceAll(",{", "{")
+    .replace(/^\{[^}]*\}\n/gm, "");
 }
 
 export interface HtmlDocument {

@@ -10,7 +10,7 @@ const SERIF = `Charter,"Bitstream Charter","Iowan Old Style","Palatino Linotype"
 const SANS = `system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans","Helvetica Neue",Arial,sans-serif`;
 
 /** The pattern that bands are filled with in print. Not display: none, which would take the pattern away too. */
-export const HATCH = `<svg class="hatch" width="0" height="0" aria-hidden="true" focusable="false"><defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0V5" stroke="#8a8a8a" stroke-width="1"/></pattern></defs></svg>`;
+export const HATCH = `<svg class="hatch" width="0" height="0" aria-hidden="true"><defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0V5" stroke="#8a8a8a" stroke-width="1"/></pattern></defs></svg>`;
 
 const PAGE = `*{box-sizing:border-box}
 html{font:18px/1.55 ${SERIF};-webkit-text-size-adjust:100%;text-size-adjust:100%}

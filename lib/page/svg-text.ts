@@ -50,7 +50,7 @@ export function inlineSvg(svg: string, idPrefix: string): string {
     if (variable) return `var(${variable})`;
     return value.replaceAll("url(#", `url(#${idPrefix}`);
   };
-  return compactSvg(cleaned(svg, false, change)).replace("<svg", '<svg aria-hidden="true" focusable="false"');
+  return compactSvg(cleaned(svg, false, change)).replace("<svg", '<svg aria-hidden="true"');
 }
 
 /** A drawing as a file of its own, with the words that it carries for those who cannot see it. */
@@ -126,9 +126,7 @@ function drawsNothing(element: string, attributes: string): boolean {
   );
 }
 
-/** A hundredth of a pixel is finer than any screen or printer. */
+/** A tenth of a pixel is finer than any screen, and a fortieth of a millimetre on paper. */
 function rounded(value: string): string {
-  return value.replace(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (digits) =>
-    String(Math.round(Number(digits) * 100) / 100),
-  );
+  return value.replace(/-?\d+\.\d{2,}(?:e-?\d+)?/g, (digits) => String(Math.round(Number(digits) * 10) / 10));
 }

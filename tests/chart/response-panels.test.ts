@@ -34,7 +34,7 @@ test("a published series stands where its axes have it", async () => {
   }
   expect(marks[0]!.y).toBe(marks[1]!.y);
   expect(chart.table.rows.map((row) => [row[3], row[6]])).toEqual(published.map((pair) => [...pair]));
-  expect(chart.alt).toContain("Permeability: 240 at 3; 240 at 4; 225 at 5; 210 at 6.");
+  expect(chart.alt).toContain("Permeability number: 240 at 3; 240 at 4; 225 at 5; 210 at 6.");
 });
 
 test("bands, aims, window, curve and ± lie at their values; batches in front of all", async () => {

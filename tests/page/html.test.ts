@@ -157,12 +157,14 @@ test("every open tag is closed", () => {
     const open: string[] = [];
     const body = page.slice(page.indexOf("<body>"), page.indexOf("</html>"));
     for (const [, slash, name, , empty] of body.matchAll(
-      /<(\/?)([a-zA-Z0-9]+)((?:\s+[\w:-]+(?:="[^"]*")?)*)\s*(\/?)>/g,
+      /<(\/?)([a-zA-Z0-9]+)((?:\s+[\w:-]+(?:=(?:"[^"]*"|\w+))?)*)\s*(\/?)>/g,
     )) {
       // The ends that HTML lets out: of a cell before the next or the row's, of a row before the next or its group's.
       if (/^t[dh]$/.test(name!) && slash !== "/" && /^t[dh]$/.test(open.at(-1)!)) open.pop();
       if (/^(tr|thead|tbody|tfoot)$/.test(name!) && /^t[dh]$/.test(open.at(-1)!)) open.pop();
       if (open.at(-1) === "tr" && (slash === "/" ? /^t(head|body|foot)$/ : /^tr$/).test(name!)) open.pop();
+      // And of an item before the next or its list's.
+      if (open.at(-1) === "li" && (slash === "/" ? /^[uo]l$/ : /^li$/).test(name!)) open.pop();
       if (slash === "/") expect(open.pop()).toBe(name);
       else if (empty !== "/") open.push(name!);
     }
@@ -171,8 +173,8 @@ test("every open tag is closed", () => {
 });
 
 test("tables say what heads what, and a figure that must not be relied on is not bold", () => {
-  expect(html).toContain('<th scope="col">Water<span class="unit">% of damp mass</span></th>');
-  expect(html).toContain('<th scope="row">T1</th>');
+  expect(html).toContain("<th scope=col>Water<span class=unit>% of damp mass</span>");
+  expect(html).toMatch(/<th scope=row>T1(?=<t[dh]|<\/t)/);
   expect(html).toContain('<table class="n2 n3 n4 n5">');
   expect(html).toContain(
     "<caption><span><b>Table 1.</b> The six trials as the log has them</span></caption>",
@@ -181,7 +183,7 @@ test("tables say what heads what, and a figure that must not be relied on is not
     'role="region" aria-label="Table 1. The six trials as the log has them" tabindex="0"',
   );
   expect(html).toContain('<div class="weak"><dt>Live clay</dt>');
-  expect(html).toContain('<span class="fault">the load was not written down</span>');
+  expect(html).toContain("<span class=fault>the load was not written down</span>");
 });
 
 test("a page of four real charts with all else stays within 150 KB", async () => {
@@ -252,12 +254,12 @@ test("a table too wide for a sheet is cut into groups of columns, each with the 
   });
   const parts = [...page.matchAll(/<table[\s\S]*?<\/table>/g)].map(([part]) => part);
   expect(parts.length).toBeGreaterThan(3);
-  const counts = parts.map((part) => part.match(/<th scope="col"/g)!.length - 1);
+  const counts = parts.map((part) => part.match(/<th scope=col/g)!.length - 1);
   expect(counts.reduce((sum, count) => sum + count, 0)).toBe(30);
   expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1);
   for (const [i, part] of parts.entries()) {
     expect(part).toContain(`Table 1, part ${i + 1} of ${parts.length}.`);
-    expect(part.match(/<th scope="row">No\. 50<\/th>/g)).toHaveLength(1);
+    expect(part.match(/<th scope=row>No\. 50(?=<td)/g)).toHaveLength(1);
   }
 });
 
@@ -310,7 +312,7 @@ test("a table without the end tags that HTML lets out has the same cells", () =>
   expect(short).not.toMatch(/<\/t[dhr]>/);
   expect(short.length).toBeLessThan(whole.length);
   const tokens = (html: string) =>
-    html.split(/(<t[dhr]|<\/t(?:head|body|foot)>)/).map((part) => part.replace(/<\/t[dhr]>|\n/g, ""));
+    html.split(/(<t[dhr]|<\/t(?:head|body|foot)>)/).map((part) => part.replace(/<\/t[dhr]>|\n|"/g, ""));
   expect(tokens(short)).toEqual(tokens(whole));
   expect(short).toContain("&lt;/td&gt;&lt;/tr&gt;");
 });
