@@ -10,7 +10,7 @@ import { permeabilityIssues } from "../sand/permeability-issues.ts";
 import { densityIssues, specimenDensityGCm3 } from "../sand/specimen.ts";
 import { clayByWashIssues } from "../sand/wash.ts";
 import type { TestReading } from "./batch.ts";
-import { densityImpossible, dishAboveDry, levelNotFalling } from "./complaints-test.ts";
+import { densityImpossible, dishAboveDry, levelNotFalling, numberOverflows } from "./complaints-test.ts";
 import { plainNumber } from "./plain-number.ts";
 import { readingInputs } from "./reading-inputs.ts";
 import { specimenOf } from "./specimen-of.ts";
@@ -25,6 +25,7 @@ export function checkReading(reading: TestReading): readonly Issue[] {
   if (hasError(issues)) return issues;
   const number = plainNumber(reading);
   if (number === undefined) return issues;
+  if (!Number.isFinite(number)) return [...issues, numberOverflows(test)];
   if (test === "compactability") issues.push(...compactabilityIssues(number));
   if (test === "density" && worked) issues.push(...densityOf(number, "as written"));
   return issues;

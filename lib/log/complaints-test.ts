@@ -50,6 +50,11 @@ export const densityImpossible = issueMessage(
   }),
 );
 
+export const numberOverflows = issueMessage("log/number-overflows", "error", (test: string) => ({
+  message: `The readings of ${test} give a number that is larger than any, so the test is left out.`,
+  remedy: "Look at their size: one of them is next to nothing, or has far too many digits.",
+}));
+
 export const missingField = issueMessage(
   "log/missing-field",
   "error",

@@ -73,6 +73,13 @@ const cases: readonly Case[] = [
     at: "{ rig: yard tube, scale: small scale, mass",
   },
   {
+    code: "log/number-overflows",
+    text: instead("compactability: { filled: 1e-320 mm, rammed: 6 mm }"),
+    message: /readings of compactability give a number that is larger than any/,
+    remedy: /next to nothing/,
+    at: "{ filled: 1e-320",
+  },
+  {
     code: "log/missing-field",
     text: instead("compactability: { method: height, filled: 120 mm }"),
     message: /compactability lacks `rammed` \(height after three blows\)/,

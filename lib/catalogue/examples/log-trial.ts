@@ -64,6 +64,7 @@ export const logTrial: Examples = {
   "log/not-a-line": { what: "changed" },
   "log/not-a-range": { what: "compactability", text: "about 45 %", example: "42 to 48 %" },
   "log/not-a-step": { text: "6", steps: "1 falls apart, 2 crumbles, 3 snaps clean, 4 bends first, 5 smears" },
+  "log/number-overflows": { test: "compactability" },
   "log/order-not-whole": { text: "first" },
   "log/order-twice": { order: "2", other: "Heron 1" },
   "log/oz-of-water": { text: "5.5 oz", asMass: "156", us: "163", imperial: "156" },
