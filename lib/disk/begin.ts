@@ -1,11 +1,12 @@
 // mullbook begin: a new log that teaches.
 
-import { closeSync, mkdirSync, openSync, writeFileSync } from "node:fs";
+import { closeSync, openSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, extname } from "node:path";
 import { beginLog, beginningFor, beginnings } from "../log/begin.ts";
 import { nearest } from "../numbers/nearest.ts";
 import { shellWord } from "./called.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
+import { makeFolders } from "./make-folders.ts";
 import { fileRefusal, type Refusal } from "./refusal.ts";
 
 export function begin(name: string, { for: what }: { readonly for?: string }, console: Console): ExitCode {
@@ -19,22 +20,27 @@ export function begin(name: string, { for: what }: { readonly for?: string }, co
     });
   }
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolders(dirname(path));
     // "wx" makes the file or fails: nothing can come between looking and writing.
     const file = openSync(path, "wx");
     try {
       writeFileSync(file, beginLog(what, basename(path)));
+    } catch (error) {
+      // Half a log would stand in the way of the next try.
+      rmSync(path);
+      throw error;
     } finally {
       closeSync(file);
     }
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "EEXIST") {
+    const { code, syscall } = error as NodeJS.ErrnoException;
+    if (code === "EEXIST" && syscall === "open") {
       return refuse(console, {
         refused: `${path} is there already; a log is never written over.`,
         remedy: "Choose another name, or move the old file away.",
       });
     }
-    return refuse(console, fileRefusal(error, path, "written"));
+    return refuse(console, fileRefusal(error, path, "begun"));
   }
   console.result(path);
   const word = shellWord(path);

@@ -5,6 +5,12 @@ export function guardProcess(): void {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on("error", (error: NodeJS.ErrnoException) => {
       if (error.code === "EPIPE") process.exit();
+      if (error.code === "ENOSPC" || error.code === "EDQUOT") {
+        if (stream !== process.stderr)
+          process.stderr.write(`mullbook: Not all that was to be printed is: the disk is full.
+    Make room, or print to another disk.\n`);
+        process.exit(2);
+      }
       throw error;
     });
   }

@@ -4,7 +4,6 @@ import { randomBytes } from "node:crypto";
 import {
   closeSync,
   fsyncSync,
-  mkdirSync,
   openSync,
   renameSync,
   rmSync,
@@ -13,6 +12,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { dirname, join } from "node:path";
+import { makeFolders } from "./make-folders.ts";
 import { fileRefusal, type Refusal } from "./refusal.ts";
 
 export type FileTexts = { readonly [nameInFolder: string]: string };
@@ -47,7 +47,7 @@ export function writeFiles(
 function writeWhole(path: string, text: string): Refusal | undefined {
   const fresh = join(dirname(path), `.mullbook-${randomBytes(6).toString("hex")}.tmp`);
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolders(dirname(path));
     const file = openSync(fresh, "wx");
     try {
       writeFileSync(file, text);

@@ -56,10 +56,14 @@ function withoutPlaceholder(log: Log): Log {
 }
 
 function completed(title: string, spec: PageSpec, log: Log): Page {
+  invariant(
+    isObject(spec) && ("then" in spec || (Array.isArray(spec.answer) && Array.isArray(spec.sections))),
+    `the notebook "${title}" gave no page; its function returns { question, answer: [ ... ], sections: [ ... ] }`,
+  );
   invariant(!("then" in spec), `the notebook "${title}" gave a promise; a notebook is a pure function`);
   const page = { sources: [], colophon: [], issues: [], figures: {}, title, ...spec };
   invariant(
-    plainText(page.question).trimEnd().endsWith("?"),
+    page.question !== undefined && plainText(page.question).trimEnd().endsWith("?"),
     `the question of the notebook "${title}" must end with a question mark`,
   );
   const invented = log.invented || page.invented === true;
@@ -67,6 +71,9 @@ function completed(title: string, spec: PageSpec, log: Log): Page {
   if (invented && !colophon.includes(english.invented())) colophon.push(english.invented());
   return { ...page, invented, colophon, issues: issuesInUnits(page.issues, log) };
 }
+
+/** A founder's script may be plain JavaScript, or return nothing. */
+const isObject = (value: unknown): boolean => typeof value === "object" && value !== null;
 
 /** Which log the page was made from, so that page and data can be matched; nothing where the page says so itself. */
 function nameOf({ file, fingerprint, founder }: Log, colophon: readonly string[]): string[] {

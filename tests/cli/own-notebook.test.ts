@@ -122,6 +122,11 @@ test("a fault in a script is shown at its line in the script, with a hint", () =
       `${open}export default notebook("x", () => ({ question: "no", answer: [], sections: [] }));\n`,
       /mark\.ts: .*question mark/,
     ],
+    [
+      "nothing.ts",
+      `${open}export default notebook("x", () => null as any);\n`,
+      /nothing\.ts: the notebook "x" gave no page; its function returns \{ question/,
+    ],
     ["word.ts", 'throw "just a word";\nexport {};\n', /word\.ts: just a word/],
     ["absent.ts", "", /no file absent\.ts/],
   ];

@@ -1,7 +1,7 @@
 // Pipes that close, faults of our own, and what a command loads.
 
 import { spawn, spawnSync } from "node:child_process";
-import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { logWith, soundRows } from "./logs.ts";
@@ -43,6 +43,18 @@ test("a reader that closes the pipe gets no complaint", async () => {
   expect(err).toBe("");
   // The log has errors, and whoever closes the pipe may still ask.
   expect(code).toBe(1);
+});
+
+test("a disk that is full takes not all that is printed: said in words, and no report asked for", ({
+  skip,
+}) => {
+  if (!existsSync("/dev/full")) return skip("there is no /dev/full");
+  const run = spawnSync("sh", ["-c", '"$0" "$1" list > /dev/full', process.execPath, main], {
+    encoding: "utf8",
+  });
+  expect(run.status).toBe(2);
+  expect(run.stderr).toMatch(/disk is full[\s\S]*Make room/);
+  expect(run.stderr).not.toMatch(/report|^ +at /m);
 });
 
 test("a fault of our own is one line that asks for a report; the stack only on demand", () => {

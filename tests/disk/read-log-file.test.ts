@@ -77,6 +77,9 @@ test("faults of the file system are told in words", () => {
   expect(fileRefusal(coded("EACCES"), "log.yaml", "read").refused).toMatch(/may not be read: .*permission/);
   expect(fileRefusal(coded("EACCES"), "a.html", "written").remedy).toMatch(/--to DIR/);
   expect(fileRefusal(coded("ENOSPC"), "a.html", "written").refused).toMatch(/disk is full/);
+  expect(fileRefusal(coded("ENOSPC"), "my.yaml", "begun").remedy).not.toContain("--to");
+  expect(fileRefusal(coded("EISDIR"), "a.html", "written").remedy).toMatch(/^Move that folder away/);
+  expect(fileRefusal(coded("ENOENT"), "", "read").refused).toBe("The name of the file is empty.");
   expect(fileRefusal(coded("EIO"), "a.html", "written").refused).toBe("a.html cannot be written (EIO).");
   expect(() => fileRefusal(new TypeError("ours"), "a.html", "read")).toThrow("ours");
 });

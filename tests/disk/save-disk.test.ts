@@ -1,9 +1,11 @@
 // Saving on disks that are full or may only be read, as they are and not as they are played.
 
 import { spawnSync } from "node:child_process";
-import { chmodSync, mkdirSync, statfsSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdirSync, rmSync, statfsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
+import { begin } from "../../lib/disk/begin.ts";
+import { consoleOn } from "../../lib/disk/console.ts";
 import { saveLog } from "../../lib/disk/save.ts";
 import { ended, programOf, start } from "./save-program.ts";
 import { folderWith, namesIn, temporaryFolder, textsIn, version } from "./saving.ts";
@@ -35,6 +37,27 @@ test("a full disk: the old files stay whole, and the message says what to do", (
   });
   expect(textsIn(folder)).toEqual(version(1));
   expect(namesIn(folder)).toEqual(["bags.csv", "filler", "log.yaml"]);
+});
+
+test("a new log for which there is no room leaves nothing that would stand in the way of the next try", ({
+  skip,
+}) => {
+  const folder = smallDisk();
+  if (folder === undefined) return skip("this account may not mount a disk");
+  const { bfree, bsize } = statfsSync(folder);
+  writeFileSync(join(folder, "filler"), Buffer.alloc((bfree - 1) * bsize));
+  let said = "";
+  const stream = {
+    write: (text: string) => {
+      said += text;
+    },
+  };
+  const tried = () => begin(join(folder, "new.yaml"), {}, consoleOn(stream, stream));
+  expect(tried()).toBe(2);
+  expect(said).toMatch(/cannot be begun: the disk is full\.\n {4}Make room, or choose another disk for it\./);
+  expect(namesIn(folder)).toEqual(["filler"]);
+  rmSync(join(folder, "filler"));
+  expect(tried()).toBe(0);
 });
 
 test("a disk that may only be read", ({ skip }) => {
