@@ -162,6 +162,9 @@ function workRecord(
 
 function middleOf(input: Input | undefined): number {
   if (isSpread(input)) return input.value;
-  invariant(typeof input === "number", "inputs are spreads, figures or numbers");
+  invariant(
+    typeof input === "number",
+    'inputs are spreads, figures or numbers; of a text such as "12.4 ± 0.1 g" make one by spread',
+  );
   return input;
 }

@@ -59,6 +59,15 @@ class FigureCell implements Extract<Cell, { kind: "figure" }> {
     this.#figure ??= node.per === "row" ? this.#doubt.cell(node, this.#row) : this.#doubt.one(node);
     return this.#figure;
   }
+
+  /** With its figure, which a getter would hide from JSON.stringify and console.log. */
+  toJSON(): object {
+    return { ...this, figure: this.figure };
+  }
+
+  [Symbol.for("nodejs.util.inspect.custom")](): object {
+    return this.toJSON();
+  }
 }
 
 export function columnAt(

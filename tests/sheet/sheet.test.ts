@@ -1,3 +1,4 @@
+import { inspect } from "node:util";
 import { expect, test } from "vitest";
 import { type Cell, figure, type SheetSpec, sheet, spread } from "../../lib/index.ts";
 
@@ -290,4 +291,11 @@ test("a foot that was not drawn agrees with very many draws", () => {
     expect(Math.abs(sd / many.sd - 1)).toBeLessThan(0.01);
     expect(Math.abs(shares.reduce((total, { percent }) => total + percent, 0) - 100)).toBeLessThan(2);
   }
+});
+
+test("a cell is printed with its figure, though that is worked out when it is read", () => {
+  const twice = sheet({ columns: { a: "g", b: { unit: "g", formula: "2 * a" } }, rows: [{ a: "5 ± 1 g" }] });
+  const cell = twice.cell(0, "b");
+  expect(JSON.parse(JSON.stringify(cell))).toMatchObject({ kind: "figure", value: 10, figure: { low: 8.1 } });
+  expect(inspect(cell)).toMatch(/low: 8\.1/);
 });
