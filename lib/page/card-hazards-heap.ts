@@ -26,7 +26,8 @@ export const pourHazard: Hazard = {
   trigger: "because you write down a pour",
   points: [
     "This card is for the figures and teaches no melting: that is learnt beside somebody who does it.",
-    "Write before and after, never with a ladle in hand. Damp scrap, tools and moulds throw metal out.",
+    "Face shield, leather gloves and apron, boots under the trousers. Write before and after, never with a ladle in hand.",
+    "Damp scrap, tools and moulds throw metal out.",
     "Scrap with a closed hollow bursts in the melt; brass and zinc fume makes ill; magnesium burns, and water feeds its fire.",
     ...overWet.points.slice(2),
   ],
