@@ -91,10 +91,12 @@ export function entryForm(
 
 /** Where something is to be mended in what was added: it may lie in a fold that would stay closed. */
 function faultBelow(bench: Bench, path: LogPath): LogPath | undefined {
-  const node = bench.places().get(path);
+  // By what holds it: entries that are all alike are rows of a table, and a row is no node.
+  const holder = bench.places().get(path.slice(0, -1));
   const faulty: LogPath[] = [];
-  if (node)
-    forValuesBelow(node, (value) => {
+  if (holder)
+    forValuesBelow(holder, (value) => {
+      if (!path.every((part, i) => part === value.path[i])) return;
       if (bench.issuesAt(value).some(({ severity }) => severity !== "note")) faulty.push(value.path);
     });
   return faulty[0];

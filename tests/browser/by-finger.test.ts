@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, Page as Tab } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LogText } from "../../lib/index.ts";
+import { beginLog, type LogText } from "../../lib/index.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { filedTrial } from "./filed-batches.ts";
 import { livePage } from "./live-edit-page.ts";
@@ -111,6 +111,35 @@ describe.skipIf(withoutBrowser)("a live page by finger", () => {
       await tab.locator(".live-panel h2").tap();
       await expect.poll(text).toMatch(/damp: 150\.3 g, dry: 144\.9 g/);
       expect(await field('fold ["batches","W8"]').textContent()).not.toContain("to mend");
+    });
+  });
+
+  test("a mistake in a new batch is shown as well where all batches are alike, as in a log just begun", async () => {
+    const begun = [{ name: "my-trial.yaml", text: beginLog("moisture-trial", "my-trial.yaml") }];
+    await byFinger(begun, async (tab) => {
+      const field = (key: string) => tab.locator(`.live-panel [data-key='${key}']`);
+      await tab.getByRole("button", { name: "open the log" }).tap();
+      await field('fold ["batches"]').tap();
+      await field('entry ["batches"]').tap();
+      for (const input of await tab.locator(".live-form[open] .live-again input").all()) {
+        await input.fill((await input.getAttribute("placeholder"))!.replace(/^in .*?: /, ""));
+      }
+      for (const [name, typed] of [
+        ["name", "W6"],
+        ["order", "7"],
+        ["made of/water", "150 g"],
+        ["moisture/damp", "148,2 g"],
+        ["moisture/dry", "142.3 g"],
+        ["compactability/rammed", "60.1 mm"],
+        ["green compression/load", "9.1 kg"],
+        ["squeeze", "4"],
+      ])
+        await field(`new ${name} ["batches"]`).fill(typed!);
+      await field('do entry ["batches"]').tap();
+      const damp = field('["batches","W6","moisture","damp"]');
+      await damp.waitFor();
+      expect(await damp.evaluate((input) => document.activeElement === input)).toBe(true);
+      expect(await damp.inputValue()).toBe("148,2 g");
     });
   });
 
