@@ -6,6 +6,7 @@ import { button, byFinger, h, setText } from "./edit-dom.ts";
 import { trySpan } from "./edit-span.ts";
 import { tryControl } from "./edit-try.ts";
 import { pathWords } from "./edit-words.ts";
+import type { Session } from "./session.ts";
 
 export interface CellEditor {
   /** typed: a first character that takes the place of what stood there. */
@@ -33,7 +34,7 @@ interface Open {
   readonly input: HTMLInputElement;
   readonly note: HTMLElement;
   /** A text that was taken and found faulty: Enter once more leaves it. */
-  faulty?: string;
+  faulty?: { readonly was: string; readonly texts: Session["texts"] };
 }
 
 export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEditorParts): CellEditor {
@@ -145,6 +146,11 @@ export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEdi
       shut();
       return true;
     }
+    const was = takenBack(node.text);
+    if (text === was) {
+      shut();
+      return true;
+    }
     const before = bench.session.texts;
     const issues = bench
       .write(path, text)
@@ -158,7 +164,7 @@ export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEdi
     const said = issues.map(issueWords).join(" ") || "This cannot be written here.";
     if (open) {
       if (taken) {
-        open.faulty = text;
+        open.faulty = { was, texts: bench.session.texts };
         fault(cell, path);
       }
       setText(
@@ -172,8 +178,19 @@ export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEdi
     return false;
   }
 
+  /** The faulty text out of the log again, however often another was tried; what stands there then. */
+  function takenBack(text: string): string {
+    const { path, faulty } = open!;
+    if (faulty === undefined) return text;
+    delete open!.faulty;
+    // Something else may have changed the log meanwhile: that stays.
+    if (bench.session.texts === faulty.texts) bench.session.undo();
+    else bench.write(path, faulty.was);
+    return faulty.was;
+  }
+
   function leave(): void {
-    if (open?.faulty !== undefined) bench.session.undo();
+    if (open) takenBack("");
     shut();
   }
 

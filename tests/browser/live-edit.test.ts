@@ -197,6 +197,24 @@ describe.skipIf(withoutBrowser)("changing a log in its page", () => {
     });
   });
 
+  test("another faulty text after a first: left, neither stands in the log, and it was one step", async () => {
+    await opened({}, async ({ tab }) => {
+      await water(tab, "W3").locator("[data-at]").click();
+      const told = tab.locator(".live-over [role=alert]");
+      for (const text of ["0,142", "0,143"]) {
+        await field(tab).fill(text);
+        await tab.keyboard.press("Enter");
+        await told.filter({ hasText: text }).waitFor();
+      }
+      await tab.keyboard.press("Escape");
+      await settled(tab);
+      expect(await water(tab, "W3").textContent()).toContain("0.142");
+      expect(await tab.locator(".live-faulty").count()).toBe(0);
+      expect(await state(tab)).toBe("As in the file");
+      expect(await tab.evaluate("mullbookSession.canUndo")).toBe(false);
+    });
+  });
+
   test("what if: arrow keys try values, the page says so, one key goes back, nothing of it is saved", async () => {
     await opened({}, async ({ tab }) => {
       await water(tab, "W3").locator("[data-at]").click();
@@ -319,7 +337,7 @@ describe.skipIf(withoutBrowser)("changing a log in its page", () => {
       });
       await until(tab, `document.querySelectorAll(".live-rows tbody tr").length === ${before + 1}`);
       expect(await tab.locator(".live-said").textContent()).toMatch(
-        /2 rows of 7 cells pasted.*Did not fit: “1\d”/,
+        /2 rows of 7 cells pasted.*Did not fit: "1\d"/,
       );
       expect(
         await rows
