@@ -17,7 +17,7 @@ const closedBy: { readonly [open: string]: readonly string[] } = {
   p: ["p", "ul", "ol", "dl", "table", "section", "figure", "div", "h2", "h3", "details", "pre", "aside"],
 };
 const token =
-  /<!doctype html>|<!--[\s\S]*?-->|<(\/?)([a-zA-Z][\w:-]*)((?:\s+[\w:@.-]+(?:\s*=\s*(?:"[^"<]*"|'[^'<]*'))?)*)\s*(\/?)>|[^<]+|</g;
+  /<!doctype html>|<!--[\s\S]*?-->|<(\/?)([a-zA-Z][\w:-]*)((?:\s+[\w:@.-]+(?:\s*=\s*(?:"[^"<]*"|'[^'<]*'|[^\s"'`=<>]+))?)*)\s*(\/?)>|[^<]+|</g;
 
 export function htmlHolds(html: string): void {
   const open: string[] = [];
@@ -44,7 +44,7 @@ export function htmlHolds(html: string): void {
     claim(!/^(script|iframe|object|embed|xx-markup)$/i.test(name), `an element ${name}`);
     claim(!/\son\w+\s*=/i.test(attributes ?? ""), () => `an attribute that runs: ${whole.slice(0, 120)}`);
     claim(
-      !/=\s*["']\s*(javascript|vbscript):/i.test(attributes ?? ""),
+      !/=\s*["']?\s*(javascript|vbscript):/i.test(attributes ?? ""),
       () => `a link that runs: ${whole.slice(0, 120)}`,
     );
     if (close === "/") {
