@@ -83,8 +83,7 @@ class DrawnFigure implements Figure, Held {
   readonly quantile = (p: number): number => {
     if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile: p is 0 to 1, not ${p}`);
     return keptOr(this.#keyed(), `quantile ${p}`, () => {
-      this.#unordered ??= this.#draw();
-      return tenDigits(drawQuantiles(this.#unordered, [p])[0]!);
+      return tenDigits(drawQuantiles(this.#anyOrder(), [p])[0]!);
     });
   };
 
@@ -154,6 +153,15 @@ class DrawnFigure implements Figure, Held {
     return this.#drawnElsewhere?.() ?? drawsOf(this.#spread, drawing(this.sources, this.#plan()));
   }
 
+  /** Whoever asks for a quantile prints the ends as well: one drawing tells both. */
+  #anyOrder(): Float64Array {
+    if (this.#unordered) return this.#unordered;
+    const draws = this.#draw();
+    this.#summary(draws);
+    this.#unordered = draws;
+    return draws;
+  }
+
   /** From run to run where the content is known. */
   #inOrder(): Float64Array {
     const { content } = this.#spread;
@@ -171,8 +179,11 @@ class DrawnFigure implements Figure, Held {
     return this.#key;
   }
 
-  #summary(): Summary {
-    this.#whole ??= keptOr(this.#keyed(), "", () => summary(this.#draw(), heavyTailed(this.sources)));
+  /** draws: of this figure in their order, where somebody has just drawn them; they are in another order afterwards. */
+  #summary(draws?: Float64Array): Summary {
+    this.#whole ??= keptOr(this.#keyed(), "", () =>
+      summary(draws ?? this.#draw(), heavyTailed(this.sources)),
+    );
     return this.#whole;
   }
 
