@@ -2,6 +2,7 @@
 
 import type { LinearFit } from "../numbers/linear-fit.ts";
 import { normalCumulative } from "../numbers/normal.ts";
+import { onceFor } from "../quantity/once-for.ts";
 
 /** As much of a curve with its range as a chance hangs on. */
 export interface RangeAndScatter {
@@ -74,12 +75,4 @@ export class LnChance {
 }
 
 /** Of one curve with its range, however often the best place is asked for. */
-const known = new WeakMap<object, LnChance>();
-
-export function lnChance(aimed: RangeAndScatter): LnChance {
-  const before = known.get(aimed);
-  if (before) return before;
-  const made = new LnChance(aimed);
-  known.set(aimed, made);
-  return made;
-}
+export const lnChance = onceFor((aimed: RangeAndScatter) => new LnChance(aimed));

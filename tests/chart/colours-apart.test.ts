@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import type { Chart } from "../../lib/chart/chart.ts";
 import { colours } from "../../lib/chart/theme.ts";
 import { darkColours } from "../../lib/page/palette.ts";
+import { bareChart } from "./bare-chart.ts";
 import { apart, over, readers } from "./colour-vision.ts";
 import { controlSamples } from "./control-samples.ts";
 import { samples } from "./samples.ts";
@@ -71,12 +72,5 @@ test.each(charts)("%s: every reader tells its series apart, on paper and on a da
 test("the probe finds two lines that differ by a colour that a green-blind reader does not see", () => {
   const line = (name: string, color: string) => ({ name, mark: { type: "line", color } });
   const layer = [line("line-1", colours.fitted), line("line-2", colours.secondSand)];
-  const bad = {
-    name: "bad",
-    caption: "",
-    alt: "",
-    table: { columns: [], rows: [] },
-    spec: () => ({ layer }),
-  };
-  expect(alike(bad, { ...colours, fitted: "#6a6a00", secondSand: "#8a5e00" })).not.toEqual([]);
+  expect(alike(bareChart(layer), { ...colours, fitted: "#6a6a00", secondSand: "#8a5e00" })).not.toEqual([]);
 });

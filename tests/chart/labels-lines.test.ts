@@ -5,6 +5,7 @@ import type { Chart } from "../../lib/chart/chart.ts";
 import { surfaceChart } from "../../lib/chart/surface-chart.ts";
 import { textWidth } from "../../lib/chart/text.ts";
 import { temperChart } from "../../lib/chart/typical-charts.ts";
+import { bareChart } from "./bare-chart.ts";
 
 interface Place {
   readonly px: number;
@@ -86,12 +87,5 @@ test("the probe finds a line through a name", () => {
     },
     { name: "names", data: { values: [{ px: 20, py: 52, text: "on it" }] }, mark: { fontSize: 11 } },
   ];
-  const bad = {
-    name: "bad",
-    caption: "",
-    alt: "",
-    table: { columns: [], rows: [] },
-    spec: () => ({ layer }),
-  };
-  expect(struckOut(bad, 360).struck).toEqual(["on it"]);
+  expect(struckOut(bareChart(layer), 360).struck).toEqual(["on it"]);
 });
