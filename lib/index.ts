@@ -257,7 +257,7 @@ export { everyBand } from "./sand/all-bands.ts";
 // Sand: the grading
 export { angularityClass, angularityCoefficient } from "./sand/angularity.ts";
 // Sand: sieves and fineness
-export { averageGrainSizeUm } from "./sand/average-grain-size.ts";
+export { averageGrainSize, averageGrainSizeUm } from "./sand/average-grain-size.ts";
 export { type Band, decides } from "./sand/band.ts";
 export { bands } from "./sand/bands.ts";
 export { type BlendPair, blended, blendPairs, blendShares } from "./sand/blend.ts";
@@ -406,7 +406,7 @@ export { sizeGrade } from "./sand/size-grades.ts";
 export { airPorosityPercent, porosityPercent, specimenDensityGCm3 } from "./sand/specimen.ts";
 export { splittingKPa } from "./sand/splitting.ts";
 export { squeezeSteps, squeezeTable } from "./sand/squeeze.ts";
-export { theoreticalSurfaceCm2G } from "./sand/surface.ts";
+export { theoreticalSurface, theoreticalSurfaceCm2G } from "./sand/surface.ts";
 export { temperMoisture } from "./sand/temper-moisture.ts";
 export { typicalPermeability } from "./sand/typical-permeability.ts";
 export { typicalStrength } from "./sand/typical-strength.ts";

@@ -28,6 +28,10 @@ export const averageSizeScheme: MultiplierScheme = Object.freeze({
   classes: Object.freeze(classes),
 });
 
+export interface SievedBySize {
+  readonly retained: Readonly<Record<string, number>>;
+}
+
 export interface AverageGrainSize {
   /** Null where the stack is not the scheme's own; the issues say which sieves are missing. */
   readonly averageUm: number | null;
@@ -36,7 +40,7 @@ export interface AverageGrainSize {
 }
 
 /**
- * Average grain size of a sand, µm: AGS = Σ P·M / Σ P, a plain mean by mass.
+ * Average grain size of a sand by ISO sieves, with what is wrong: AGS = Σ P·M / Σ P, a plain mean by mass.
  *
  * retained: mass by sieve label, grams or percent, on the ISO stack 710, 500, 355, 250, 212, 180, 150, 125, 90,
  * 63 µm and the pan; coarser sieves add to 710 µm and finer ones to the pan. M: the scheme's own size for each
@@ -44,16 +48,22 @@ export interface AverageGrainSize {
  * It weighs coarse grains most, as the fineness number weighs fines; neither follows from the other.
  * Source: Brown (ed.), Foseco Foundryman's Handbook, 10th ed. 1994 and its successors (from memory).
  *
- *     averageGrainSizeUm({ retained: { "710 µm": 0, "500 µm": 0.3, "355 µm": 1.9, "250 µm": 17.2, "212 µm": 25.3,
- *       "180 µm": 16.7, "150 µm": 19.2, "125 µm": 10.6, "90 µm": 6.5, "63 µm": 1.4, pan: 0.5 } }).averageUm   // 204.2
+ *     averageGrainSize({ retained: { "500 µm": 1, "250 µm": 9, pan: 0 } }).issues[0]?.about   // "710 µm, 355 µm"
  */
-export function averageGrainSizeUm({
-  retained,
-}: {
-  retained: Readonly<Record<string, number>>;
-}): AverageGrainSize {
+export function averageGrainSize({ retained }: SievedBySize): AverageGrainSize {
   const read = readGrading(retained);
   const figure = read.value && meanMultiplier(read.value, averageSizeScheme);
   const issues = Object.freeze([...read.issues, ...(figure?.issues ?? [])]);
   return Object.freeze({ averageUm: figure?.value ?? null, scheme: "iso average size", issues });
+}
+
+/**
+ * Average grain size of a sand by ISO sieves, µm: the number of averageGrainSize, whose equation, stack and source
+ * it has. Undefined where that gives none; its issues say why.
+ *
+ *     averageGrainSizeUm({ retained: { "710 µm": 0, "500 µm": 0.3, "355 µm": 1.9, "250 µm": 17.2, "212 µm": 25.3,
+ *       "180 µm": 16.7, "150 µm": 19.2, "125 µm": 10.6, "90 µm": 6.5, "63 µm": 1.4, pan: 0.5 } })   // 204.2
+ */
+export function averageGrainSizeUm(sand: SievedBySize): number | undefined {
+  return averageGrainSize(sand).averageUm ?? undefined;
 }

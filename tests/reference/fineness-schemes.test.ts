@@ -1,7 +1,11 @@
 // Other schemes of multipliers against their worked examples, and proof that they are not one figure.
 
 import { expect, test } from "vitest";
-import { averageGrainSizeUm, averageSizeScheme } from "../../lib/sand/average-grain-size.ts";
+import {
+  averageGrainSize,
+  averageGrainSizeUm,
+  averageSizeScheme,
+} from "../../lib/sand/average-grain-size.ts";
 import { britishFineness } from "../../lib/sand/british-fineness.ts";
 import { roughFineness, roughSizeUm } from "../../lib/sand/fineness-size.ts";
 import { meanMultiplier } from "../../lib/sand/multiplier-scheme.ts";
@@ -19,7 +23,8 @@ test("British mesh: 6744.2/100 = 67.4", () => {
 
 // Same handbook (from memory): ISO-sieve average grain size, products printed to the whole number, sum 20 335.
 test("average grain size: 20 334.5/99.6 = 204.2 µm, printed 204", () => {
-  const { averageUm, issues } = averageGrainSizeUm({ retained: isoRetained });
+  const { averageUm, issues } = averageGrainSize({ retained: isoRetained });
+  expect(averageGrainSizeUm({ retained: isoRetained })).toBe(averageUm);
   expect(issues).toEqual([]);
   expect(averageUm).toBeCloseTo(20334.5 / 99.6, 9);
   expect(Math.round(averageUm!)).toBe(204);

@@ -134,7 +134,7 @@ export const finenessRows: readonly Published[] = [
     figure: "average grain size by ISO sieves, µm",
     source: "foseco 1994",
     theirs: ["204"],
-    ours: () => [averageGrainSizeUm({ retained: isoRetained }).averageUm!],
+    ours: () => [averageGrainSizeUm({ retained: isoRetained })!],
     tag: "from memory",
   },
   {

@@ -13,7 +13,7 @@ import { classMeanMm } from "../../lib/sand/mean-size.ts";
 import { phiMoments } from "../../lib/sand/moments.ts";
 import { phiPercentiles } from "../../lib/sand/percentiles.ts";
 import { sphereSurfaceCm2G } from "../../lib/sand/specific-surface.ts";
-import { theoreticalSurfaceCm2G } from "../../lib/sand/surface.ts";
+import { theoreticalSurface, theoreticalSurfaceCm2G } from "../../lib/sand/surface.ts";
 import { KOREAN_PAGE, NATURAL_BONDED } from "../sand/curve-sands.ts";
 import { das, eocene, folk } from "./grain-sands.ts";
 import type { Published } from "./published.ts";
@@ -142,7 +142,7 @@ export const grainRows: readonly Published[] = [
     figure: "surface of the Korean sand by three mean sizes, cm²/g",
     source: "korean page",
     theirs: ["125.45", "123.3", "124.7"],
-    ours: () => means.map((mean) => theoreticalSurfaceCm2G({ retained: KOREAN_PAGE, mean }).cm2G!),
+    ours: () => means.map((mean) => theoreticalSurfaceCm2G({ retained: KOREAN_PAGE, mean })!),
     agree: { within: 0.06 },
     tag: "by hand",
     note: "masses read; by rounded factors",
@@ -152,7 +152,7 @@ export const grainRows: readonly Published[] = [
     source: ["korean page", "american handbooks"],
     theirs: ["180", "65.8"],
     ours: () =>
-      [KOREAN_PAGE, NATURAL_BONDED].map((retained) => theoreticalSurfaceCm2G({ retained }).sauterMm! * 1000),
+      [KOREAN_PAGE, NATURAL_BONDED].map((retained) => theoreticalSurface({ retained }).sauterMm! * 1000),
     tag: "by hand",
     note: "the second sand from memory",
   },
@@ -161,7 +161,7 @@ export const grainRows: readonly Published[] = [
     source: "american handbooks",
     theirs: ["343.9", "43"],
     ours: () => {
-      const { cm2G, panSharePercent } = theoreticalSurfaceCm2G({ retained: NATURAL_BONDED });
+      const { cm2G, panSharePercent } = theoreticalSurface({ retained: NATURAL_BONDED });
       return [cm2G!, panSharePercent];
     },
     tag: "by hand",

@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { angularityClass, angularityCoefficient } from "../../lib/sand/angularity.ts";
 import { classMeanMm } from "../../lib/sand/mean-size.ts";
 import { sphereSurfaceCm2G } from "../../lib/sand/specific-surface.ts";
-import { theoreticalSurfaceCm2G } from "../../lib/sand/surface.ts";
+import { theoreticalSurface, theoreticalSurfaceCm2G } from "../../lib/sand/surface.ts";
 import { KOREAN_PAGE, NATURAL_BONDED } from "../sand/curve-sands.ts";
 
 // [class lower, upper mm, cm²/g by arithmetic, geometric, log-mean size, AFS multiplier]
@@ -48,23 +48,23 @@ test("from No. 70 down the surface is 1.8 × the AFS multiplier within 1 %, in t
 
 test("sand of the Korean page: 125.5 cm²/g geometric, 123.3 arithmetic, 124.7 log-mean; Sauter size 180 µm", () => {
   const by = (mean: "arithmetic" | "geometric" | "log-mean") =>
-    theoreticalSurfaceCm2G({ retained: KOREAN_PAGE, mean }).cm2G!;
+    theoreticalSurfaceCm2G({ retained: KOREAN_PAGE, mean })!;
   // By hand on rounded factors: 12 419.8 / 99.0 = 125.45.
   expect(Math.abs(by("geometric") - 125.45)).toBeLessThan(0.05);
   expect(Math.abs(by("arithmetic") - 123.3)).toBeLessThan(0.06);
   expect(Math.abs(by("log-mean") - 124.7)).toBeLessThan(0.06);
-  expect((theoreticalSurfaceCm2G({ retained: KOREAN_PAGE }).sauterMm! * 1000).toFixed(0)).toBe("180");
+  expect((theoreticalSurface({ retained: KOREAN_PAGE }).sauterMm! * 1000).toFixed(0)).toBe("180");
 });
 
 test("natural bonded sand: 343.9 cm²/g, 65.8 µm, 43 % of it from the pan", () => {
-  const { cm2G, sauterMm, panSharePercent } = theoreticalSurfaceCm2G({ retained: NATURAL_BONDED });
+  const { cm2G, sauterMm, panSharePercent } = theoreticalSurface({ retained: NATURAL_BONDED });
   expect(cm2G!.toFixed(1)).toBe("343.9");
   expect((sauterMm! * 1000).toFixed(1)).toBe("65.8");
   expect(panSharePercent.toFixed(0)).toBe("43");
 });
 
 test("a made-up actual surface of 163 cm²/g gives E 1.30", () => {
-  const { cm2G } = theoreticalSurfaceCm2G({ retained: KOREAN_PAGE });
+  const cm2G = theoreticalSurfaceCm2G({ retained: KOREAN_PAGE });
   const e = angularityCoefficient(163, cm2G!);
   expect(e.toFixed(2)).toBe("1.30");
   expect(angularityClass(1.3)).toBe("angular");

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { averageGrainSizeUm } from "../../lib/sand/average-grain-size.ts";
+import { averageGrainSize } from "../../lib/sand/average-grain-size.ts";
 import { britishFineness } from "../../lib/sand/british-fineness.ts";
 import { usFineness } from "../../lib/sand/grain-fineness.ts";
 import { afsClasses } from "../../lib/sand/multipliers.ts";
@@ -68,7 +68,7 @@ test("British mesh: the US stack is not its own", () => {
 });
 
 test("average grain size: the US stack is not its own, and the sieves that lack are named", () => {
-  const { averageUm, issues } = averageGrainSizeUm({
+  const { averageUm, issues } = averageGrainSize({
     retained: { ...nothing, "No. 70": 10, "No. 100": 5, pan: 1 },
   });
   expect(averageUm).toBeNull();
@@ -78,7 +78,7 @@ test("average grain size: the US stack is not its own, and the sieves that lack 
 });
 
 test("average grain size: a faulty record gives issues and no figure", () => {
-  const { averageUm, issues } = averageGrainSizeUm({ retained: { "0.5 mm": -1, pan: 1 } });
+  const { averageUm, issues } = averageGrainSize({ retained: { "0.5 mm": -1, pan: 1 } });
   expect(averageUm).toBeNull();
   expect(issues.map(({ code }) => code)).toEqual(["sand/mass-negative"]);
 });

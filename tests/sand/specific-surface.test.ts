@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { specificSurface, sphereSurfaceCm2G } from "../../lib/sand/specific-surface.ts";
-import { theoreticalSurfaceCm2G } from "../../lib/sand/surface.ts";
+import { theoreticalSurface } from "../../lib/sand/surface.ts";
 import { byOpening, KOREAN_PAGE, NATURAL_BONDED } from "./curve-sands.ts";
 
 test("one sphere by area and mass", () => {
@@ -26,7 +26,7 @@ test("one class has the surface of its mean, and the Sauter size is that mean", 
 });
 
 test("class surfaces add up to the whole, and the pan's bounds hold it", () => {
-  const sand = theoreticalSurfaceCm2G({ retained: NATURAL_BONDED });
+  const sand = theoreticalSurface({ retained: NATURAL_BONDED });
   const whole = sand.byClass.reduce((sum, one) => sum + (one.massPercent / 100) * one.cm2G, 0);
   expect(whole).toBeCloseTo(sand.cm2G!, 9);
   expect(sand.byClass.reduce((sum, one) => sum + one.surfacePercent, 0)).toBeCloseTo(100, 9);
@@ -39,16 +39,16 @@ test("class surfaces add up to the whole, and the pan's bounds hold it", () => {
 
 test("a mean that lies lower gives more surface", () => {
   const by = (mean: "geometric" | "log-mean" | "arithmetic") =>
-    theoreticalSurfaceCm2G({ retained: KOREAN_PAGE, mean }).cm2G!;
+    theoreticalSurface({ retained: KOREAN_PAGE, mean }).cm2G!;
   expect(by("geometric")).toBeGreaterThan(by("log-mean"));
   expect(by("log-mean")).toBeGreaterThan(by("arithmetic"));
 });
 
 test("faulty masses and a pan alone give issues and no figure", () => {
-  const faulty = theoreticalSurfaceCm2G({ retained: { "No. 40": Number.NaN, pan: 1 } });
+  const faulty = theoreticalSurface({ retained: { "No. 40": Number.NaN, pan: 1 } });
   expect(faulty.cm2G).toBeUndefined();
   expect(faulty.issues.some(({ severity }) => severity === "error")).toBe(true);
-  const alone = theoreticalSurfaceCm2G({ retained: { pan: 1 } });
+  const alone = theoreticalSurface({ retained: { pan: 1 } });
   expect(alone.cm2G).toBeUndefined();
   expect(alone.issues.map(({ code }) => code)).toContain("sand/too-few-sieves");
 });
