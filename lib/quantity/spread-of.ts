@@ -5,6 +5,7 @@ import { normalQuantile, studentTQuantile } from "../numbers/distributions.ts";
 import { contentOfCall, contentOfNumber, contentOfTerms } from "./content.ts";
 import type { Quantity } from "./quantity.ts";
 import { readQuantity } from "./read-quantity.ts";
+import { readUnit } from "./read-unit.ts";
 import { scoreSd } from "./scores.ts";
 import type { Shape, Source, SourceKind } from "./source.ts";
 import type { Drawing, Spread } from "./spread.ts";
@@ -16,13 +17,17 @@ export interface SpreadSpec {
   readonly sd?: number;
   /** Half-width: the bound of the bounded shapes; the 95 % half-width for normal and t. */
   readonly halfWidth?: number;
-  /** The shape of the scatter. Default: normal with sd, t with df, rectangular with halfWidth. */
-  readonly kind?: Shape["kind"];
+  /**
+   * The shape of the scatter; by default normal with sd, t with df, rectangular with halfWidth. Or one of the five
+   * kinds of doubt, as `doubt` takes them, with the shape by default.
+   */
+  readonly kind?: Shape["kind"] | SourceKind;
   /** Degrees of freedom of t. */
   readonly df?: number;
   /** How inexact the half-width itself is, 0 to 1: curvilinear trapezoid. */
   readonly edge?: number;
-  readonly unit?: Unit;
+  /** As unitNamed reads it: "g", "% of damp mass". */
+  readonly unit?: Unit | string;
   /** Id of the source: spreads that name the same one move together. Default: a source of its own. */
   readonly source?: string;
   /** Which of the five kinds of doubt. Default "reading". */
@@ -38,7 +43,7 @@ export interface SimpleSpread extends Spread {
 /**
  * A number with its ±: mean + scale × score of one source.
  * A text is read as a quantity: the ± is "surely within" (rectangular) unless (sd) or (95 %) follows.
- * Negative or non-finite widths, both sd and halfWidth, a kind that is no shape, an unreadable text: throws.
+ * Negative or non-finite widths, both sd and halfWidth, a kind that is none, an unreadable text or unit: throws.
  * Example: combine(({ m }) => m / 2, { m: spread("12.4 ± 0.1 g") }).low → 6.1525
  */
 export function spread(from: string | SpreadSpec): SimpleSpread {
@@ -151,13 +156,34 @@ function spreadOfSpec(spec: SpreadSpec): SimpleSpread {
   invariant(Number.isFinite(width) && width >= 0, "the width of a spread is zero or more");
   const shape = shapeOf(spec);
   const source: Source = {
-    kind: spec.doubt ?? "reading",
+    kind: doubtOf(spec),
     shape,
     ...(spec.source === undefined ? {} : { id: spec.source }),
     ...(spec.says === undefined ? {} : { says: spec.says }),
   };
   const scale = width * scalePerWidth(shape, sd !== undefined);
-  return new Linear(mean, [{ scale, source }], unit);
+  return new Linear(mean, [{ scale, source }], typeof unit === "string" ? readable(unit) : unit);
+}
+
+function readable(text: string): Unit {
+  const { value, issues } = readUnit(text);
+  invariant(value, issues[0]?.message ?? `${text} cannot be read as a unit`);
+  return value;
+}
+
+const doubts: readonly string[] = ["reading", "repeat", "rig", "method", "model"] satisfies SourceKind[];
+
+function isDoubt(kind: string | undefined): kind is SourceKind {
+  return kind !== undefined && doubts.includes(kind);
+}
+
+function doubtOf({ kind, doubt }: SpreadSpec): SourceKind {
+  if (!isDoubt(kind)) return doubt ?? "reading";
+  invariant(
+    doubt === undefined || doubt === kind,
+    `a spread is of one kind of doubt, not of ${kind} and ${doubt}`,
+  );
+  return kind;
 }
 
 const kinds: readonly Shape["kind"][] = [
@@ -170,10 +196,12 @@ const kinds: readonly Shape["kind"][] = [
 ];
 
 function shapeOf({ kind, df, edge, sd }: SpreadSpec): Shape {
-  const chosen = kind ?? (df !== undefined ? "t" : sd !== undefined ? "normal" : "rectangular");
+  const chosen =
+    (isDoubt(kind) ? undefined : kind) ??
+    (df !== undefined ? "t" : sd !== undefined ? "normal" : "rectangular");
   invariant(
     kinds.includes(chosen),
-    `the kind of a spread is its shape, one of ${kinds.join(", ")}, and not "${chosen}"; the kind of doubt goes into doubt`,
+    `the kind of a spread is its shape, one of ${kinds.join(", ")}, or its doubt, one of ${doubts.join(", ")}; not "${chosen}"`,
   );
   if (chosen === "t") {
     invariant(df !== undefined && df > 0, "a t spread needs df, its degrees of freedom, above 0");

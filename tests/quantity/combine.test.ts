@@ -186,7 +186,26 @@ test("a figure can be printed and copied: by its numbers, for its ends are worke
   expect({ ...moisture }.low).toBeUndefined();
 });
 
-test("a kind that is no shape of scatter is refused by name", () => {
-  const wrong = { mean: 3, sd: 0.1, kind: "model" as "normal" };
-  expect(() => spread(wrong)).toThrow(/one of normal, t, rectangular.*not "model"/);
+test("a kind is a shape of scatter or a kind of doubt; any other is refused by name", () => {
+  const only = (of: Parameters<typeof spread>[0]) => spread(of).sources[0]!;
+  expect(only({ mean: 3, sd: 0.1, kind: "model" })).toMatchObject({
+    kind: "model",
+    shape: { kind: "normal" },
+  });
+  expect(only({ mean: 3, halfWidth: 0.1, kind: "rig" })).toMatchObject({
+    kind: "rig",
+    shape: { kind: "rectangular" },
+  });
+  expect(only({ mean: 3, sd: 0.1, kind: "repeat", df: 4 }).shape).toEqual({ kind: "t", df: 4 });
+  expect(() => spread({ mean: 3, sd: 0.1, kind: "gaussian" as "normal" })).toThrow(
+    /one of normal, t, rectangular.*one of reading.*not "gaussian"/,
+  );
+  expect(() => spread({ mean: 3, sd: 0.1, kind: "rig", doubt: "model" })).toThrow(/not of rig and model/);
+});
+
+test("a unit may be a text, as a log writes it", () => {
+  expect(spread({ mean: 3, sd: 0.1, unit: "% of damp mass" }).unit).toEqual(
+    spread("3 ± 0.1 % of damp mass").unit,
+  );
+  expect(() => spread({ mean: 3, sd: 0.1, unit: "gal" })).toThrow(/US gal or imp gal/);
 });
