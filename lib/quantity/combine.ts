@@ -15,7 +15,7 @@ export type Inputs = { readonly [name: string]: Input } | readonly Input[];
 
 /** What one call of the lifted function receives, for one draw. Read it, don't keep it: it is used again. */
 export type Values<Given extends Inputs> = Given extends readonly Input[]
-  ? ArrayLike<number>
+  ? ArrayLike<number> & Iterable<number>
   : { readonly [Name in keyof Given]: number };
 
 /**
@@ -26,6 +26,7 @@ export type Values<Given extends Inputs> = Given extends readonly Input[]
  * draws: 4,096 unless another power of two is asked for. Nothing is drawn until a property is read; so the figure is
  * no plain record, and { ...figure } copies neither its ends nor its shares: take figure.toJSON() for a copy.
  * as: as of lift, where the same figure is asked for again and again.
+ * Each of its shares names the inputs that it came in by.
  * Method: propagation of distributions (JCGM 101:2008) with stratified scores.
  * Example: combine(({ wet, dry }) => (100 * (wet - dry)) / wet,
  *   { wet: spread("52.4 ± 0.1 g"), dry: spread("50.6 ± 0.1 g") }) → mean 3.435, low 3.144, high 3.727
@@ -35,7 +36,17 @@ export function combine<const Given extends Inputs>(
   inputs: Given,
   options: FigureOptions & { readonly as?: string } = {},
 ): Figure {
-  return figure(lift(fn, inputs, options.as), options);
+  const inputsWith = (source: Source): readonly string[] => inputsThat(inputs, source);
+  return figure(lift(fn, inputs, options.as), { ...options, inputsWith });
+}
+
+/** Names of those inputs that hold the source, or another of its id. */
+function inputsThat(inputs: Inputs, source: Source): readonly string[] {
+  const same = (one: Source): boolean => one === source || (one.id !== undefined && one.id === source.id);
+  const holds = ([, input]: [string, Input]): boolean => isSpread(input) && input.sources.some(same);
+  return Object.entries<Input>(inputs)
+    .filter(holds)
+    .map(([name]) => name);
 }
 
 /**

@@ -14,6 +14,8 @@ export interface Share {
   /** The source's id; empty for a source without one. */
   readonly id: string;
   readonly source: Source;
+  /** Names of the inputs of combine that it came in by; in a list their places, from "0". */
+  readonly inputs?: readonly string[];
   /** Percent of the variance, with only this source drawn. */
   readonly percent: number;
 }
@@ -54,6 +56,8 @@ export interface FigureOptions {
   readonly draws?: number;
   /** All draws of the spread, to be reordered; for one whose draws come with those of others. */
   readonly drawn?: () => Float64Array;
+  /** By which inputs a source came in. */
+  readonly inputsWith?: (source: Source) => readonly string[];
 }
 
 /**
@@ -71,6 +75,7 @@ class DrawnFigure implements Figure, Held {
   readonly #spread: Spread;
   readonly #count: number | undefined;
   readonly #drawnElsewhere: (() => Float64Array) | undefined;
+  readonly #inputsWith: FigureOptions["inputsWith"];
   /** All of it in order, while it is held. */
   #column: Float64Array | undefined;
   /** In another order than drawn; kept once a quantile was asked for, since more will be. */
@@ -87,12 +92,13 @@ class DrawnFigure implements Figure, Held {
     });
   };
 
-  constructor(spread: Spread, { draws, drawn }: FigureOptions) {
+  constructor(spread: Spread, { draws, drawn, inputsWith }: FigureOptions) {
     this.value = spread.value;
     this.sources = spread.sources;
     this.#spread = spread;
     this.#count = draws;
     this.#drawnElsewhere = drawn;
+    this.#inputsWith = inputsWith;
   }
 
   get content(): string | undefined {
@@ -192,7 +198,7 @@ class DrawnFigure implements Figure, Held {
       const percents = keptOr(this.#keyed(), "shares", () =>
         percentsOf(this.#spread, this.#plan(), this.#summary()),
       );
-      this.#shares = sharesOf(this.#spread, percents);
+      this.#shares = sharesOf(this.#spread, percents, this.#inputsWith);
     }
     return this.#shares;
   }
@@ -251,10 +257,12 @@ function sizeOf(spread: Spread, plan: { count?: number; only: string }, heavy: b
   return ((high - low) / 2) ** 2;
 }
 
-function sharesOf({ sources }: Spread, percents: Percents): Shared {
+function sharesOf({ sources }: Spread, percents: Percents, inputsWith: FigureOptions["inputsWith"]): Shared {
   const seen = new Map<string, Share>();
   for (const [source, name] of sourceNames(sources)) {
-    if (!seen.has(name)) seen.set(name, { id: source.id ?? "", source, percent: percents.of.get(name)! });
+    if (seen.has(name)) continue;
+    const by = inputsWith ? { inputs: inputsWith(source) } : {};
+    seen.set(name, { id: source.id ?? "", source, ...by, percent: percents.of.get(name)! });
   }
   const shares = [...seen.values()].sort((a, b) => b.percent - a.percent);
   const total = shares.reduce((all, share) => all + share.percent, 0);

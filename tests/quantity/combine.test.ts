@@ -209,3 +209,17 @@ test("a unit may be a text, as a log writes it", () => {
   );
   expect(() => spread({ mean: 3, sd: 0.1, unit: "gal" })).toThrow(/US gal or imp gal/);
 });
+
+test("a share names the inputs that it came in by", () => {
+  const bottle = spread({ mean: 0, sd: 0.1, source: "bottle" });
+  const figure = combine(({ wet, dry, blank }) => wet - dry - blank, {
+    wet: spread("52.4 ± 0.3 g"),
+    dry: bottle,
+    blank: combine(({ x }) => 2 * x, { x: bottle }),
+  });
+  expect(figure.shares.map(({ id, inputs }) => [id, inputs])).toEqual([
+    ["bottle", ["dry", "blank"]],
+    ["", ["wet"]],
+  ]);
+  expect(combine(([a, b]) => a! - b!, [spread("5 ± 1 g"), 2]).shares[0]!.inputs).toEqual(["0"]);
+});
