@@ -43,6 +43,8 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
   const command = name === undefined ? undefined : COMMANDS.find((known) => known.name === name);
   if (name === undefined) return { refused: "No command is given.", remedy: "See: mullbook help" };
   if (command === undefined) return unknownCommand(name);
+  const bundled = wordWithHyphen(argv);
+  if (bundled !== undefined) return unknownOption(command, bundled, [...command.options, "help"]);
   if (values.help === true) return { asks: "help", about: command };
   if (command.name === "help") return helpOn(words);
 
@@ -75,6 +77,8 @@ export function readArguments(argv: readonly string[]): Call | Refusal {
 }
 
 function unknownCommand(name: string): Refusal {
+  if (name === "version")
+    return { refused: 'There is no command "version".', remedy: "The option: --version" };
   const near = nearest(
     name,
     COMMANDS.map((command) => command.name),
@@ -85,11 +89,18 @@ function unknownCommand(name: string): Refusal {
   };
 }
 
+/** "-sands.yaml" is no bundle of the options s, a, n, d and so on: there is one of a single letter only. */
+function wordWithHyphen(argv: readonly string[]): string | undefined {
+  const end = argv.indexOf("--");
+  return argv.slice(0, end < 0 ? argv.length : end).find((word) => /^-[^-]./.test(word));
+}
+
 function unknownOption(command: Command, rawName: string, allowed: readonly string[]): Refusal {
   const near = nearest(rawName.replace(/^-+/, ""), allowed);
+  const file = /^-[^-].*\./.test(rawName) ? `A file of that name is written ./${rawName}. ` : "";
   return {
     refused: `"mullbook ${command.name}" knows no ${rawName}.`,
-    remedy: near === undefined ? usage(command) : `Did you mean --${near}? ${usage(command)}`,
+    remedy: near === undefined ? `${file}${usage(command)}` : `Did you mean --${near}? ${usage(command)}`,
   };
 }
 
@@ -114,8 +125,9 @@ function wordsRefused(command: Command, words: readonly string[]): Refusal | und
   const wants = command.words.map((word) => `a ${word}`).join(" and ") || "nothing";
   const has = words.length === 0 ? "none is given" : `given: ${words.join(", ")}`;
   const example = command.examples[0]?.[0] ?? "";
+  const one = words.length > most && most > 0 ? " One at a time; a name with spaces goes in quotes." : "";
   return {
     refused: `"mullbook ${command.name}" wants ${wants} after it; ${has}.`,
-    remedy: `For example: ${example}`,
+    remedy: `For example: ${example}${one}`,
   };
 }

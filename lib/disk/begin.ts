@@ -12,12 +12,10 @@ import { fileRefusal, type Refusal } from "./refusal.ts";
 export function begin(name: string, { for: what }: { readonly for?: string }, console: Console): ExitCode {
   const beginning = beginningFor(what);
   if (!beginning) return refuse(console, unknown(what!));
+  if (/^\.*$/.test(basename(name))) return refuse(console, noName(name));
   const path = extname(name) === "" && !/[/\\]$/.test(name) ? `${name}.yaml` : name;
   if (!/\.ya?ml$/i.test(path)) {
-    return refuse(console, {
-      refused: `A log is a text file that ends in .yaml; "${name}" does not.`,
-      remedy: "For example: mullbook begin my-sands.yaml",
-    });
+    return refuse(console, noName(name));
   }
   try {
     makeFolders(dirname(path));
@@ -44,10 +42,20 @@ export function begin(name: string, { for: what }: { readonly for?: string }, co
   }
   console.result(path);
   const word = shellWord(path);
-  console.say(`Open it in a text editor and write your own figures over the invented ones. The next two commands:
+  console.say(`Write your own figures over the invented ones, in one of two ways.
+In a text editor; then, to look for mistakes and to write the page:
     mullbook check ${word}
-    mullbook write ${beginning.notebook} ${word}`);
+    mullbook write ${beginning.notebook} ${word}
+Or in the browser, where the page changes as you write and is saved into the log:
+    mullbook open ${word} ${beginning.notebook}`);
   return 0;
+}
+
+function noName(name: string): Refusal {
+  return {
+    refused: `A log is a text file that ends in .yaml; "${name}" does not.`,
+    remedy: "For example: mullbook begin my-sands.yaml",
+  };
 }
 
 function unknown(what: string): Refusal {

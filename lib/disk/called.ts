@@ -41,8 +41,9 @@ const COMMAND = new RegExp(
   "g",
 );
 
-/** A path as one word of a shell. */
-export function shellWord(path: string): string {
+/** A path as one word of a shell, and never an option. */
+export function shellWord(name: string): string {
+  const path = name.startsWith("-") ? `./${name}` : name;
   return /^[\w./:\\@+=,%-]+$/.test(path) ? path : `"${path.replace(/["$`]/g, "\\$&")}"`;
 }
 

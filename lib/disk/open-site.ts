@@ -44,6 +44,11 @@ export interface SiteOf {
   readonly failed: (notebook: Notebook, error: unknown) => Refusal;
 }
 
+/** Of a notebook's page, behind the secret: in letters that no browser writes otherwise, as the door wants them. */
+export function pageAddress(name: string): string {
+  return `pages/${/^[a-z0-9-]+$/.test(name) ? name : "own"}`;
+}
+
 export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: SiteOf): Site {
   const open = streams();
   /** What each page that was handed out knows of the files: the mark of their texts. */
@@ -70,7 +75,7 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
     return read;
   };
 
-  const hrefOf = (name: string) => `${root()}pages/${name}`;
+  const hrefOf = (name: string) => `${root()}${pageAddress(name)}`;
   const surveyed = async (mark: string, log: Log): Promise<readonly Surveyed[]> => {
     if (list?.mark !== mark) list = { mark, surveyed: survey(log, notebooks) };
     others = await list.surveyed;
@@ -130,7 +135,7 @@ export function siteOf({ path, files, notebooks, root, failed, scriptsOf }: Site
 
   const handle: Handle = async (address, request, response) => {
     const [kind = "", word = "", ...more] = address.split("/");
-    const notebook = kind === "pages" ? notebooks.find(({ name }) => name === word) : undefined;
+    const notebook = notebooks.find(({ name }) => pageAddress(name) === address);
     const isPage = (kind === "save" || kind === "events") && known.has(word);
     if (more.length > 0 || !(address === "" || notebook || isPage)) return { status: 404 };
     const method = kind === "save" ? "POST" : "GET";

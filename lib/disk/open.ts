@@ -6,7 +6,7 @@ import { placedFrom } from "./check.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
 import { filesAt, withLinked } from "./open-files.ts";
 import { notebooksToOpen } from "./open-notebooks.ts";
-import { siteOf } from "./open-site.ts";
+import { pageAddress, siteOf } from "./open-site.ts";
 import { isRefusal } from "./refusal.ts";
 import { beforeName } from "./save-replace.ts";
 import { serve } from "./serve.ts";
@@ -39,7 +39,7 @@ export async function open(path: string, word: string, console: Console): Promis
   root = server.root;
   site.prepare();
   const watcher = watchFiles(() => withLinked(site.paths()), site.lookAgain);
-  console.result(`${server.address}${asked ? `pages/${asked.name}` : ""}`);
+  console.result(`${server.address}${asked ? pageAddress(asked.name) : ""}`);
   const name = basename(path);
   console.say(
     `Open this address in a browser on this machine; who has it can read and change ${name}, so keep it to yourself.`,

@@ -1,6 +1,7 @@
 // A file's bytes, unless it is too large or no file at all.
 
 import { closeSync, fstatSync, openSync, readSync, statSync } from "node:fs";
+import { nearFile } from "./near-file.ts";
 import { fileRefusal, type Refusal } from "./refusal.ts";
 
 /** Says how large the file is where it is larger than the limit; nothing of it is read then. */
@@ -33,6 +34,8 @@ export function readBytes(path: string, limit: number, called = path): Buffer | 
       closeSync(file);
     }
   } catch (error) {
-    return fileRefusal(error, called, "read");
+    const refusal = fileRefusal(error, called, "read");
+    const near = (error as NodeJS.ErrnoException).code === "ENOENT" ? nearFile(path) : undefined;
+    return near === undefined ? refusal : { ...refusal, remedy: `Did you mean ${near}?` };
   }
 }

@@ -44,6 +44,11 @@ const full = (path: string, doing: Doing): Refusal => ({
 const notThere = (path: string, doing: Doing): Refusal => {
   if (path.trim() === "")
     return { refused: "The name of the file is empty.", remedy: "Write its name in full." };
+  if (path === "-")
+    return {
+      refused: "A log is read from a file, not from what is piped in.",
+      remedy: "Save the text as a file and name that.",
+    };
   if (doing === "read")
     return { refused: `There is no file ${path}.`, remedy: "Put the name or the folder right." };
   return {

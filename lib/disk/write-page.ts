@@ -1,10 +1,11 @@
 // One notebook, one log, one page on the disk.
 
+import { existsSync } from "node:fs";
 import { basename, extname } from "node:path";
 import type { Issue } from "../issue.ts";
 import type { Log } from "../log/types.ts";
 import type { Page } from "../page/blocks.ts";
-import { fileStem } from "../page/file-name.ts";
+import { pageStem } from "../page/file-name.ts";
 import { issuesInUnits } from "../page/issue-units.ts";
 import type { LiveScripts } from "../page/live-html.ts";
 import type { Notebook } from "../page/notebook.ts";
@@ -43,7 +44,7 @@ export async function writePage({
 }: PageToWrite): Promise<WrittenPage | Refusal> {
   const page = notebook.run(read.log);
   const whole: Page = { ...page, issues: [...issuesInUnits(read.issues, read.log), ...page.issues] };
-  const stem = `${fileStem(basename(path, extname(path)))}-${notebook.name}`;
+  const stem = `${pageStem(ownNameOf(path))}-${notebook.name}`;
   const files = live
     ? await livePageFile(whole, { stem, live, notebook, log: read.log })
     : await pageFiles(whole, as, stem);
@@ -53,6 +54,16 @@ export async function writePage({
   }
   const written = writeFiles(to, files, read.paths);
   return "paths" in written ? { paths: written.paths, issues: page.issues } : written;
+}
+
+/** The log's name without .yaml; with its ending where two logs differ in nothing else, "sands.yaml" and "sands.yml". */
+function ownNameOf(path: string): string {
+  const name = basename(path);
+  const ending = extname(name);
+  if (!/^\.ya?ml$/i.test(ending)) return name;
+  const bare = path.slice(0, -ending.length);
+  const other = ending !== ".yaml" && existsSync(`${bare}.yaml`);
+  return other ? name : name.slice(0, -ending.length);
 }
 
 interface LiveParts {

@@ -13,6 +13,9 @@ test("a begun log is there, is checked without an error, and is never written ov
   const begun = await mullbook(["begin", "my-sands.yaml"], { cwd });
   expect(begun).toMatchObject({ code: 0, out: "my-sands.yaml\n" });
   expect(begun.err).toContain("mullbook check my-sands.yaml");
+  // Both ways on: a text editor, or the browser.
+  expect(begun.err).toContain("text editor");
+  expect(begun.err).toContain("mullbook open my-sands.yaml grain-fineness");
   expect(await mullbook(["check", "my-sands.yaml"], { cwd })).toMatchObject({
     code: 0,
     out: expect.stringMatching(
@@ -32,6 +35,7 @@ test("begin --for gives the log that is asked for, and says its two next command
   const cwd = temporaryFolder();
   const { code, out, err } = await mullbook(["begin", "my trial", "--for", "moisture-trial"], { cwd });
   expect({ code, out }).toEqual({ code: 0, out: "my trial.yaml\n" });
+  expect(err).toContain('mullbook open "my trial.yaml" moisture-trial');
   const said = [...err.matchAll(/^ {4}mullbook (\w+) (.*)"my trial\.yaml"$/gm)].map(([, name, rest]) => [
     name!,
     ...(rest === "" ? [] : [rest!.trim()]),
@@ -48,6 +52,32 @@ test("begin --for gives the log that is asked for, and says its two next command
     expect(refused.err).toMatch(says);
   }
   expect(existsSync(join(cwd, "other.yaml"))).toBe(false);
+});
+
+test("the commands that begin names run for a name with a hyphen, quotes or letters of any script", async () => {
+  const cwd = temporaryFolder();
+  const names: readonly (readonly [name: string, word: string])[] = [
+    ["-dash.yaml", "./-dash.yaml"],
+    ['a "b".yaml', '"a \\"b\\".yaml"'],
+    ["песок.yaml", '"песок.yaml"'],
+  ];
+  for (const [name, word] of names) {
+    const { out, err } = await mullbook(["begin", "--", name], { cwd });
+    expect(out).toBe(`${name}\n`);
+    expect(err).toContain(`mullbook check ${word}\n`);
+  }
+  expect((await mullbook(["check", "./-dash.yaml"], { cwd })).code).toBe(0);
+});
+
+test("a log that is not there: the one beside it that may be meant", async () => {
+  const cwd = temporaryFolder();
+  writeFileSync(join(cwd, "Dune.yaml"), logWith(...soundRows));
+  for (const name of ["dune.yaml", "Dune", "Dune.yml", "Dunne.yaml", "./dune.yaml"]) {
+    const { code, err } = await mullbook(["check", name], { cwd });
+    expect(code).toBe(2);
+    expect(err).toMatch(/There is no file [\s\S]*Did you mean Dune\.yaml\?/);
+  }
+  expect((await mullbook(["check", "yard.yaml"], { cwd })).err).toContain("Put the name or the folder right");
 });
 
 test("begin adds .yaml, makes the folder, and takes no other kind of name", async () => {

@@ -18,14 +18,14 @@ function folderWithLog(): string {
 
 test("HTML unless said otherwise, here unless said otherwise; the same log gives the same bytes, whatever stood there", async () => {
   const cwd = folderWithLog();
-  const name = "my-sands-grain-fineness.html";
+  const name = "My sands-grain-fineness.html";
   const written = async () => {
     expect(await mullbook(["write", notebook, "My sands.yaml"], { cwd })).toMatchObject({
       code: 0,
       out: `${name}\n`,
     });
     // No temporary file stays.
-    expect(readdirSync(cwd).sort()).toEqual(["My sands.yaml", name]);
+    expect(readdirSync(cwd).sort()).toEqual([name, "My sands.yaml"]);
     return readFileSync(join(cwd, name), "utf8");
   };
   const page = await written();
@@ -35,12 +35,27 @@ test("HTML unless said otherwise, here unless said otherwise; the same log gives
   expect(await written()).toBe(page);
 });
 
+test("logs in any script, and logs that differ in a sign, a capital or an ending, have a page each", async () => {
+  const cwd = temporaryFolder();
+  const names = ["песок", "глина", "砂", "sand 1", "sand-1", "Sand_1", "a.b", "a-b"].map(
+    (name) => `${name}.yaml`,
+  );
+  names.push("sand-1.yml", "other.yml");
+  for (const name of names) writeFileSync(join(cwd, name), logWith(...soundRows));
+  for (const name of names) {
+    const page = (name === "sand-1.yml" ? name : name.replace(/\.ya?ml$/, "")).concat("-grain-fineness.json");
+    const { out } = await mullbook(["write", notebook, name, "--as", "json"], { cwd });
+    expect(out).toBe(`${page}\n`);
+  }
+  expect(readdirSync(cwd).length).toBe(2 * names.length);
+});
+
 test("JSON: one file, whose figures a script can take", async () => {
   const cwd = folderWithLog();
   expect(
     (await mullbook(["write", notebook, "My sands.yaml", "--as", "json", "--to", "a/b"], { cwd })).out,
-  ).toBe("a/b/my-sands-grain-fineness.json\n");
-  const page = JSON.parse(readFileSync(join(cwd, "a/b/my-sands-grain-fineness.json"), "utf8"));
+  ).toBe("a/b/My sands-grain-fineness.json\n");
+  const page = JSON.parse(readFileSync(join(cwd, "a/b/My sands-grain-fineness.json"), "utf8"));
   expect(page.format).toBe("mullbook-page/1");
   expect(page.tables.length).toBeGreaterThan(0);
 });
@@ -50,10 +65,10 @@ test("Markdown: a folder whose drawings are where the text says", async () => {
   const { code, out } = await mullbook(["write", notebook, "My sands.yaml", "--as", "markdown"], { cwd });
   expect(code).toBe(0);
   const paths = out.trimEnd().split("\n");
-  expect(paths[0]).toBe("my-sands-grain-fineness/my-sands-grain-fineness.md");
+  expect(paths[0]).toBe("My sands-grain-fineness/My sands-grain-fineness.md");
   const text = readFileSync(join(cwd, paths[0]!), "utf8");
   const drawings = [...text.matchAll(/\]\(([^)]+\.svg)\)/g)].map(
-    ([, name]) => `my-sands-grain-fineness/${name}`,
+    ([, name]) => `My sands-grain-fineness/${name}`,
   );
   expect(drawings.length).toBeGreaterThan(0);
   expect(paths.slice(1).sort()).toEqual(drawings.sort());
@@ -65,8 +80,8 @@ test("CSV: the shares are those of the masses", async () => {
   const cwd = folderWithLog();
   const { code, out } = await mullbook(["write", notebook, "My sands.yaml", "--as", "csv"], { cwd });
   expect(code).toBe(0);
-  expect(out.split("\n")).toContain("my-sands-grain-fineness/shares.csv");
-  const shares = readFileSync(join(cwd, "my-sands-grain-fineness/shares.csv"), "utf8");
+  expect(out.split("\n")).toContain("My sands-grain-fineness/shares.csv");
+  const shares = readFileSync(join(cwd, "My sands-grain-fineness/shares.csv"), "utf8");
   // 100 · 3.20 / 49.95 and 100 · 12.60 / 49.95, to six digits.
   expect(shares).toMatch(/^No\. 40,0\.425,6\.40641,/m);
   expect(shares).toMatch(/^No\. 50,0\.3,25\.2252,/m);
@@ -93,7 +108,7 @@ test("a log is never written over, by whatever name or link", async () => {
 test("where no page can be written it is said why", async () => {
   const cwd = folderWithLog();
   writeFileSync(join(cwd, "taken"), "");
-  mkdirSync(join(cwd, "my-sands-grain-fineness.json"));
+  mkdirSync(join(cwd, "My sands-grain-fineness.json"));
   for (const [to, says] of [
     ["taken", /a part of the path is a file/],
     [".", /is a folder/],

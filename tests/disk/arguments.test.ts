@@ -19,6 +19,17 @@ test("what follows -- is a name, whatever it looks like", () => {
   expect(readArguments(["check", "--", "--log.yaml"])).toMatchObject({ words: ["--log.yaml"] });
 });
 
+test("a name that begins with a hyphen is no bundle of options, and is told how to be written", () => {
+  expect(readArguments(["check", "-dash.yaml"])).toMatchObject({
+    refused: '"mullbook check" knows no -dash.yaml.',
+    remedy: expect.stringContaining("./-dash.yaml"),
+  });
+  expect(readArguments(["check", "--", "-dash.yaml"])).toMatchObject({ words: ["-dash.yaml"] });
+  expect(readArguments(["write", "n", "log.yaml", "-to", "x"])).toMatchObject({
+    remedy: expect.stringContaining("Did you mean --to?"),
+  });
+});
+
 test("help and version are asked for without any command's words", () => {
   expect(readArguments([])).toEqual({ asks: "help" });
   expect(readArguments(["--version"])).toEqual({ asks: "version" });

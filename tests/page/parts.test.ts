@@ -6,7 +6,7 @@ import type { Log } from "../../lib/log/types.ts";
 import type { PageSpec } from "../../lib/page/blocks.ts";
 import { chartTableParts } from "../../lib/page/chart-table.ts";
 import { cutAtDecimalMark, padAfterMark } from "../../lib/page/decimal-mark.ts";
-import { fileStem, stemGiver } from "../../lib/page/file-name.ts";
+import { fileStem, pageStem, stemGiver } from "../../lib/page/file-name.ts";
 import { writeHtml } from "../../lib/page/html.ts";
 import { writeJson } from "../../lib/page/json.ts";
 import { layOut } from "../../lib/page/lay-out.ts";
@@ -65,16 +65,50 @@ test.each([
 });
 
 test("names of files are stems only, and given once", () => {
-  expect(["../../etc/passwd", "Øst / pit: No. 2", "", "CON", "-rf", "a".repeat(99)].map(fileStem)).toEqual([
+  const names = ["../../etc/passwd", "Øst / pit: No. 2", "", "CON", "-rf", "a".repeat(99)];
+  const scripts = ["Песок: йод", "砂 2", "रेत", "\u{1f525}", "é\u0301", `a\u{10348}${"砂".repeat(99)}`];
+  expect([...names, ...scripts].map(fileStem)).toEqual([
     "etc-passwd",
     "ost-pit-no-2",
     "unnamed",
     "con-page",
     "rf",
     "a".repeat(60),
+    "песок-йод",
+    "砂-2",
+    "रेत",
+    "unnamed",
+    "e",
+    `a\u{10348}${"砂".repeat(58)}`,
   ]);
   const stem = stemGiver();
   expect([stem("a"), stem("A"), stem("a-2"), stem("a")]).toEqual(["a", "a-2", "a-2-2", "a-3"]);
+});
+
+test("pages are called what their log is called, and no two logs of a folder share a name", () => {
+  const kept = ["my-sands", "My sands", "my_sands", "my.sands", "песок", "глина", "砂", "con", "it's 3 %"];
+  expect(kept.map(pageStem)).toEqual(kept);
+  // Each changed or cut, and marked, since another may come to the same.
+  const changed = [
+    "a?b",
+    "a:b",
+    "a-b\u202e",
+    "-rf",
+    "rf\u0000",
+    ".rf",
+    "",
+    "..",
+    "a\n",
+    "x".repeat(240),
+    "x".repeat(239),
+  ];
+  const stems = changed.map(pageStem);
+  for (const stem of stems) {
+    expect(stem).toMatch(/^[\p{L}\d][\p{L}\d+-]*-[\da-f]{4}$/u);
+    expect(Buffer.byteLength(stem)).toBeLessThan(170);
+  }
+  expect(new Set([...kept, ...stems]).size).toBe(kept.length + changed.length);
+  expect(pageStem("砂".repeat(80))).toMatch(/^砂{53}-[\da-f]{4}$/);
 });
 
 describe("promises", () => {
