@@ -45,3 +45,38 @@ export const roughFigure = issueMessage("log/rough-figure", "error", (text: stri
   message: `"${text}" does not say how far off it may be.`,
   remedy: `Write ${figure} with how far it is surely right, such as 12.4 ± 0.5 g.`,
 }));
+
+export const strayMark = issueMessage(
+  "log/stray-mark",
+  "error",
+  (text: string, mark: string, where: "start" | "end", figure: string) => ({
+    message: `The ${mark} at the ${where} of "${text}" is no part of a figure.`,
+    remedy: mark.includes("?")
+      ? `Write ${figure}; where you are not sure of it, with how far it is surely right, such as 12.4 ± 0.5 g.`
+      : `Write ${figure}`,
+  }),
+);
+
+export const oddMark = issueMessage(
+  "log/odd-mark",
+  "error",
+  (text: string, mark: string, better: string) => ({
+    message: `"${text}" has ${mark} where a decimal point is expected.`,
+    remedy: `Write ${better}`,
+  }),
+);
+
+export const spaceInFigure = issueMessage("log/space-in-figure", "error", (text: string, better: string) => ({
+  message: `"${text}" has a space beside its decimal point.`,
+  remedy: `Write ${better}`,
+}));
+
+export const sumForFigure = issueMessage("log/sum-for-figure", "error", (text: string, better: string) => ({
+  message: `"${text}" is a sum, and nothing is added up here.`,
+  remedy: `Write ${better}`,
+}));
+
+export const otherDigits = issueMessage("log/other-digits", "error", (text: string, better: string) => ({
+  message: `The digits of "${text}" are of another script than 0 to 9.`,
+  remedy: `Write ${better}`,
+}));

@@ -13,6 +13,7 @@ import {
   unitSpelt,
   wordForZero,
 } from "./complaints-figure.ts";
+import { markIn } from "./figure-marks.ts";
 import { plainName } from "./node.ts";
 
 /** Abbreviations that are not the unit's own sign; "gr" is not among them, since it may be grains. */
@@ -42,6 +43,7 @@ export function slipIn(text: string): Issue | undefined {
     wordFor(typed) ??
     mistypedDigit(typed) ??
     misspeltUnit(typed) ??
+    markIn(typed) ??
     bound(typed) ??
     roughly(typed) ??
     withRemark(typed)

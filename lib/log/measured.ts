@@ -34,7 +34,10 @@ export function quantityOf(
 ): (Quantity & { place: Place }) | undefined {
   const text = textNodeOf(node, what, report);
   if (!text) return undefined;
-  const comma = /^([-+]?\d*),(\d{1,2}|\d{4,}|0\d*)(?!\d|[.,])(.*)$/.exec(text.text.trim());
+  // Three digits behind a comma may be thousands, unless a zero or nothing stands before it: the reader asks then.
+  const comma = /^([-+]?(?:\d+|)),(\d{1,2}|\d{4,}|(?<=^[-+]?0*,)\d{3})(?!\d|[.,])(.*)$/.exec(
+    text.text.trim(),
+  );
   if (comma) {
     report(decimalComma(text.text, `${comma[1] || "0"}.${comma[2]}${comma[3]}`), text.place);
     return undefined;

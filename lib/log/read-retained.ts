@@ -53,9 +53,10 @@ export function readRetained(map: MapNode, said: "g" | "percent" | undefined, re
 }
 
 function massOf(entry: Entry, report: Report): ReturnType<typeof quantityOf> {
-  const { kind, place } = entry.value;
-  if (kind !== "empty") return quantityOf(entry.value, entry.key, report);
-  report(emptyMass(entry.key), place);
+  const { value } = entry;
+  const says = value.kind === "text" ? !/^\s*[|>]?\s*$/.test(value.text) : value.kind !== "empty";
+  if (says) return quantityOf(value, entry.key, report);
+  report(emptyMass(entry.key), value.place);
   return undefined;
 }
 

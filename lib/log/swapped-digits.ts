@@ -50,6 +50,8 @@ function swapsOf(typed: string): string[] {
     if (typed[first] === typed[second]) return [];
     const signs = [...typed];
     [signs[first], signs[second]] = [signs[second] ?? "", signs[first] ?? ""];
-    return [signs.join("")];
+    const swapped = signs.join("");
+    // Nobody writes 050 for 500.
+    return /^0\d/.test(swapped) ? [] : [swapped];
   });
 }

@@ -1,7 +1,8 @@
 // Plain words for what YAML cannot make sense of.
 
 import type { Issue } from "../issue.ts";
-import { noFigure } from "./complaints-figure.ts";
+import { decimalComma } from "./complaints-field.ts";
+import { noFigure, strayMark } from "./complaints-figure.ts";
 import { tooDeep } from "./complaints-file.ts";
 import {
   backslash,
@@ -44,6 +45,8 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
   const onLine = (complaint: Issue): WordedFault => ({ complaint, offset: start });
 
   const dash = /^-([^\s-].*)$/.exec(line.trim());
+  const asked = loneQuestionMark(source, index);
+  if (asked !== undefined) return { complaint: noFigure("?"), offset: asked };
   switch (fault.code) {
     case "MISSING_CHAR":
       if (/quote/.test(fault.message)) return here(unclosedQuote(sign));
@@ -55,6 +58,8 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "BLOCK_AS_IMPLICIT_KEY": {
       if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
       const twice = /^\s*(?:- +)*([^:]+):\s+(\S.*:(?:\s.*|$))/.exec(line);
+      const figure = /^\s*(?:- +)*[^:]+:\s+([\d.]+(?: ?[a-z]+)?):\s*(?:#.*)?$/i.exec(line)?.[1];
+      if (figure !== undefined) return here(strayMark(`${figure}:`, ":", "end", figure));
       if (twice?.[1] && twice[2]) {
         const text = twice[2].replace(/\s+#.*$/, "").replaceAll('"', "'");
         return here(colonInText(twice[1], shortened(text), /^\d/.test(text)));
@@ -68,6 +73,8 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       return onLine(colonless(trimmed));
     }
     case "BAD_SCALAR_START":
+      if (/^,\d/.test(value)) return here(decimalComma(value, `0.${value.slice(1)}`));
+      return here(signAtStart(sign, shortened(value.replaceAll('"', "'"))));
     case "BAD_ALIAS":
     case "TAG_RESOLVE_FAILED":
       return here(signAtStart(sign, shortened(value.replaceAll('"', "'"))));
@@ -84,7 +91,7 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
     case "RESOURCE_EXHAUSTION":
       return here(tooDeep("60"));
     default:
-      if (/[*&!]/.test(value[0] ?? "")) {
+      if (/[*&!>|]/.test(value[0] ?? "")) {
         return { complaint: signAtStart(value[0] ?? "", shortened(value)), offset: valueStart };
       }
       if (dashed) {
@@ -93,6 +100,16 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       }
       return onLine(/^["'][^:]*$/.test(trimmed) ? colonless(trimmed) : unreadable(trimmed));
   }
+}
+
+/** "No. 40: ?", which begins a name for YAML: it is the line below that it stumbles at. */
+function loneQuestionMark(source: Source, index: number): number | undefined {
+  for (const at of [index, index - 1]) {
+    const line = at < 0 ? "" : lineText(source, at);
+    const before = /^[^#]*?:\s+(?=\?\s*(?:#.*)?$)/.exec(line)?.[0].length;
+    if (before !== undefined) return (source.lineStarts[at] ?? 0) + before;
+  }
+  return undefined;
 }
 
 function colonless(line: string): Issue {

@@ -7,6 +7,7 @@ import { quantityIssue } from "./read-messages.ts";
 export function commaIssue(text: string): Issue | undefined {
   const run = /\d[\d.,' ]*[.,' ] ?\d[\d.,]*/.exec(text)?.[0];
   if (run === undefined || /^\d+\.\d*$/.test(run)) return undefined;
+  if (/[.,]$/.test(run)) return quantityIssue.twoMarks(run);
   const whole = run.replaceAll(" ", "");
   // 1.234.567 and 1 234 and 1'234 part thousands; so does the first kind of mark where two kinds stand.
   const marks = [...whole.matchAll(/[.,']/g)].map(([mark]) => mark);
@@ -17,6 +18,10 @@ export function commaIssue(text: string): Issue | undefined {
   if (kinds.size === 2 && !kinds.has("'") && marks.slice(0, -1).every((mark) => mark === marks[0])) {
     const last = Math.max(whole.lastIndexOf("."), whole.lastIndexOf(","));
     return quantityIssue.thousands(run, `${digits(whole.slice(0, last))}.${whole.slice(last + 1)}`);
+  }
+  const [thousands = "", ...tail] = whole.split(".");
+  if (/^\d{1,3}(?:'\d{3})+$/.test(thousands) && tail.length === 1) {
+    return quantityIssue.thousands(run, `${digits(thousands)}.${tail[0]}`);
   }
   if (/^\d{1,3}(?:[.,]\d{3}){2,}$/.test(whole) || /^\d{1,3}(?:'\d{3})+$/.test(whole)) {
     return quantityIssue.thousands(run, digits(whole));

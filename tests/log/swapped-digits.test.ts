@@ -86,3 +86,14 @@ test("published: a sample mass with its digits transposed, 1406 for 1460", () =>
   const swaps = swappedDigits(figures("1406", ...held.map(String), String(washedOut)), 1);
   expect(swaps.some(({ typed, swapped }) => typed === "1406" && swapped === "1460")).toBe(true);
 });
+
+test("no figure is told to begin with a zero that nobody writes", () => {
+  const swapped = swappedDigits(
+    [
+      { text: "500 g", value: 500, sign: -1 },
+      { text: "50.0", value: 50, sign: 1 },
+    ],
+    1,
+  );
+  expect(swapped).toEqual([]);
+});
