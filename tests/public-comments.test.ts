@@ -8,6 +8,7 @@ import * as door from "../lib/index.ts";
 import fineness from "../notebooks/grain-fineness.ts";
 import { demoLogs } from "./browser/demo-pages.ts";
 import { built, root } from "./cli/mullbook.ts";
+import { examplesInWords, examplesOf } from "./public-examples.ts";
 import { fits, statedValue } from "./stated-value.ts";
 
 let functions: readonly ReferenceEntry[];
@@ -52,26 +53,11 @@ test("what computes a number says by which source or method", () => {
   expect(computing.filter(({ comment }) => !SOURCE.test(comment)).map(({ name }) => name)).toEqual([]);
 });
 
-/** Told in words, because what they need does not fit into a line. */
-const inWords = [
-  "forecastSeason",
-  "freezingByShape",
-  "heatFigures",
-  "moistureAfter",
-  "mullingComparison",
-  "ownBurnOut",
-  "responseSurface",
-  "stationaryPoint",
-  "temperTonight",
-  "uncheckedCompanions",
-  "weatherWater",
-];
-
 test("every example runs as it stands, and gives the value that it states", async () => {
   const wrong: string[] = [];
   let stated = 0;
   for (const { name, comment } of functions) {
-    if (inWords.includes(name)) continue;
+    if (examplesInWords.includes(name)) continue;
     for (const example of examplesOf(comment)) {
       const { code, value } = statedValue(example);
       if (value !== undefined) stated++;
@@ -82,10 +68,6 @@ test("every example runs as it stands, and gives the value that it states", asyn
   expect(wrong).toEqual([]);
   expect(stated).toBeGreaterThan(230);
 }, 480_000);
-
-function examplesOf(comment: string): string[] {
-  return commentParts(comment).flatMap(({ kind, text }) => (kind === "example" ? [text] : []));
-}
 
 const heaps = new WeakMap<door.Log, door.HeapReport>();
 /** The same for one log: it draws a whole season. */

@@ -17,7 +17,7 @@ const noShare = 0.0005;
  * Findings of a blend, the gravest first.
  * @example
  * const report = blendReport(log);
- * "why" in report ? [] : blendFindings(report)
+ * typeof report === "string" ? [] : blendFindings(report)
  */
 export function blendFindings(report: BlendReport): readonly Finding[] {
   const order = ["error", "doubt", "good", "note"];
@@ -50,7 +50,7 @@ export function shareText({ share, low, high }: BlendedSand, atLeast = false): s
  * "40 ± 3 % Coppice sand and 60 ± 3 % Brick sand", without those that are not in the blend.
  * @example
  * const report = blendReport(log);
- * "why" in report ? report.why : blendText(report)
+ * typeof report === "string" ? report : blendText(report)
  */
 export function blendText({ sands, atLeast }: BlendReport): string {
   const parts = sands
@@ -63,7 +63,7 @@ export function blendText({ sands, atLeast }: BlendReport): string {
  * The blend's own fineness number with its ±.
  * @example
  * const report = blendReport(log);
- * "why" in report ? report.why : blendNumberText(report)
+ * typeof report === "string" ? report : blendNumberText(report)
  */
 export function blendNumberText({ number, atLeast }: Pick<BlendReport, "number" | "atLeast">): string {
   const { value, low, high } = number;

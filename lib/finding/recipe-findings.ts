@@ -32,7 +32,7 @@ const countedOn: { readonly [basis in ShareBasis]: string } = {
  * What a recipe comes to, and what to look at before it is weighed out.
  * @example
  * const plan = recipePlan(log);
- * "why" in plan ? [] : recipeFindings(plan, massWords(recipeUnits(log)))
+ * typeof plan === "string" ? [] : recipeFindings(plan, massWords(recipeUnits(log)))
  */
 export function recipeFindings(plan: RecipePlan, words: MassWords, heap?: HeapRecord): Finding[] {
   return [

@@ -17,7 +17,7 @@ export type BatchColumns = { readonly batch: FigureColumn<string> } & {
  * most batches of the log use, undefined where it was not tested. Units as in testFigure; the ± is that of batchFigures.
  * @example
  * const { value: log } = readLog("format: 1\nbatches: { W1: { moisture: 3.2 % ± 0.1 % }, W2: {} }", { name: "log.yaml" });
- * batchColumns(log).moisture.values.map((one) => one?.value) // [3.2, undefined]
+ * batchColumns(log!).moisture.values.map((one) => one?.value) // [3.2, undefined]
  */
 export function batchColumns(log: Pick<Log, "batches">): BatchColumns {
   const rows = batchFigures(log).figures.filter(({ batch }) => !batch.keptOut);

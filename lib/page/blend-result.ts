@@ -22,7 +22,7 @@ const tubKg = 10;
  * Key figures, the shares to weigh, the strip of numbers and the curve.
  * @example
  * const report = blendReport(log);
- * "why" in report ? undefined : blendResult(report).title
+ * typeof report === "string" ? undefined : blendResult(report).title
  */
 export function blendResult(report: BlendReport, system: UnitSystem = "metric"): Section {
   const { sands } = report;
@@ -200,7 +200,7 @@ function sievesTable({ curve: blend, target }: BlendReport): Block {
  * What to do next about a blend: buy, sieve again, or mix a trial.
  * @example
  * const report = blendReport(log);
- * "why" in report ? [] : blendNext(report)
+ * typeof report === "string" ? [] : blendNext(report)
  */
 export function blendNext({ outside, sands, target, atLeast, leftOut }: BlendReport): Text[] {
   return [

@@ -12,7 +12,7 @@ const mostLines = 14;
  * Of a recipe that wants water; one that is too wet already has no card to mix by.
  * @example
  * const plan = recipePlan(log);
- * "why" in plan ? undefined : recipeCard(plan, recipeUnits(log), "Spring heap").summary
+ * typeof plan === "string" ? undefined : recipeCard(plan, recipeUnits(log), "Spring heap").summary
  */
 export function recipeCard(plan: RecipePlan, system: UnitSystem, title: string): FoldBlock {
   const { loads, loadKg } = plan;

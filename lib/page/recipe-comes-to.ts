@@ -16,7 +16,7 @@ const rows: { readonly [share in ComesTo]: readonly [what: string, unit: string]
  * What a recipe comes to as shares, on each basis.
  * @example
  * const plan = recipePlan(log);
- * "why" in plan ? undefined : recipeComesTo(plan).caption
+ * typeof plan === "string" ? undefined : recipeComesTo(plan).caption
  */
 export function recipeComesTo({ comesTo, taken }: RecipePlan): TableBlock {
   return {

@@ -35,7 +35,7 @@ export function shoppingLines({ masses, additives }: RecipePlan, prices?: Logged
  * What to buy for a recipe, in bags, and what it costs.
  * @example
  * const plan = recipePlan(log);
- * "why" in plan ? [] : recipeShopping(plan, log, recipeUnits(log))
+ * typeof plan === "string" ? [] : recipeShopping(plan, log, recipeUnits(log))
  */
 export function recipeShopping(plan: RecipePlan, { prices }: Log, system: UnitSystem): readonly Block[] {
   const lines = shoppingLines(plan, prices);

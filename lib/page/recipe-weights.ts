@@ -11,7 +11,7 @@ import { recipeParts, weightText } from "./recipe-parts.ts";
  * The table of weights, and the buckets where the log weighs some.
  * @example
  * const plan = recipePlan(log);
- * "why" in plan ? [] : recipeWeights(plan, recipeUnits(log))
+ * typeof plan === "string" ? [] : recipeWeights(plan, recipeUnits(log))
  */
 export function recipeWeights(plan: RecipePlan, system: UnitSystem): readonly Block[] {
   const { loads, masses, waterKg } = plan;

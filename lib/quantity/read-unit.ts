@@ -45,7 +45,7 @@ export function unitNamed(text: string): Unit | undefined {
 /**
  * unitNamed with what is wrong: an unknown unit with the nearest known one, an ambiguous one with the two that it may be,
  * a basis of percent that looks misspelt (a warning: the unit is given all the same).
- * @example readUnit("gal").issues[0].message // "\"gal\" may be US gal or imp gal, which differ."
+ * @example readUnit("gal").issues[0]?.message // "\"gal\" may be US gal or imp gal, which differ."
  */
 export function readUnit(text: string): Checked<Unit> {
   const unit = unitNamed(text);

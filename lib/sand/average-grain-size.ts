@@ -58,8 +58,8 @@ export function averageGrainSize({ retained }: SievedBySize): AverageGrainSize {
 }
 
 /**
- * Average grain size of a sand by ISO sieves, µm: the number of averageGrainSize, whose equation, stack and source
- * it has. Undefined where that gives none; its issues say why.
+ * Average grain size of a sand by ISO sieves, µm: the number of averageGrainSize, whose equation and stack it has.
+ * Undefined where that gives none; its issues say why. Source: that of averageGrainSize.
  *
  *     averageGrainSizeUm({ retained: { "710 µm": 0, "500 µm": 0.3, "355 µm": 1.9, "250 µm": 17.2, "212 µm": 25.3,
  *       "180 µm": 16.7, "150 µm": 19.2, "125 µm": 10.6, "90 µm": 6.5, "63 µm": 1.4, pan: 0.5 } })   // 204.2

@@ -46,7 +46,7 @@ export function waterBoiledOffKg({
  * An upper bound: most of the heat leaves by other ways, and steam condenses again in the cold sand behind.
  * Source: heat balance on properties from memory.
  * @example
- * mostWaterPerKgMetal({ metal: metalHeats.aluminium[0], pouredC: 720, moistureOfDampPercent: 3.5 }) // 0.23
+ * mostWaterPerKgMetal({ metal: metalHeats.aluminium[0]!, pouredC: 720, moistureOfDampPercent: 3.5 }) // 0.23
  */
 export function mostWaterPerKgMetal({
   metal,

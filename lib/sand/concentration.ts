@@ -20,7 +20,7 @@ export interface Concentration {
  * consecutive sieves", abstract of a thesis on Osara and Jamata sands.
  * @example
  * concentration(readGrading({ "No. 30": 0.1, "No. 40": 0.3, "No. 50": 1.3, "No. 70": 33.1,
- *  "No. 100": 50.1, "No. 140": 11.5, "No. 200": 1.7, "No. 270": 0.4, pan: 0.5 }).value!, 3).sharePercent
+ *  "No. 100": 50.1, "No. 140": 11.5, "No. 200": 1.7, "No. 270": 0.4, pan: 0.5 }).value!, 3)?.sharePercent
  * // 95.7
  */
 export function concentration(grading: Grading, sieves = 3): Concentration | undefined {

@@ -66,7 +66,7 @@ export interface FinenessFigure {
  * No portion throws. A portion whose stack is too poor to estimate has the middle of what is possible and no
  * model source: ask stacks[i].canEstimate before printing.
  * Source: propagation of distributions, JCGM 101:2008; multipliers as grainFineness.
- * @example finenessFigure({ portions: [sievedPortion(log.sands[0]!.sievings[0]!)] }).figure.value
+ * @example finenessFigure({ name: "Dune sand", portions: [sievedPortion(log.sands[0]!.sievings[0]!)] }).figure.value
  */
 export function finenessFigure(
   question: FinenessQuestion,

@@ -25,7 +25,7 @@ const NEARLY_EMPTY = 0.25;
  * The thresholds are our own; that a gap is to be avoided is common practice.
  * @example
  * gapGraded(readGrading({ "No. 6": 20, "No. 12": 0, "No. 20": 0, "No. 30": 0, "No. 40": 0,
- *   "No. 50": 26.7, "No. 70": 26.7, "No. 100": 26.6 }).value!).gaps[0].labels
+ *   "No. 50": 26.7, "No. 70": 26.7, "No. 100": 26.6 }).value!).gaps[0]?.labels
  * // ["No. 12", "No. 20", "No. 30", "No. 40"]
  */
 export function gapGraded(grading: Grading): {

@@ -22,7 +22,7 @@ const SAND_C = 20;
  * A gap at the face, water in the sand and an early shake-out heat it less; corners and cores more.
  * Source: our own model on published properties.
  * @example
- * plateHeatedDepths({ metal: metalHeats.aluminium[0], sand: sandHeats[0], pouredC: 720, targetsC: [600, 300] })
+ * plateHeatedDepths({ metal: metalHeats.aluminium[0]!, sand: sandHeats[0]!, pouredC: 720, targetsC: [600, 300] })
  * // [{ perHalf: 0.156, sandKgPerKg: 0.097 }, { perHalf: 1.50, sandKgPerKg: 0.94 }], finer grids: 0.153 and 1.48
  */
 export function plateHeatedDepths({

@@ -71,7 +71,7 @@ const alikeWithin: { readonly [name in NumberCompanion]?: number } = {
  * Source: Spearman's ρ, Hollander & Wolfe 1973; for blocks E. E. Cureton's rank-biserial correlation, Psychometrika 21
  * (1956) 287–290 (from memory; checked against SciPy's U); the thresholds our own.
  * @example
- * confounding({ x: [3, 3.4, 3.8, 4.2], blocks: ["a", "a", "b", "b"], companions: [] })[0]
+ * confounding({ x: [3, 3.4, 3.8, 4.2], blocks: ["a", "a", "b", "b"], companions: {} })[0]
  * // { companion: "day or block", rho: -1, block: "a" }
  */
 export function confounding(trial: TrialToCheck): readonly Confounded[] {

@@ -81,7 +81,7 @@ const benchTests: readonly TestName[] = [
  * tests between pours, and from washed sievings of used sand. Methods are never mixed: moisture by oven is one series,
  * moisture by a method that is not said another. A value that stands twice for one day counts once. A batch that the log
  * leaves out has its values beside the others, in no mean and no limit; a test that only such batches have stands apart.
- * @example diaryOf(log).series.map(({ name }) => name)
+ * @example diaryOf(log).series.map(({ property }) => property)
  */
 export function diaryOf(log: Log): Diary {
   const { figures, issues } = batchFigures(log);

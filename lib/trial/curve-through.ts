@@ -25,7 +25,7 @@ export interface ColumnCurve {
  * @example
  * const x = { title: "water", unit: "% of damp mass", values: [2, 3, 4, 5] };
  * const y = { title: "compactability", unit: "% of height", values: [30, 40, 52, 58] };
- * curveThrough(x, y).at(3.5).mean // 45
+ * curveThrough(x, y).at(3.5)?.mean // 45
  */
 export function curveThrough(
   x: FigureColumn,

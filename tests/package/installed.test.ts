@@ -5,7 +5,9 @@ import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { EXAMPLE_NOTEBOOK } from "../../lib/disk/example-notebook.ts";
 import { notebookNames } from "../../lib/disk/known-notebooks.ts";
+import { referenceEntries } from "../../lib/disk/reference-entries.ts";
 import { root } from "../cli/mullbook.ts";
+import { exampleScript } from "./example-script.ts";
 import { whole } from "./packed.ts";
 import { type Stranger, stranger } from "./stranger.ts";
 import { consumer, script } from "./stranger-scripts.ts";
@@ -46,8 +48,10 @@ test("a script imports the library", () => {
   expect(project.node(["script.js"])).toMatchObject({ status: 0, stderr: "", stdout: "40 5.00 1\n" });
 });
 
-test("strict TypeScript accepts its types, library files and all, and knows a number from a text", () => {
+test("strict TypeScript accepts its types, library files and all, and every example of a comment", () => {
   writeFileSync(join(project.folder, "consumer.ts"), consumer);
+  const entries = referenceEntries(join(project.folder, "node_modules", "mullbook", "dist", "types"))!;
+  writeFileSync(join(project.folder, "examples.ts"), exampleScript(entries));
   const compilerOptions = {
     ...{ module: "nodenext", target: "es2022", lib: ["es2023"], types: [] },
     ...{ strict: true, noUncheckedIndexedAccess: true, exactOptionalPropertyTypes: true },
@@ -55,7 +59,7 @@ test("strict TypeScript accepts its types, library files and all, and knows a nu
   };
   writeFileSync(
     join(project.folder, "tsconfig.json"),
-    JSON.stringify({ compilerOptions, files: ["consumer.ts"] }),
+    JSON.stringify({ compilerOptions, files: ["consumer.ts", "examples.ts"] }),
   );
   const tsc = project.node([join(root, "node_modules", "typescript", "bin", "tsc"), "-p", project.folder]);
   expect(tsc).toEqual({ status: 0, stdout: "", stderr: "" });
