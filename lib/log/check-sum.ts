@@ -10,21 +10,24 @@ import {
   percentSumBelow,
   runningTotals,
   sumAboveStart,
+  sumFarBelowStart,
 } from "./complaints-sieving.ts";
 import type { Report } from "./node.ts";
 import { withoutPassing, withoutRunningTotals } from "./running-totals.ts";
-import { swappedDigits } from "./swapped-digits.ts";
+import { massHint, swapHint } from "./sum-hint.ts";
 import type { Measured, RetainedEntry, Scale } from "./types.ts";
 
 /** A sum above the start mass by more than this share cannot be left to the mass balance (our own). */
 const aboveShare = 0.01;
+/** Neither sieving nor washing loses half of what went on (our own). */
+const leastShare = 0.5;
 /** Swapped digits explain a loss only where what is left is no loss at all: 0.3 %, ASTM C136. */
 const lossShare = 0.003;
 
 /**
  * More than went on, by 1 % and by more than the scale's steps explain (3 sd of all the weighings, each
  * step/√12), is an error. Less by as much is a warning only if swapped digits explain it: other losses are
- * for the mass balance to judge.
+ * for the mass balance to judge, up to half of what went on, which only a mistake loses.
  */
 export function checkStartSum(
   retained: readonly RetainedEntry[],
@@ -42,9 +45,11 @@ export function checkStartSum(
     return;
   }
   const allowed = (excess > 0 ? aboveShare : lossShare) * start.value;
-  const { hint, place } = swapHint(start, retained, allowed);
+  const gross = excess > 0 || total < leastShare * start.value;
+  const { hint, place } = (gross ? massHint : swapHint)(start, retained, allowed);
   const [held, went] = [grams(total), grams(start.value)];
   if (excess > 0) report(sumAboveStart(held, went, hint, likePercent(total)), place ?? start.place);
+  else if (gross) report(sumFarBelowStart(held, went, hint), place ?? start.place);
   else if (hint !== "") report(digitsSwapped(held, went, hint), place ?? start.place);
 }
 
@@ -71,22 +76,6 @@ export function checkPercentSum(
 /** "No. 20: 9.5, No. 40: 42.9" */
 function rowsOf(retained: readonly RetainedEntry[], each: readonly number[], unit = ""): string {
   return retained.map(({ label }, k) => `${label}: ${shown(each[k]!)}${unit}`).join(", ");
-}
-
-/** "41.25 may be 14.25.", and where the first of such figures stands. */
-function swapHint(
-  whole: Measured,
-  retained: readonly RetainedEntry[],
-  allowed: number,
-): { hint: string; place?: Place } {
-  const masses = [whole, ...retained.map((entry) => entry.mass)];
-  const figures = masses.map(
-    ({ text, value }, index) => ({ text, value, sign: index === 0 ? -1 : 1 }) as const,
-  );
-  const swaps = swappedDigits(figures, allowed).slice(0, 3);
-  const place = swaps[0] && masses[swaps[0].index]?.place;
-  const words = swaps.map(({ typed, swapped }) => `${typed} may be ${swapped}`).join(", or ");
-  return place ? { hint: `${words}.`, place } : { hint: "" };
 }
 
 /** A mass of a sieving. */

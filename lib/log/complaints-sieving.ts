@@ -66,7 +66,17 @@ export const sumAboveStart = issueMessage(
     message: `The sieves and the pan hold ${sum} together, more than the ${start} that went on.${hint === "" ? "" : ` ${hint}`}`,
     remedy: percent
       ? "If these are percent of what went on, write % after each, such as No. 40: 6.4 %. Else look for swapped digits, a sieve weighed with its dish, or a start mass of another portion."
-      : "Look for swapped digits, a sieve weighed with its dish, or a start mass of another portion.",
+      : "Look for swapped digits, a decimal point in the wrong place, a mass in another unit, a sieve weighed with its dish, or a start mass of another portion.",
+  }),
+);
+
+export const sumFarBelowStart = issueMessage(
+  "log/sum-far-below-start",
+  "error",
+  (sum: string, start: string, hint: string) => ({
+    message: `The sieves and the pan hold only ${sum} together, less than half of the ${start} that went on.${hint === "" ? "" : ` ${hint}`}`,
+    remedy:
+      "Look for a mass in another unit, a decimal point in the wrong place, a row that is missing, or a start mass of another portion.",
   }),
 );
 

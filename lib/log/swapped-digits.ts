@@ -31,7 +31,7 @@ export function swappedDigits(figures: readonly Figure[], allowed: number): Swap
   const limit = Math.min(allowed, Math.abs(sum) / 3);
   const swaps: Swap[] = [];
   figures.forEach(({ text, value, sign }, index) => {
-    const typed = /^\s*(\d+(?:\.\d+)?)\s*(?:[a-z%]+\s*)?(?:(?:±|\+\/?-).*)?$/i.exec(text)?.[1];
+    const typed = figureTyped(text);
     if (typed === undefined || Number(typed) === 0) return;
     for (const swapped of swapsOf(typed)) {
       const difference = sum + sign * (value / Number(typed)) * (Number(swapped) - Number(typed));
@@ -41,6 +41,11 @@ export function swappedDigits(figures: readonly Figure[], allowed: number): Swap
   });
   const least = Math.min(...swaps.map((swap) => Math.abs(swap.difference)));
   return swaps.filter((swap) => Math.abs(swap.difference) <= least + 1e-9);
+}
+
+/** The number of a plain figure with perhaps a unit and a ±, as typed. */
+export function figureTyped(text: string): string | undefined {
+  return /^\s*(\d+(?:\.\d+)?)\s*(?:[a-z%]+\s*)?(?:(?:±|\+\/?-).*)?$/i.exec(text)?.[1];
 }
 
 function swapsOf(typed: string): string[] {

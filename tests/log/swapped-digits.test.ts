@@ -2,6 +2,7 @@
 
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { slippedPoint, unitOfAll } from "../../lib/log/slipped-point.ts";
 import { swappedDigits } from "../../lib/log/swapped-digits.ts";
 import { brief, issueOf, spoilt } from "./helpers.ts";
 
@@ -62,7 +63,10 @@ test("a swap made on purpose is always found, or one that explains the sum as we
 
 test("in a log: more than went on is an error that names the figure, whatever its unit", () => {
   const grams = spoilt("No. 40: 3.20", "No. 40: 32.0");
-  expect(issueOf(grams, "log/sum-above-start").message).not.toMatch(/may be/);
+  // No digits are swapped, but its decimal point slipped.
+  expect(issueOf(grams, "log/sum-above-start").message).toMatch(/ 32\.0 may be 3\.2\.$/);
+  const neither = spoilt("No. 40: 3.20", "No. 40: 39.0");
+  expect(issueOf(neither, "log/sum-above-start").message).not.toMatch(/may be/);
   const start = spoilt("start: 50.0 g", "start: 05.0 g");
   expect(issueOf(start, "log/sum-above-start").message).toMatch(/05\.0 may be 50\.0/);
   const kilograms = spoilt("No. 50: 12.60", "No. 50: 0.0216 kg");
@@ -96,4 +100,20 @@ test("no figure is told to begin with a zero that nobody writes", () => {
     1,
   );
   expect(swapped).toEqual([]);
+});
+
+test("a slip that more than one figure explains explains nothing; half of the start mass is a loss that no page takes", () => {
+  const mass = (text: string) => ({ text, valueG: Number.parseFloat(text) });
+  expect(slippedPoint(mass("50"), [mass("184"), mass("31.6")])).toEqual({
+    index: 1,
+    typed: "184",
+    meant: "18.4",
+  });
+  expect(slippedPoint(mass("55"), [mass("5"), mass("5")])).toBeUndefined();
+  expect(slippedPoint(mass("50"), [mass("20"), mass("20")])).toBeUndefined();
+  expect(unitOfAll(mass("50"), [mass("1.0"), mass("0.75")])).toBe("oz");
+  expect(unitOfAll(mass("50"), [mass("1.0 g"), mass("0.75")])).toBeUndefined();
+  const codes = (start: string) => spoilt("start: 50.0 g", `start: ${start}`).issues.map(({ code }) => code);
+  expect(codes("99.8 g")).not.toContain("log/sum-far-below-start");
+  expect(codes("100.0 g")).toContain("log/sum-far-below-start");
 });

@@ -44,6 +44,11 @@ export const logYaml: Examples = {
   "log/sheet-worked-out": { column: "moisture", count: "1 cell" },
   "log/sign-at-start": { sign: "*", text: "[ *m, { y: 1 } ]" },
   "log/sum-above-start": { sum: "58.95 g", start: "50 g", hint: "0.0216 may be 0.0126.", percent: false },
+  "log/sum-far-below-start": {
+    sum: "0.0499 g",
+    start: "50 g",
+    hint: "The masses may be in kg: write kg after each.",
+  },
   "log/tab-among-spaces": { lines: "line 19" },
   "log/tabs": { lines: "lines 7, 9, 11 to 38, 40 and 42 to 46" },
   "log/too-many-repeats": { limit: "100" },
