@@ -3,6 +3,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { expect, test } from "vitest";
+import { importsIn, workedOut } from "./imports-in.ts";
 
 const root = join(import.meta.dirname, "..");
 const order = [
@@ -34,8 +35,6 @@ const doors: { readonly [name: string]: string } = {
   morphdom: "lib/live/morph.ts",
   "@stdlib/stats-base-dists-normal-cdf": "lib/numbers/normal.ts",
   "@stdlib/stats-base-dists-normal-quantile": "lib/numbers/normal.ts",
-  "@stdlib/stats-base-dists-t-cdf": "lib/numbers/student-t.ts",
-  "@stdlib/stats-base-dists-t-quantile": "lib/numbers/student-t.ts",
   esbuild: "lib/disk/bundler.ts",
   "tsx/esm/api": "lib/disk/own-notebook.ts",
 };
@@ -49,24 +48,10 @@ function filesIn(folder: string): string[] {
 interface Import {
   readonly file: string;
   readonly target: string;
-  readonly typeOnly: boolean;
 }
 
 function importsOf(file: string): Import[] {
-  const text = readFileSync(join(root, file), "utf8")
-    .replace(/\/\*[\s\S]*?\*\//g, "")
-    .replace(/^\s*\/\/.*$/gm, "");
-  const found: Import[] = [];
-  for (const match of text.matchAll(/^\s*(?:import|export)\s+(type\s+)?[^;"']*?from\s*["']([^"']+)["']/gm)) {
-    found.push({ file, target: match[2]!, typeOnly: match[1] !== undefined });
-  }
-  for (const match of text.matchAll(/^\s*import\s*["']([^"']+)["']/gm)) {
-    found.push({ file, target: match[1]!, typeOnly: false });
-  }
-  for (const match of text.matchAll(/\bimport\(\s*["']([^"']+)["']/g)) {
-    found.push({ file, target: match[1]!, typeOnly: false });
-  }
-  return found;
+  return importsIn(readFileSync(join(root, file), "utf8")).map((target) => ({ file, target }));
 }
 
 const libFiles = filesIn("lib");
@@ -83,6 +68,51 @@ test("the scan sees the imports that are there", () => {
   expect(libFiles.length).toBeGreaterThan(60);
   expect(inside.length).toBeGreaterThan(100);
   expect(importsOf("lib/quantity/combine.ts").map(({ target }) => target)).toContain("./figure.ts");
+});
+
+test("every way to import is seen, and nothing that only looks like one", () => {
+  const script = `
+import { a } from "a"; import { b } from 'b';
+import {
+  type C, // from "no"
+  "x-y" as d,
+} /* from "no" */ from /* "no" */ "c";
+import type { D } from "d";
+import "e";
+export * from "f";
+export * as g from "g";
+export type { H } from "h";
+import fs = require("i");
+type J = import("j").J | typeof import('k');
+const plain = await import(
+  \`l\`,
+);
+const options = import("m", { with: { type: "json" } });
+const joined = import("no" + "fs");
+const inserted = import(\`./\${require("n")}\`);
+const fromProcess = process.getBuiltinModule("no:fs");
+const glob = "a/*"; export { o } from "o"; const other = "*/b";
+// import "no"; /*
+import { p } from "p"; // */
+const text = "import { a } from 'no'", quotes = /["'\`/]/g, half = 6 / 2, more = /[/"]/.test(")") / 2;
+const nested = \`from "no" \${[{ q: \`\${import("q")}\` }].map(({ q }) => q)} import "no"\`;
+const own = Array.from("no"), method = own.import("no"), far = scripts.require("no");
+import { r } from "r"
+`;
+  const targets = "a b c d e f g h i j k l m n o p q r".split(" ");
+  expect(importsIn(script).sort()).toEqual([...targets, workedOut, workedOut, `node:${workedOut}`].sort());
+  expect(() => importsIn("const a = 'open;\nimport 'b';")).toThrow("not closed");
+});
+
+test("there is nothing in the library that the scan cannot read, and each package of the list is in use", () => {
+  const files = ["lib", "notebooks"].flatMap((folder) =>
+    readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && !entry.name.endsWith(".ts"))
+      .map((entry) => relative(root, join(entry.parentPath, entry.name))),
+  );
+  expect(files).toEqual(["lib/disk/types.tsconfig.json"]);
+  const used = new Set(outside.map(({ target }) => target));
+  expect(Object.keys(doors).filter((name) => !used.has(name))).toEqual([]);
 });
 
 test("every file belongs to a layer", () => {
@@ -117,7 +147,7 @@ test("there is no circle of files", () => {
 
 test("an outside package is imported by its one file", () => {
   const strangers = outside.filter(({ file, target }) => {
-    if (target.startsWith("node:")) return !file.startsWith("lib/disk/");
+    if (target.startsWith("node:") || target === workedOut) return !file.startsWith("lib/disk/");
     return doors[target] !== file;
   });
   expect(strangers.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
