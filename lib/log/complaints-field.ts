@@ -33,6 +33,31 @@ export const dashBeforeName = issueMessage(
   }),
 );
 
+export const dashBeforeRow = issueMessage(
+  "log/dash-before-row",
+  "error",
+  (what: string, line: string, better: string) => ({
+    message: `The rows below "${what}:" begin with the sieve; "${line}" begins with a dash.`,
+    remedy: `Take the dashes away: ${better}`,
+  }),
+);
+
+export const rowsOutside = issueMessage(
+  "log/rows-outside",
+  "error",
+  (row: string, more: string, beside: boolean) => ({
+    message: `"${row}"${more === "" ? " stands" : ` and ${more === "1" ? "one more row" : `${more} more rows`} like it stand`} ${beside ? 'beside "retained:" instead of below it' : "in no sieving"}, so nothing is read from there.`,
+    remedy: beside
+      ? 'Put two spaces more in front of each of these rows than "retained:" has.'
+      : "Rows of sieves stand below the `retained:` of a sieving of a sand; a starter log shows how (mullbook begin my-log.yaml).",
+  }),
+);
+
+export const fileInstead = issueMessage("log/file-instead", "error", (what: string, file: string) => ({
+  message: `After "${what}:" stands the name of a file.`,
+  remedy: `Write \`${what} file: ${file}\``,
+}));
+
 export const notAValue = issueMessage("log/not-a-value", "error", (what: string) => ({
   message: `For ${what} a single value is expected, not a list.`,
   remedy: `Write it on the same line: \`${what}: value\`.`,

@@ -58,6 +58,12 @@ export const newerFormat = issueMessage("log/newer-format", "error", (text: stri
   remedy: "Bring the library up to date, or write `format: 1` if that is what the log is.",
 }));
 
+export const secondLog = issueMessage("log/second-log", "error", (names: string, first: string) => ({
+  message: `A second log begins here: ${names} stand a second time (the first "format" on line ${first}); nothing from here on is read.`,
+  remedy:
+    "Keep it in a file of its own; or put its sands below those of the first log, under the one `sands:`, and take the rest away.",
+}));
+
 export const noSands = issueMessage("log/no-sands", "error", () => ({
   message: "The log names no sand, no batch and no sheet.",
   remedy:

@@ -8,6 +8,12 @@ export const noState = issueMessage("log/no-state", "warning", () => ({
   remedy: "Write `state: new` for sand as bought, `state: used` for sand that has been in a heap with clay.",
 }));
 
+export const sandAtMargin = issueMessage("log/sand-at-margin", "error", (name: string) => ({
+  message: `"${name}" looks like a sand, but stands at the left margin, so it belongs to no list and is left out.`,
+  remedy:
+    "Put it below `sands:` with two spaces in front, and two spaces more in front of all that belongs to it.",
+}));
+
 export const noSievings = issueMessage("log/no-sievings", "warning", () => ({
   message: "The sand has no sieving, so nothing can be said about its grain.",
   remedy: "Write `sievings:` and under it what each sieve held, or name a CSV file with `sievings file:`.",

@@ -65,7 +65,8 @@ export const noSpaceAfterDash = issueMessage(
 
 export const noColon = issueMessage("log/no-colon", "error", (line: string) => ({
   message: `"${line}" has no colon, so name and value cannot be told apart.`,
-  remedy: "Write the name, a colon, a space and the value, e.g. No. 40: 0.15",
+  remedy:
+    "Write the name, a colon, a space and the value, e.g. No. 40: 0.15; a text that goes on from the line above gets two spaces in front.",
 }));
 
 export const noColonAfter = issueMessage("log/no-colon-after", "error", (name: string, better: string) => ({
@@ -86,7 +87,7 @@ export const unclosedBracket = issueMessage("log/unclosed-bracket", "error", (op
 
 export const unclosedQuote = issueMessage("log/unclosed-quote", "error", (quote: string) => ({
   message: `The quote ${quote} that opens here is never closed.`,
-  remedy: `Write ${quote} at the end of the text as well.`,
+  remedy: `Write ${quote} at the end of the text as well${quote === "'" ? "; where it is an apostrophe, put the whole text in double quotes" : ""}.`,
 }));
 
 export const backslash = issueMessage("log/backslash", "error", () => ({
@@ -123,4 +124,51 @@ export const tooManyRepeats = issueMessage("log/too-many-repeats", "error", (lim
 export const oddKey = issueMessage("log/odd-key", "error", () => ({
   message: "A name before a colon must be plain text.",
   remedy: "Write one name, a colon, and the value after it.",
+}));
+
+export const longDash = issueMessage(
+  "log/long-dash",
+  "error",
+  (line: string, sign: string, better: string) => ({
+    message: `"${line}" begins with ${sign}, which cannot stand there.`,
+    remedy: `Write ${better}`,
+  }),
+);
+
+export const valueBeforeBlock = issueMessage(
+  "log/value-before-block",
+  "error",
+  (name: string, value: string) => ({
+    message: `"${value}" stands after "${name}:", where only what is below it belongs; it is left out.`,
+    remedy: `Write \`${name}:\` alone on its line; for a remark put a # before it.`,
+  }),
+);
+
+export const textRunsOn = issueMessage("log/text-runs-on", "error", (name: string) => ({
+  message: `The text after "${name}:" goes on over several lines, with a colon in one of them, so it cannot be told from names and values.`,
+  remedy: `Put the whole text in quotes: a " before its first word and a " after its last.`,
+}));
+
+export const underDash = issueMessage("log/under-dash", "error", (line: string, name: string) => ({
+  message: `What follows "${line}" does not stand below "${name}".`,
+  remedy: `Put the lines below the dash in line with "${name}", the first word after the dash and a space.`,
+}));
+
+export const commaMissing = issueMessage("log/comma-missing", "error", (before: string, better: string) => ({
+  message: `In brackets a comma belongs between two entries, and there is none after "${before}".`,
+  remedy: `Write ${better}`,
+}));
+
+export const textAfterQuote = issueMessage(
+  "log/text-after-quote",
+  "error",
+  (value: string, better: string) => ({
+    message: `In ${value} text follows the closing quote.`,
+    remedy: `Put the whole in other quotes: ${better}`,
+  }),
+);
+
+export const rowsOnOneLine = issueMessage("log/rows-on-one-line", "error", (key: string, better: string) => ({
+  message: `After "${key}:" several names and values stand on one line.`,
+  remedy: `Give each a line of its own, further in than "${key}:", or put them in curly brackets: ${better}`,
 }));

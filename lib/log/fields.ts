@@ -3,16 +3,21 @@
 import type { Issue } from "../issue.ts";
 import { nearest } from "../numbers/nearest.ts";
 import { readDate } from "../quantity/read-date.ts";
+import { readSieveLabel } from "../sand/sieve-label.ts";
 import {
   dashBeforeName,
+  dashBeforeRow,
   emptyValue,
+  fileInstead,
   notAMap,
   notAValue,
   notYesNo,
   repeatedKey,
+  rowsOutside,
   unknownChoice,
   unknownKey,
 } from "./complaints-field.ts";
+import { noSpaceAfterColon } from "./complaints-yaml.ts";
 import { sectionLines } from "./log-keys.ts";
 import { lostColon } from "./no-colon.ts";
 import {
@@ -37,10 +42,18 @@ export interface Fields {
 
 export function fieldsOf(node: MapNode, known: readonly string[], where: string, report: Report): Fields {
   const entries = new Map<string, Entry>();
+  const rows: Entry[] = [];
   for (const entry of uniqueEntries(node, report)) {
     const name = plainName(entry.key);
     if (known.includes(name)) entries.set(name, entry);
+    else if (isRow(entry)) rows.push(entry);
     else report(unknown(entry, known, where), entry.keyPlace);
+  }
+  const [row] = rows;
+  if (row) {
+    const typed = row.value.kind === "text" ? `${row.key}: ${row.value.text}` : `${row.key}:`;
+    const more = rows.length > 1 ? String(rows.length - 1) : "";
+    report(rowsOutside(typed, more, entries.has("retained")), row.keyPlace);
   }
   const holed = isHoled(node);
   const unread: LogNode | undefined = holed ? { kind: "empty", place: node.place, holed } : undefined;
@@ -52,10 +65,21 @@ export function fieldsOf(node: MapNode, known: readonly string[], where: string,
   };
 }
 
+/** A sieve and what it held, in a map that is none of sieves. */
+export function isRow({ key, value }: Entry): boolean {
+  const figure = value.kind === "empty" || (value.kind === "text" && /^[-+]?[\d.,]*\d/.test(value.text));
+  return figure && readSieveLabel(key).value !== undefined;
+}
+
 /** The key that was most likely meant: one letter off, or the plural of it. */
 export function nearKey(key: string, known: readonly string[]): string | undefined {
   const name = plainName(key);
-  return known.find((one) => one === `${name}s` || one === `${name}es`) ?? nearest(name, known);
+  return (
+    known.find((one) => one === `${name}s` || one === `${name}es`) ??
+    nearest(name, known) ??
+    // "start weight"
+    known.find((one) => name.startsWith(`${one} `))
+  );
 }
 
 function unknown({ key, value }: Entry, known: readonly string[], where: string): Issue {
@@ -85,11 +109,21 @@ export function mapOf(node: LogNode | undefined, what: string, report: Report): 
 
 function notMapped(node: Exclude<LogNode, MapNode>, what: string): Issue {
   if (node.kind === "empty") return emptyValue(what);
+  if (node.kind === "text") {
+    // YAML has joined the lines: the first of them is the one that it stands at.
+    const [line, key, figure] = /^([^:]+):([^:\s]+)(?=\s|$)/.exec(node.text) ?? [];
+    if (line !== undefined) return noSpaceAfterColon(line, `${key}: ${figure}`);
+    if (/^[^:/\\]+\.(csv|tsv|txt)$/i.test(node.text)) return fileInstead(what, node.text);
+  }
   const first = node.kind === "list" ? node.items[0] : undefined;
   const entry = first?.kind === "map" ? first.entries[0] : undefined;
   if (!entry) return notAMap(what);
   // "- name: Yard", or "- Yard:" with the rest below it.
   const { key, value } = entry;
+  if (isRow(entry)) {
+    const row = value.kind === "text" ? `${key}: ${value.text}` : `${key}:`;
+    return dashBeforeRow(what, `- ${row}`, row);
+  }
   return value.kind === "text"
     ? dashBeforeName(what, `- ${key}: ${value.text}`, value.text)
     : dashBeforeName(what, `- ${key}:`, key);
@@ -126,7 +160,8 @@ export function choiceOf<T extends string>(
   const name = plainName(text.text);
   const choice = choices.find((known) => known === name) ?? named(name);
   if (choice !== undefined) return choice;
-  const near = meant(name) ?? nearest(name, choices) ?? sharingWord(name, choices) ?? "";
+  const near =
+    meant(name) ?? nearest(name, choices) ?? sharingWord(name, choices) ?? begunWith(name, choices) ?? "";
   report(unknownChoice(what, text.text, near, choices.join(", ")), text.place);
   return undefined;
 }
@@ -135,6 +170,11 @@ export function choiceOf<T extends string>(
 function sharingWord(name: string, choices: readonly string[]): string | undefined {
   const words = name.split(" ");
   return choices.find((choice) => choice.split(" ").some((word) => word !== "and" && words.includes(word)));
+}
+
+/** "alu" for "aluminium". */
+function begunWith(name: string, choices: readonly string[]): string | undefined {
+  return name.length < 3 ? undefined : choices.find((choice) => choice.startsWith(name.replace(/\.$/, "")));
 }
 
 export function yesNoOf(node: LogNode | undefined, what: string, report: Report): boolean | undefined {

@@ -15,7 +15,9 @@ import {
 } from "./log-keys.ts";
 import { plainName } from "./node.ts";
 
-const figure = /^(?:"([^"]+)"|'([^']+)'|(.*\S))\s+([-+]?[\d.,]*\d(?:\s*(?:g|%|oz))?)$/;
+/** Between the two a sign may stand that was meant for the colon. */
+const figure =
+  /^(?:"([^"]+)"|'([^']+)'|(.*?\S))(?:\s*[=;：–—]\s*|\s+-\s+|\s+)([-+]?[\d.,]*\d(?:\s*(?:g|%|oz))?)$/;
 const known = [
   ...new Set([
     ...logKeys,

@@ -52,7 +52,8 @@ function evenSigns(source: Source, complaints: PlacedComplaint[]): string {
   const curly: number[] = [];
   const text = source.text
     .replace(/\r(?!\n)/g, "\n")
-    .replace(/^[ \t\u00A0]*\u00A0/gm, (spaces) => spaces.replaceAll("\u00A0", " "))
+    .replace(leadingSpaces, (spaces) => spaces.replaceAll(oddSpace, " "))
+    .replace(spacesAfterSign, (spaces) => spaces.replaceAll(oddSpace, " "))
     .replace(curlyScalar, (whole, before: string, quoted: string, offset: number) => {
       const line = source.text.slice(source.lineStarts[lineIndex(source, offset)], offset);
       // Within straight quotes, or behind a #, they are text.
@@ -68,6 +69,13 @@ function evenSigns(source: Source, complaints: PlacedComplaint[]): string {
   }
   return keepFlowCommas(text);
 }
+
+/** Spaces of other widths than the space bar's, as they come from a web page or a word processor. */
+const oddSpace = /[\u00A0\u2000-\u200A\u202F\u205F\u3000]/g;
+const leadingSpaces =
+  /^[ \t]*[\u00A0\u2000-\u200A\u202F\u205F\u3000][ \t\u00A0\u2000-\u200A\u202F\u205F\u3000]*/gm;
+/** Where YAML wants a space: behind a colon, a comma, a bracket, or a dash that begins an entry. */
+const spacesAfterSign = /(?<=[:,{[]|^[ \u00A0]*-)[ \t]*[\u00A0\u2000-\u200A\u202F\u205F\u3000]+/gm;
 
 /** A whole name or value in curly quotes: where one could begin, up to where one could end. */
 const curlyScalar =

@@ -3,7 +3,7 @@
 import { hasError, type Issue, type Place } from "../issue.ts";
 import { checkComplete, checkFigures } from "./check-sieving.ts";
 import { noRetained } from "./complaints-sieving.ts";
-import { choiceOf, dateOf, fieldsOf, mapOf, textOf, yesNoOf } from "./fields.ts";
+import { choiceOf, dateOf, fieldsOf, isRow, mapOf, textOf, yesNoOf } from "./fields.ts";
 import { sievingKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
 import type { LogNode, MapNode, Report } from "./node.ts";
@@ -54,12 +54,15 @@ export function readSieving(node: MapNode, sand: string, rig: Rig, spoiled: bool
   const note = textOf(fields.get("note"), "note", report);
 
   const said = unitWord && unitWords[unitWord];
-  const map = mapOf(fields.get("retained"), "retained", report);
+  const held = fields.get("retained");
+  const map = held?.kind === "empty" ? undefined : mapOf(held, "retained", report);
+  // What stands there in another shape has been told; so have rows that stand beside it.
+  const told = (held !== undefined && held.kind !== "empty" && !map) || node.entries.some(isRow);
   const rows = map ? readRetained(map, said, report) : undefined;
   const { unit, entries } = rows ?? { unit: said ?? ("g" as const), entries: [] };
   const retainedPlace = fields.entry("retained")?.keyPlace ?? node.place;
   if (!rows || !map || map.entries.length === 0) {
-    if (!spoiled) report(noRetained(), retainedPlace);
+    if (!spoiled && !told) report(noRetained(), retainedPlace);
   } else if (!spoiled) {
     const read = { unit, retained: entries, ...(startG ? { startG } : {}), ...(scale ? { scale } : {}) };
     const given = {

@@ -1,7 +1,8 @@
 // A log's text, once it is known to be text, to the log: parse, head, rig, sand by sand, batch by batch, the heap and its season.
 
 import type { Issue, Place } from "../issue.ts";
-import { noSands, notALog } from "./complaints-file.ts";
+import { noSands, notALog, secondLog } from "./complaints-file.ts";
+import { sandAtMargin } from "./complaints-sieving.ts";
 import type { Files } from "./csv-file.ts";
 import { type Fields, fieldsOf, mapOf, nearKey, uniqueEntries } from "./fields.ts";
 import { filesUsed } from "./files-named.ts";
@@ -9,7 +10,7 @@ import { fingerprint } from "./fingerprint.ts";
 import { heapSectionKeys } from "./heap-keys.ts";
 import { reportTo } from "./issue-list.ts";
 import { logKeys, sandKeys } from "./log-keys.ts";
-import { isHoled, type MapNode, type PlacedComplaint } from "./node.ts";
+import { type Entry, isHoled, type MapNode, type PlacedComplaint, plainName, type Report } from "./node.ts";
 import { parseLog } from "./parse-log.ts";
 import { readExperiment } from "./read-experiment.ts";
 import { checkFormat, readHead } from "./read-head.ts";
@@ -56,7 +57,7 @@ export function readSource(
   }
 
   // 2. From nodes to the log: head, rig, sand by sand, then batch by batch.
-  const root: MapNode = parsed.root;
+  const root = ownEntries(parsed.root, aboutFile);
   const fields = fieldsOf(root, logKeys, "in a log", aboutFile);
   if (!checkFormat(fields, root, aboutFile)) return undefined;
   const head = readHead(fields, root, aboutFile);
@@ -119,6 +120,43 @@ export function readSource(
     fingerprint: fingerprint(typed.text, ...used.flatMap(({ name, text }) => [name, text])),
     texts: [{ name: typed.file, text: typed.text }, ...used],
   };
+}
+
+/**
+ * The log's own entries: what is pasted below it, from the second `format` or the third repeated name on, is a second log;
+ * and a sand that slipped to the left margin is told as one.
+ */
+function ownEntries(node: MapNode, report: Report): MapNode {
+  const first = new Map<string, Entry>();
+  const again: Entry[] = [];
+  for (const entry of node.entries) {
+    const name = plainName(entry.key);
+    if (first.has(name)) again.push(entry);
+    else first.set(name, entry);
+  }
+  const start =
+    again.find(({ key }) => plainName(key) === "format") ?? (again.length > 2 ? again[0] : undefined);
+  const from = start ? node.entries.indexOf(start) : node.entries.length;
+  if (start && again.length > 1) {
+    const names = again
+      .slice(0, 3)
+      .map(({ key }) => `"${key}"`)
+      .join(", ");
+    const line = first.get(plainName(start.key))!.keyPlace.line;
+    report(secondLog(names, String(line)), start.keyPlace);
+  }
+  const own = start && again.length > 1 ? node.entries.slice(0, from) : node.entries;
+  const entries = own.filter((entry) => !sandAt(entry, report));
+  return { ...node, entries };
+}
+
+function sandAt({ key, keyPlace, value }: Entry, report: Report): boolean {
+  const isSand =
+    value.kind === "map" &&
+    !logKeys.includes(plainName(key)) &&
+    value.entries.some((entry) => /^sievings( file)?$/.test(plainName(entry.key)));
+  if (isSand) report(sandAtMargin(key), keyPlace);
+  return isSand;
 }
 
 /** Neither sands nor batches nor sheets, nor anything of a heap: not even under a misspelt name, or on lines that could not be read. */

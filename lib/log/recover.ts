@@ -54,7 +54,7 @@ export function parseRecovering(source: Source, given: string, blocks: readonly 
       return withMild(source, parse(without(text, sandSpans(fatal, blocks))), told);
     }
     const worded = wordsForFault(first, source);
-    const below = without(text, [spanBelow(source, worded.offset, blocks)]);
+    const below = without(text, [worded.span ?? spanBelow(source, worded.offset, blocks)]);
     // What is blank already can only be cured further up: the whole sand goes.
     const next = below === text ? without(text, sandSpans([first], blocks)) : below;
     if (below !== text || told.length === strays.length) told.push(worded);

@@ -16,6 +16,8 @@ export function sandBlocks(source: Source): SandBlock[] {
   let inside = false;
   let indent: number | undefined;
   let open: { name: string; start: number } | undefined;
+  /** Where the fields of the open block stand. */
+  let body = 0;
   const close = (end: number) => {
     if (open) blocks.push({ ...open, end });
     open = undefined;
@@ -35,15 +37,33 @@ export function sandBlocks(source: Source): SandBlock[] {
       indent = undefined;
     } else if (inside && depth > 0) {
       indent ??= depth;
+      if (open && body === 0) body = depth;
+      // A name by itself that slipped by a space, with fields below it that stand as those of the name above do.
+      const slipped =
+        Math.abs(depth - indent) === 1 &&
+        depth < body &&
+        /^[^-].*:\s*(#.*)?$/.test(line.trim()) &&
+        nextIndent(source, index) === body;
       const key =
-        depth === indent ? /^\s*["']?(.*?)["']?\s*:(?:\s*|\s+[{&*].*|\s+#.*)$/.exec(line)?.[1] : undefined;
+        depth === indent || slipped
+          ? /^\s*["']?(.*?)["']?\s*:(?:\s*|\s+[{&*].*|\s+#.*)$/.exec(line)?.[1]
+          : undefined;
       if (key === undefined) return;
       close(start);
       open = { name: key, start };
+      body = 0;
     }
   });
   close(source.text.length);
   return blocks;
+}
+
+function nextIndent(source: Source, index: number): number | undefined {
+  for (let at = index + 1; at < source.lineStarts.length; at++) {
+    const line = lineText(source, at);
+    if (!/^\s*(#.*)?$/.test(line)) return indentOf(line);
+  }
+  return undefined;
 }
 
 export function blockAt(blocks: readonly SandBlock[], offset: number | undefined): SandBlock | undefined {

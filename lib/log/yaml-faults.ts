@@ -8,14 +8,18 @@ import {
   backslash,
   badIndent,
   colonInText,
+  commaMissing,
   noColon,
+  noColonAfter,
   noSpaceAfterColon,
   noSpaceAfterDash,
   notYaml,
   oddKey,
+  rowsOnOneLine,
   severalDocuments,
   signAtStart,
   tabAmongSpaces,
+  textAfterQuote,
   tooManyRepeats,
   unclosedBracket,
   unclosedQuote,
@@ -23,12 +27,15 @@ import {
 import { lineList } from "./line-list.ts";
 import { lostColon } from "./no-colon.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
+import { firstSlipped, longDashAt, valueAbove } from "./stands-wrong.ts";
 import type { YamlFault } from "./yaml-document.ts";
 
 /** The complaint, and the offset of what the founder should look at. */
 export interface WordedFault {
   readonly complaint: Issue;
   readonly offset: number;
+  /** What to take out before the rest is read; the line with what hangs below it unless said otherwise. */
+  readonly span?: readonly [start: number, end: number];
 }
 
 export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
@@ -47,30 +54,49 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
   const dash = /^-([^\s-].*)$/.exec(line.trim());
   const asked = loneQuestionMark(source, index);
   if (asked !== undefined) return { complaint: noFigure("?"), offset: asked };
+  const bullet = longDashAt(source, index);
+  if (bullet) return bullet;
+  const comma =
+    fault.code === "BLOCK_IN_FLOW" && withoutComma(source.text.slice(offset, offset + 200), offset);
+  if (comma) return comma;
   switch (fault.code) {
     case "MISSING_CHAR":
       if (/quote/.test(fault.message)) return here(unclosedQuote(sign));
       if (fault.opening !== undefined) return here(unclosedBracket(sign));
-      return inBrackets(line, offset - (source.lineStarts[index] ?? 0), offset) ?? onLine(colonless(trimmed));
+      if (/Sequence item without/.test(fault.message)) {
+        const stands = firstSlipped(source, index);
+        if (stands) return stands;
+      }
+      return (
+        inBrackets(line, offset - (source.lineStarts[index] ?? 0), offset) ??
+        onLine(colonless(trimmed, opensBlock(source, index)))
+      );
     case "BAD_INDENT":
       if (fault.opening !== undefined) return here(unclosedBracket(sign));
-      return onLine(badIndent(trimmed));
+      return firstSlipped(source, index) ?? onLine(badIndent(trimmed));
     case "BLOCK_AS_IMPLICIT_KEY": {
       if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
       const twice = /^\s*(?:- +)*([^:]+):\s+(\S.*:(?:\s.*|$))/.exec(line);
       const figure = /^\s*(?:- +)*[^:]+:\s+([\d.]+(?: ?[a-z]+)?):\s*(?:#.*)?$/i.exec(line)?.[1];
       if (figure !== undefined) return here(strayMark(`${figure}:`, ":", "end", figure));
       if (twice?.[1] && twice[2]) {
+        const key = twice[1].trim();
+        const rows = twice[2]
+          .replace(/\s+#.*$/, "")
+          .replace(/^\((.*)\)$/, "$1")
+          .trim();
+        if (/^(retained|sands|sievings|scales|sieve sets)$/i.test(key))
+          return here(rowsOnOneLine(key, `${key}: { ${shortened(rows)} }`));
         const text = twice[2].replace(/\s+#.*$/, "").replaceAll('"', "'");
         return here(colonInText(twice[1], shortened(text), /^\d/.test(text)));
       }
-      return nextLineIndented(source, index) ?? onLine(badIndent(trimmed));
+      return valueAbove(source, index) ?? onLine(badIndent(trimmed));
     }
     case "MULTILINE_IMPLICIT_KEY": {
       if (dash?.[1] !== undefined) return onLine(noSpaceAfterDash(trimmed, `- ${dash[1]}`));
       const close = /^([^:]+):(\S.*)$/.exec(line.trim());
       if (close) return onLine(noSpaceAfterColon(trimmed, `${close[1]}: ${close[2]}`));
-      return onLine(colonless(trimmed));
+      return onLine(colonless(trimmed, opensBlock(source, index)));
     }
     case "BAD_SCALAR_START":
       if (/^,\d/.test(value)) return here(decimalComma(value, `0.${value.slice(1)}`));
@@ -94,6 +120,10 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       if (/[*&!>|]/.test(value[0] ?? "")) {
         return { complaint: signAtStart(value[0] ?? "", shortened(value)), offset: valueStart };
       }
+      if (/scalar at node end/.test(fault.message)) {
+        const complaint = afterQuote(value);
+        if (complaint) return { complaint, offset: valueStart };
+      }
       if (dashed) {
         const dashAt = dashed.index + dashed[0].indexOf("-");
         return { complaint: noFigure("-"), offset: (source.lineStarts[index] ?? 0) + dashAt };
@@ -112,8 +142,9 @@ function loneQuestionMark(source: Source, index: number): number | undefined {
   return undefined;
 }
 
-function colonless(line: string): Issue {
+function colonless(line: string, block = false): Issue {
   if (line.includes(":")) return unreadable(line);
+  if (block && line.length < 60) return noColonAfter(line, `${line}:`);
   return lostColon(line) ?? noColon(line);
 }
 
@@ -132,13 +163,30 @@ function unreadable(line: string): Issue {
   return plain ? badIndent(line) : notYaml(line);
 }
 
-/** A value on one line and names below it, further in: it is the line below that stands wrong. */
-function nextLineIndented(source: Source, index: number): WordedFault | undefined {
-  const next = source.lineStarts.findIndex((_, at) => at > index && lineText(source, at).trim() !== "");
-  if (next < 0) return undefined;
-  const line = lineText(source, next);
-  const offset = (source.lineStarts[next] ?? 0) + indentOf(line);
-  return { complaint: badIndent(shortened(line.trim())), offset };
+/** True where the next line stands further in, or begins with a dash: the line is the name of a block. */
+function opensBlock(source: Source, index: number): boolean {
+  const indent = indentOf(lineText(source, index));
+  for (let at = index + 1; at < source.lineStarts.length; at++) {
+    const next = lineText(source, at);
+    if (!/^\s*(#.*)?$/.test(next)) return indentOf(next) > indent || /^\s*- /.test(next);
+  }
+  return false;
+}
+
+/** "{ No. 30: 0.4 No. 40: 3.2 }" from the value on. */
+function withoutComma(text: string, offset: number): WordedFault | undefined {
+  const [, before, name, value] = /^([^\s,:{}[\]]+) +([^,:{}[\]\n]+): +([^\s,}\]]+)/.exec(text) ?? [];
+  if (before === undefined) return undefined;
+  return { complaint: commaMissing(before, `${before}, ${name}: ${value}`), offset };
+}
+
+/** `"My" sand`: a value that begins with a quote and does not end with it. */
+function afterQuote(value: string): Issue | undefined {
+  const quote = /^(["']).*\1.*\S/.exec(value)?.[1];
+  const text = value.replace(/\s+#.*$/, "").trimEnd();
+  if (quote === undefined || text.endsWith(quote)) return undefined;
+  const other = quote === '"' ? "'" : '"';
+  return text.includes(other) ? undefined : textAfterQuote(shortened(text), `${other}${text}${other}`);
 }
 
 /** Long lines are cut, so that a message stays readable. */

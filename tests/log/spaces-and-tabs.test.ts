@@ -44,7 +44,10 @@ test.each(Object.entries(slips))(
       expect({ line, told: told.map(({ code }) => code) }).toEqual({
         line,
         // A name that alone moves as its section allows is still in line.
-        told: told.length === 0 ? [] : [expect.stringMatching(/^log\/(indent|tab-among-spaces|tabs)$/)],
+        told:
+          told.length === 0
+            ? []
+            : [expect.stringMatching(/^log\/(indent|under-dash|tab-among-spaces|tabs)$/)],
       });
       const indent = indentOf(line);
       const sibling = lines.findIndex((other, k) => k > index && indentOf(other) === indent);
