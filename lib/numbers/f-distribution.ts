@@ -7,23 +7,27 @@ import { positiveQuantile, type Tails } from "./positive-quantile.ts";
 /**
  * Share of an F distribution below x: I(d₁x/(d₁x + d₂); d₁/2, d₂/2), with I the regularised incomplete beta function
  * (NIST Digital Library of Mathematical Functions 8.17).
- * df1, df2: degrees of freedom of numerator and denominator, above 0, fractions allowed; else NaN. x below 0: 0.
+ * df1, df2: degrees of freedom of numerator and denominator, above 0 and finite, fractions allowed; else NaN. x below 0: 0.
  * Relative error below 1e-12 for degrees from 1 to 200 (measured against SciPy).
  * @example fCumulative(4.737414, 2, 7) // 0.95
  */
 export function fCumulative(x: number, df1: number, df2: number): number {
-  if (!(df1 > 0 && df2 > 0) || Number.isNaN(x)) return Number.NaN;
+  if (!(areDegrees(df1) && areDegrees(df2)) || Number.isNaN(x)) return Number.NaN;
   return x <= 0 ? 0 : tails(x, df1, df2).below;
 }
 
 /**
- * The x below which a share p of an F distribution lies; p from 0 to 1, degrees above 0, else NaN.
+ * The x below which a share p of an F distribution lies; p from 0 to 1, degrees above 0 and finite, else NaN.
  * Relative error below 1e-12 for degrees from 1 to 200 and p from 0.001 to 0.999 (measured against SciPy).
  * @example fQuantile(0.95, 2, 7) // 4.737414...
  */
 export function fQuantile(p: number, df1: number, df2: number): number {
-  if (!(df1 > 0 && df2 > 0)) return Number.NaN;
+  if (!(areDegrees(df1) && areDegrees(df2))) return Number.NaN;
   return positiveQuantile((x) => tails(x, df1, df2), p, 1);
+}
+
+function areDegrees(df: number): boolean {
+  return df > 0 && df < Number.POSITIVE_INFINITY;
 }
 
 function tails(x: number, df1: number, df2: number): Tails {

@@ -8,9 +8,11 @@ export function quantilePosition(count: number, p: number): number {
   return (count - 1) * p;
 }
 
-/** A point on the straight line from low (share 0) to high (share 1), never outside the two. */
+/** A point on the straight line from low (share 0) to high (share 1), never outside the two; NaN between −∞ and ∞. */
 export function between(low: number, high: number, share: number): number {
   if (share === 0 || low === high) return low;
+  // An end without bounds, or two whose distance is too large for a number.
+  if (high - low === Number.POSITIVE_INFINITY) return low * (1 - share) + high * share;
   return share < 0.5 ? low + (high - low) * share : high - (high - low) * (1 - share);
 }
 

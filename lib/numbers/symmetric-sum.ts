@@ -18,7 +18,7 @@ let [sines, cosines, sin1, cos1] = [8, 8, 8, 8].map((n) => new Float64Array(n)) 
  * (An error within ± a that is triangular is the sum of two even ones within ± a/2.)
  * From the Fourier series of the sum over (−L, L): F(x) = ½ + x/2L + Σₙ φ(πn/L)·sin(πnx/L)/πn with
  * φ(t) = exp(−(sd·t)²/2)·Π sin(aᵢt)/aᵢt; L holds the whole sum, or six standard deviations of it; then Newton's steps.
- * halfWidths and normalSd: ≥ 0, any unit, which the result keeps; p: above 0 and below 1; outside throws.
+ * halfWidths and normalSd: ≥ 0 and finite, any unit, which the result keeps; p: above 0 and below 1; outside throws.
  * Error: below 0.1 % of the limit for p from 0.005 to 0.995; one and two even errors are in closed form.
  * Source: the inversion of a characteristic function, as in JCGM 101:2008 5.2 (derived); for two even errors the
  * trapezoid of GUM (JCGM 100:2008) F.2.3.3.
@@ -26,10 +26,14 @@ let [sines, cosines, sin1, cos1] = [8, 8, 8, 8].map((n) => new Float64Array(n)) 
  */
 export function symmetricSumQuantile(p: number, halfWidths: ArrayLike<number>, normalSd = 0): number {
   invariant(p > 0 && p < 1, "a quantile of a sum needs p above 0 and below 1");
+  invariant(isWidth(normalSd), "a quantile of a sum needs a standard deviation of 0 or more");
   if (p < 0.5) return -symmetricSumQuantile(1 - p, halfWidths, normalSd);
   if (p === 0.5) return 0;
   let largest = 0;
-  for (let i = 0; i < halfWidths.length; i++) largest = Math.max(largest, halfWidths[i]!);
+  for (let i = 0; i < halfWidths.length; i++) {
+    invariant(isWidth(halfWidths[i]!), "a quantile of a sum needs half-widths of 0 or more");
+    largest = Math.max(largest, halfWidths[i]!);
+  }
   if (largest <= 1e-6 * normalSd) return normalQuantile(p) * normalSd;
   const even: number[] = [];
   for (let i = 0; i < halfWidths.length; i++) {
@@ -40,6 +44,10 @@ export function symmetricSumQuantile(p: number, halfWidths: ArrayLike<number>, n
   if (sd === 0 && even.length === 1) return largest * (2 * p - 1);
   if (sd === 0 && even.length === 2) return largest * ofTwo(p, Math.min(even[0]!, even[1]!));
   return largest * bySeries(p, even, sd);
+}
+
+function isWidth(size: number): boolean {
+  return size >= 0 && size < Number.POSITIVE_INFINITY;
 }
 
 /** Even within ± 1 and within ± b, b at most 1. */

@@ -47,4 +47,9 @@ test("ends, and what lies outside", () => {
   for (const nothing of [fCumulative(1, 0, 3), fQuantile(0.5, 2, -1), fQuantile(95, 2, 7), logGamma(0)]) {
     expect(nothing).toBeNaN();
   }
+  expect([fQuantile(0.5, 5, Infinity), fQuantile(0.5, Infinity, 5), fCumulative(1, 5, Infinity)]).toEqual([
+    NaN,
+    NaN,
+    NaN,
+  ]);
 });

@@ -16,6 +16,12 @@ test("ends, empty lists and misuse", () => {
   expect(quantilesInPlace(Float64Array.of(1, Number.NaN), [0])).toEqual([Number.NaN]);
   expect(quantilesInPlace(new Float64Array(0), [0.5])).toEqual([Number.NaN]);
   expect(quantileSorted([1, Number.POSITIVE_INFINITY], 0)).toBe(1);
+  for (const p of [0.2, 0.5, 0.8]) {
+    expect(quantileSorted([1, Number.POSITIVE_INFINITY], p)).toBe(Number.POSITIVE_INFINITY);
+    expect(quantileSorted([Number.NEGATIVE_INFINITY, 1], p)).toBe(Number.NEGATIVE_INFINITY);
+    // Their distance is more than the largest number.
+    expect(quantileSorted([-1e308, 1e308], p)).toBeCloseTo(1e308 * (2 * p - 1), -294);
+  }
   expect(() => quantile([1], 1.01)).toThrow(RangeError);
   expect(() => quantilesInPlace(Float64Array.of(1, 2), [0.9, 0.1])).toThrow("upward");
 });

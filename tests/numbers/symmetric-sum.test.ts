@@ -56,5 +56,9 @@ test("both sides are alike, the scale goes along, nothing gives 0, nonsense thro
     off(symmetricSumQuantile(0.9, [1e-9, 2e-9, 3e-9]), 1e-9 * symmetricSumQuantile(0.9, [1, 2, 3])),
   ).toBeLessThan(1e-9);
   expect(symmetricSumQuantile(0.975, [0, 0])).toBe(0);
-  expect(() => symmetricSumQuantile(1, [1])).toThrow();
+  expect(() => symmetricSumQuantile(1, [1])).toThrow("p above 0");
+  for (const nonsense of [-1, Number.NaN, Number.POSITIVE_INFINITY]) {
+    expect(() => symmetricSumQuantile(0.9, [2, nonsense])).toThrow("half-widths");
+    expect(() => symmetricSumQuantile(0.9, [1, 2], nonsense)).toThrow("standard deviation");
+  }
 });
