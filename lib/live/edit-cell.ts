@@ -1,12 +1,13 @@
 // A figure of the page changed where it stands: as it was typed, in a field of the cell's own size.
 
 import type { LogPath } from "../log/edit-types.ts";
-import { type Bench, issueWords } from "./edit-bench.ts";
-import { button, byFinger, h, setText } from "./edit-dom.ts";
+import type { Bench } from "./edit-bench.ts";
+import { focusIn, keepInView, placeBox } from "./edit-cell-box.ts";
+import { type CellField, takeBack, takeTyped } from "./edit-cell-take.ts";
+import { button, byFinger, h } from "./edit-dom.ts";
 import { trySpan } from "./edit-span.ts";
 import { tryControl } from "./edit-try.ts";
 import { pathWords } from "./edit-words.ts";
-import type { Session } from "./session.ts";
 
 export interface CellEditor {
   /** typed: a first character that takes the place of what stood there. */
@@ -27,14 +28,9 @@ export interface CellEditorParts {
   cellOf(path: LogPath): Element | undefined;
 }
 
-interface Open {
+interface Open extends CellField {
   cell: Element;
-  readonly path: LogPath;
   readonly box: HTMLElement;
-  readonly input: HTMLInputElement;
-  readonly note: HTMLElement;
-  /** A text that was taken and found faulty: Enter once more leaves it. */
-  faulty?: { readonly was: string; readonly texts: Session["texts"] };
 }
 
 export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEditorParts): CellEditor {
@@ -138,59 +134,14 @@ export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEdi
 
   /** True when the field is closed: the text is as it was, or stands in the log. */
   function take(): boolean {
-    const { path, input, cell, faulty } = open!;
-    const text = input.value.trim();
-    const node = bench.places().get(path);
-    if (node?.kind !== "value" || text === node.text) {
-      if (faulty !== undefined) fault(cell, path);
-      shut();
-      return true;
-    }
-    const was = takenBack(node.text);
-    if (text === was) {
-      shut();
-      return true;
-    }
-    const before = bench.session.texts;
-    const issues = bench
-      .write(path, text)
-      .filter(({ severity }) => severity === "error" || severity === "warning");
-    const taken = bench.session.texts !== before;
-    if (issues.length === 0 && taken) {
-      shut();
-      bench.say(`${pathWords(path)}: ${text === "" ? "nothing" : text}.`);
-      return true;
-    }
-    const said = issues.map(issueWords).join(" ") || "This cannot be written here.";
-    if (open) {
-      if (taken) {
-        open.faulty = { was, texts: bench.session.texts };
-        fault(cell, path);
-      }
-      setText(
-        open.note,
-        `${said}${taken ? " It stands in the log as typed; Leave it takes it out again." : ""}`,
-      );
-      open.note.classList.add("live-fault");
-      open.note.setAttribute("role", "alert");
-      input.setAttribute("aria-invalid", "true");
-    }
-    return false;
-  }
-
-  /** The faulty text out of the log again, however often another was tried; what stands there then. */
-  function takenBack(text: string): string {
-    const { path, faulty } = open!;
-    if (faulty === undefined) return text;
-    delete open!.faulty;
-    // Something else may have changed the log meanwhile: that stays.
-    if (bench.session.texts === faulty.texts) bench.session.undo();
-    else bench.write(path, faulty.was);
-    return faulty.was;
+    const field = open!;
+    const done = takeTyped(bench, field, () => open === field, fault);
+    if (done) shut();
+    return done;
   }
 
   function leave(): void {
-    if (open) takenBack("");
+    if (open) takeBack(bench, open, "");
     shut();
   }
 
@@ -257,38 +208,4 @@ export function cellEditor(bench: Bench, { layer, next, fault, cellOf }: CellEdi
   addEventListener("scroll", place, true);
 
   return { open: show, close, follow };
-}
-
-/** The space that is kept free at the sides of the window. */
-const EDGE = 8;
-
-/**
- * The field over its cell, what stands under it moved to the left as far as the window asks; a cell that is gone keeps
- * the box where it was.
- */
-function placeBox(box: HTMLElement, cell: Element): void {
-  const td = cell.closest("td,th") ?? cell;
-  if (!td.isConnected) return;
-  const { left, top, width, height } = td.getBoundingClientRect();
-  const own = Math.max(width, 112);
-  const end = document.documentElement.clientWidth - EDGE;
-  const x = Math.max(EDGE, Math.min(left - 6, end - own));
-  const under =
-    box.querySelector<HTMLElement>(":scope > .live-under, :scope > .live-try")?.offsetWidth ?? own;
-  box.style.setProperty("left", `${x + scrollX}px`);
-  box.style.setProperty("top", `${top + scrollY}px`);
-  box.style.setProperty("--w", `${own}px`);
-  box.style.setProperty("--h", `${Math.max(height, 32)}px`);
-  box.style.setProperty("--back", `${Math.max(EDGE - x, Math.min(0, end - under - x))}px`);
-}
-
-function keepInView(box: HTMLElement): void {
-  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
-  box.scrollIntoView({ block: "nearest", behavior: still ? "instant" : "smooth" });
-}
-
-/** The cell, or what stands in its place after the page was worked out anew. */
-function focusIn(cell: Element): void {
-  const to = cell.isConnected ? cell : undefined;
-  if (to instanceof HTMLElement) to.focus({ preventScroll: true });
 }
