@@ -1,14 +1,15 @@
 // Rows of a CSV file in an opened log: added, taken out, brought back, saved, and read back from the disk.
 
-import { type ChildProcess, spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readLog } from "../../lib/index.ts";
-import { asFounder, built, main, temporaryFolder } from "../cli/mullbook.ts";
+import { built, temporaryFolder } from "../cli/mullbook.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
 import { filedTrial } from "./filed-batches.ts";
+import { openedLog } from "./opened-log.ts";
 
 const [log, csv] = filedTrial as readonly [(typeof filedTrial)[0], (typeof filedTrial)[0]];
 
@@ -23,13 +24,7 @@ describe.skipIf(withoutBrowser)("rows of a CSV file in an opened log", () => {
     await built();
     browser = await openBrowser();
     for (const { name, text } of filedTrial) writeFileSync(join(folder, name), text);
-    server = spawn(process.execPath, [main, "open", log.name, "moisture-trial"], {
-      cwd: folder,
-      env: asFounder(),
-    });
-    address = await new Promise((resolve) =>
-      server.stdout!.once("data", (part) => resolve(String(part).trim())),
-    );
+    ({ server, address } = await openedLog(folder, log.name, "moisture-trial"));
   }, 600_000);
   afterAll(() => {
     server?.kill("SIGKILL");

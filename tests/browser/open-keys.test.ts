@@ -1,12 +1,13 @@
 // An opened log by keyboard alone, from the address to the saved file; and where the file may not be written.
 
-import { type ChildProcess, spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
 import { chmodSync, copyFileSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, Page as Tab } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { asFounder, built, main, root, temporaryFolder } from "../cli/mullbook.ts";
+import { built, root, temporaryFolder } from "../cli/mullbook.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
+import { openedLog } from "./opened-log.ts";
 
 const log = "seven-waters.yaml";
 
@@ -31,16 +32,8 @@ describe.skipIf(withoutBrowser)("an opened log", () => {
       chmodSync(folder, 0o555);
     }
     const nobody = readOnly && process.getuid?.() === 0 ? { uid: 65534, gid: 65534 } : {};
-    const server = spawn(process.execPath, [main, "open", log, "moisture-trial"], {
-      cwd: folder,
-      env: asFounder(),
-      ...nobody,
-    });
+    const { server, address } = await openedLog(folder, log, "moisture-trial", nobody);
     servers.push(server);
-    const address = await new Promise<string>((resolve, reject) => {
-      server.stdout!.once("data", (part) => resolve(String(part).trim()));
-      server.stderr!.once("data", (part) => setTimeout(() => reject(new Error(String(part))), 20_000));
-    });
     const context = await browser.newContext({ reducedMotion: "reduce" });
     const tab = await context.newPage();
     tab.setDefaultTimeout(60_000);

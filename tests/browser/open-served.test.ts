@@ -1,6 +1,6 @@
 // The pages of an opened log in a real browser: saved into the file, told of changes, and closed to other sites.
 
-import { type ChildProcess, spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
 import { copyFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
@@ -8,8 +8,9 @@ import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import type { Browser, Page as Tab } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { asFounder, built, main, root, temporaryFolder } from "../cli/mullbook.ts";
+import { built, root, temporaryFolder } from "../cli/mullbook.ts";
 import { openBrowser, withoutBrowser } from "./chromium.ts";
+import { openedLog } from "./opened-log.ts";
 
 const log = "seven-waters.yaml";
 
@@ -30,13 +31,7 @@ describe.skipIf(withoutBrowser)("an opened log in a browser", () => {
     await built();
     browser = await openBrowser();
     copyFileSync(join(root, "data-demo", "moisture-trial", log), path);
-    server = spawn(process.execPath, [main, "open", log, "moisture-trial"], {
-      cwd: folder,
-      env: asFounder(),
-    });
-    address = await new Promise((resolve) =>
-      server.stdout!.once("data", (part) => resolve(String(part).trim())),
-    );
+    ({ server, address } = await openedLog(folder, log, "moisture-trial"));
   }, 600_000);
   afterAll(() => {
     server?.kill("SIGKILL");
