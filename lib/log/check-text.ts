@@ -8,8 +8,8 @@ import { placeIn, type Source } from "./source.ts";
 export const sizeLimit = 5_000_000;
 const depthLimit = 60;
 
-/** Reports what is wrong; false when nothing can be read from the file. */
-export function checkText(source: Source, report: Report): boolean {
+/** Reports what is wrong; false when nothing can be read from the file. A table is a CSV file, which no log is begun for. */
+export function checkText(source: Source, report: Report, table = false): boolean {
   const refuse = (complaint: Issue, offset = 0): false => {
     report(complaint, placeIn(source, offset, 1));
     return false;
@@ -19,8 +19,8 @@ export function checkText(source: Source, report: Report): boolean {
     return refuse(tooLarge(`${(text.length / 1e6).toFixed(1)} million characters`, "5 million"));
   }
   const kind = kindOfFile(text);
-  if (kind !== undefined) return refuse(notText(kind));
-  if (/^[\s\uFEFF]*$/.test(text)) return refuse(emptyFile());
+  if (kind !== undefined) return refuse(notText(kind, table));
+  if (/^[\s\uFEFF]*$/.test(text)) return refuse(emptyFile(table));
   const hidden = /[\x01-\x08\x0B\x0C\x0E-\x1F\x7F\u200B-\u200F\u202A-\u202E\u2066-\u2069]/.exec(text);
   if (hidden) {
     const name = `U+${hidden[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`;

@@ -24,6 +24,37 @@ export const noSieveColumns = issueMessage("log/csv-no-sieves", "error", () => (
     "Begin with a row of names: date, portion, start, then one column a sieve (No. 40, No. 50 ...) and pan.",
 }));
 
+export const csvNoHead = issueMessage("log/csv-no-head", "error", (cell: string) => ({
+  message: `The first row names no column that is known; it begins with "${cell}".`,
+  remedy:
+    "Let the file begin with a row of names: date, portion, start, then one column a sieve (No. 40, No. 50 ...) and pan. Take away what stands above it.",
+}));
+
+export const csvTurned = issueMessage("log/csv-turned", "error", (label: string) => ({
+  message: `The sieves stand one below the other ("${label}" begins a row); here each row is one sieving.`,
+  remedy:
+    "Turn the table round, in a spreadsheet by pasting it transposed: the names of the sieves in the first row, and a row for each sieving.",
+}));
+
+export const csvUnknownColumn = issueMessage(
+  "log/csv-unknown-column",
+  "warning",
+  (name: string, near: string) => ({
+    message: `The column "${name}" is not known, so it is left out.`,
+    remedy: `Did you mean "${near}"? Write the name alone; a unit stands with each figure, or nowhere for grams.`,
+  }),
+);
+
+export const csvTotalRow = issueMessage("log/csv-total-row", "warning", (name: string) => ({
+  message: `The row "${name}" is no sieving, so it is left out.`,
+  remedy: "Take it away: sums and means are worked out on the page.",
+}));
+
+export const csvUnitRow = issueMessage("log/csv-unit-row", "error", (unit: string) => ({
+  message: `A row of its own says that figures are in ${unit}, and is not read; so nothing of the file is.`,
+  remedy: `Write the unit with each figure, such as 0.5 ${unit}, and take this row away.`,
+}));
+
 export const otherSeparator = issueMessage("log/csv-separator", "note", (separator: string) => ({
   message: `The cells are parted by ${separator} instead of commas; they were read so.`,
   remedy: "Nothing to do; other programs may want commas.",

@@ -2,15 +2,18 @@
 
 import { issueMessage } from "../message.ts";
 
-export const emptyFile = issueMessage("log/empty-file", "error", () => ({
+export const emptyFile = issueMessage("log/empty-file", "error", (table: boolean) => ({
   message: "The file is empty.",
-  remedy:
-    "Begin with a starter log (mullbook begin my-log.yaml) and put your own sand in the place of the example.",
+  remedy: table
+    ? "Write a row that names the columns (date, start, one for each sieve, pan), and under it a row for each sieving."
+    : "Begin with a starter log (mullbook begin my-log.yaml) and put your own sand in the place of the example.",
 }));
 
-export const notText = issueMessage("log/not-text", "error", (kind: string) => ({
+export const notText = issueMessage("log/not-text", "error", (kind: string, table: boolean) => ({
   message: `This is not a text file; it seems to be ${kind}.`,
-  remedy: "Name the log itself: a plain text file in UTF-8, as a text editor saves it.",
+  remedy: table
+    ? "Save the table as CSV from the program that made it: a plain text file."
+    : "Name the log itself: a plain text file in UTF-8, as a text editor saves it.",
 }));
 
 export const tooLarge = issueMessage("log/too-large", "error", (size: string, limit: string) => ({

@@ -14,11 +14,16 @@ export interface CsvTable {
 
 /** Undefined where nothing can be read from it; the complaints say why. */
 export function csvTable(source: Source, report: Report): CsvTable | undefined {
-  if (!checkText(source, report)) return undefined;
+  if (!checkText(source, report, true)) return undefined;
   const separator = csvSeparator(source.text);
-  const [head, ...rows] = readCsv(source, separator, report);
+  let faults = 0;
+  const [head, ...rows] = readCsv(source, separator, (complaint, place) => {
+    faults += 1;
+    report(complaint, place);
+  });
   if (!head || rows.length === 0) {
-    report(noRows(), placeIn(source, 0, 1));
+    // Where a quote that is never closed swallowed them, that is what is wrong.
+    if (faults === 0) report(noRows(), placeIn(source, 0, 1));
     return undefined;
   }
   if (separator !== ",") {
@@ -28,7 +33,10 @@ export function csvTable(source: Source, report: Report): CsvTable | undefined {
       report(commaFigures(first.text, first.text.replace(",", "."), String(commas.length)), first.place);
       return undefined;
     }
-    report(otherSeparator(separator === ";" ? "semicolons" : "tabs"), placeIn(source, 0, 1));
+    report(
+      otherSeparator({ ";": "semicolons", "|": "bars", "\t": "tabs" }[separator] ?? separator),
+      placeIn(source, 0, 1),
+    );
   }
   return { head, rows };
 }

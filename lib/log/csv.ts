@@ -11,7 +11,7 @@ export function readCsv(source: Source, separator: string, report: Report): CsvR
   const { text } = source;
   const rows: CsvRow[] = [];
   let row: TextNode[] = [];
-  let at = text.charCodeAt(0) === 0xfeff ? 1 : 0;
+  let at = separatorLine.exec(text)?.[0].length ?? (text.charCodeAt(0) === 0xfeff ? 1 : 0);
 
   while (at < text.length) {
     const start = at;
@@ -59,10 +59,16 @@ function quotedCell(text: string, start: number): readonly [string, number | und
   }
 }
 
-/** What parts the cells of the first row: a comma unless semicolons or tabs stand there more often. */
+/** "sep=;", which some spreadsheets write above the table, for themselves. */
+const separatorLine = /^\uFEFF?sep=([;,\t|])[\r\n]+/i;
+
+/** What parts the cells of the first row: a comma unless semicolons, tabs or bars stand there more often. */
 export function csvSeparator(text: string): string {
+  const said = separatorLine.exec(text)?.[1];
+  if (said !== undefined) return said;
   const head = /^[\uFEFF\r\n]*([^\r\n]*)/.exec(text)?.[1]?.replace(/"[^"]*"/g, "") ?? "";
   const count = (sign: string) => head.split(sign).length - 1;
   if (count(";") > count(",") && count(";") >= count("\t")) return ";";
+  if (count("|") > count(",") && count("|") > count("\t")) return "|";
   return count("\t") > count(",") ? "\t" : ",";
 }

@@ -66,6 +66,10 @@ test("separators are told from the first row", () => {
   expect(csvSeparator("date;No. 40;pan")).toBe(";");
   expect(csvSeparator('"a;b;c;d",x')).toBe(",");
   expect(csvSeparator("date\tpan")).toBe("\t");
+  expect(csvSeparator("date|No. 40|pan")).toBe("|");
+  // Said by the spreadsheet that wrote it.
+  expect(csvSeparator("sep=;\r\ndate,x;pan")).toBe(";");
+  expect(cells("\ufeffsep=;\r\n1,5;2\r\n", ";").rows).toEqual([["1,5", "2"]]);
 });
 
 const log =
@@ -95,6 +99,25 @@ test("a row is a sieving; names of columns in any case; a dash: not on the stack
   ]);
   expect(b?.retained.map((entry) => entry.mass.value)).toEqual([11, 19, 19, 1]);
   expect(b?.retained[2]?.mass.place).toMatchObject({ file: "s.csv", line: 3, column: 35 });
+});
+
+test("rows of sums and of units are no sievings; a column with a misspelt name costs no sieving; one of a sieve does", () => {
+  const head = "date,potrion,scale,sieve set,start,No. 40,No. 50,No. 70,pan";
+  const rows =
+    ",,,,g,g,g,g,g\n2026-03-02,A,s,r,50,10,20,19,1\nMean,,,,50,10,20,19,1\nTotals,,,,50,10,20,19,1\n";
+  const { value, issues } = file(`${head}\n${rows}`);
+  expect(brief(issues)).toEqual([
+    "1:6 log/csv-unknown-column",
+    "4:1 log/csv-total-row",
+    "5:1 log/csv-total-row",
+  ]);
+  expect(value?.sands[0]?.sievings.map(({ usable }) => usable)).toEqual([true]);
+  const sieve = file(`${head.replace("potrion", "portion").replace("No. 50", "No. 50 (g)")}\n${rows}`);
+  expect(sieve.value?.sands[0]?.sievings.map(({ usable }) => usable)).toEqual([false]);
+});
+
+test("a quote that is never closed is one complaint", () => {
+  expect(brief(file('date,No. 40,pan\n2026-03-02,"49,1\n').issues)).toEqual(["2:12 log/csv-open-quote"]);
 });
 
 test("one faulty row leaves the others", () => {
