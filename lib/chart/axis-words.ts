@@ -19,11 +19,10 @@ export function unitText({ title, unit, basis }: AxisName): string {
   return basis === undefined ? unit : `${unit} of ${basis}`;
 }
 
-/** "moisture, % of damp mass"; "permeability number", which has no unit and says so. */
+/** "moisture, % of damp mass"; the title alone for a bare number. */
 export function axisTitle(axis: AxisName): string {
   const unit = unitText(axis);
-  if (unit === "") return axis.title === "permeability" ? "permeability number" : axis.title;
-  return `${axis.title}, ${unit}`;
+  return unit === "" ? axis.title : `${axis.title}, ${unit}`;
 }
 
 /** The unit as a table column takes it: none for a bare number. */

@@ -13,6 +13,7 @@ import { blockConditions, type Conditions } from "../trial/like-conditions.ts";
 import type { TrialProperty } from "../trial/trial-property.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { inShownUnit, type ShownUnits, shownUnit } from "./shown-units.ts";
+import { nameAtAxis } from "./trial-names.ts";
 
 export interface BlockComparison {
   readonly test: TestName;
@@ -124,7 +125,7 @@ function chartOf({ test, first, second, before, after, found, unit, units }: ToP
     const to = (value: number): number => (as === symbol ? value : inShownUnit(value, unit, system).value);
     return differencePlot({
       name: `compare-${test.replaceAll(" ", "-")}`,
-      property: test,
+      property: nameAtAxis(test),
       unit: as,
       ...(basis === undefined ? {} : { basis }),
       groups: [

@@ -13,6 +13,7 @@ import { diaryLetters } from "./diary-events.ts";
 import { systemOf } from "./diary-print.ts";
 import { fileStem } from "./file-name.ts";
 import { inShownUnit, metric, type ShownUnits, shownUnit } from "./shown-units.ts";
+import { nameAtAxis } from "./trial-names.ts";
 
 /**
  * One for each test and method: with limits where there are enough values, points alone where there are two at least.
@@ -85,7 +86,7 @@ function common(
   const [unit, basis] = shownUnit(series.unit, systemOf(series, units)).split(" of ");
   return {
     name: fileStem(`diary ${nameOf(series)}`),
-    property: propertyName(series.property),
+    property: nameAtAxis(propertyName(series.property)),
     unit: unit ?? "",
     ...(basis === undefined ? {} : { basis }),
     events: diaryLetters(report),

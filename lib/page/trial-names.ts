@@ -9,6 +9,14 @@ export const trialAxisNames: { readonly [axis in TrialAxis]: AxisName } = {
   compactability: { title: "compactability", unit: "%", basis: "height" },
 };
 
+/**
+ * A test by its name at an axis: a permeability is a number without a unit, and says so there.
+ * @example nameAtAxis("permeability") // "permeability number"
+ */
+export function nameAtAxis(test: string): string {
+  return test === "permeability" ? "permeability number" : test;
+}
+
 export const testNames: {
   readonly [test in TestName]?: Omit<AxisName, "title"> & { readonly property: string };
 } = {

@@ -21,7 +21,7 @@ test("a published series stands where its axes have it", async () => {
   const chart = responsePanels({
     name: "series",
     axis: water,
-    panels: [{ property: "permeability", unit: "", points }],
+    panels: [{ property: "permeability number", unit: "", points }],
   });
   const svg = await svgOf(chart);
   const x = levelAxis(svg, "3", "6");

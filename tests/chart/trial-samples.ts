@@ -53,7 +53,7 @@ export const fullPanels: readonly ResponsePanel[] = [
     optimum: { x: 3.1, low: 2.8, high: 3.36, bounded: true },
   },
   {
-    ...panel("permeability", "", permeability, 5),
+    ...panel("permeability number", "", permeability, 5),
     band: { low: 60, high: 120, label: "sands of this fineness", tag: "our own" },
     aim: { low: 70, high: Number.POSITIVE_INFINITY },
     optimum: { x: 4.2, low: Number.NaN, high: Number.NaN, bounded: false },
@@ -155,7 +155,7 @@ export const trialSamples = [
           },
         ],
       },
-      { property: "permeability", unit: "", points: [{ x: 6, y: Number.NaN }] },
+      { property: "permeability number", unit: "", points: [{ x: 6, y: Number.NaN }] },
     ],
   }),
   responsePanels({
