@@ -8,7 +8,7 @@ import { listed } from "./batch-names.ts";
 import { counted, type Held, heldBy } from "./guide-held-state.ts";
 import * as say from "./guide-messages.ts";
 import { recipePlan } from "./recipe-plan.ts";
-import { axisPlaces, axisUnit, placeText } from "./trial-axis.ts";
+import { axisInWords, axisPlaces, placeText } from "./trial-axis.ts";
 
 /** So many waters show a curve, and not a line; our own. */
 const leastWaters = 4;
@@ -66,7 +66,7 @@ function aimHeld({ aims }: Log, report: Trial): Held {
   const { aim, window } = report?.result ?? {};
   if (report && aim && window && !aim.open.low && !aim.open.high) {
     const place = placeText(aim, report, report.atLeast);
-    return heldBy([say.aimFound(place, axisUnit(report)), ...wanted], []);
+    return heldBy([say.aimFound(place, axisInWords(report)), ...wanted], []);
   }
   return heldBy(wanted, [wanted.length === 0 ? say.noRanges() : say.aimOpen()]);
 }

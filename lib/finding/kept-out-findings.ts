@@ -7,7 +7,7 @@ import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import * as say from "./kept-out-messages.ts";
-import { axisPlaces, axisUnit, placeText } from "./trial-axis.ts";
+import { axisInWords, axisPlaces, placeText } from "./trial-axis.ts";
 
 /** Each more would be worked out alone, a whole trial each time. */
 const mostAlone = 3;
@@ -40,7 +40,7 @@ function reasons(of: readonly KeptOut[]): string {
 
 function withThem(report: TrialReport, names: readonly string[], many: boolean): Phrase {
   const counted = report.counting(names);
-  const unit = axisUnit(report);
+  const unit = axisInWords(report);
   const [then, now] = [aimText(counted), aimText(report)];
   if (then !== undefined && now !== undefined) return say.aimOtherwise(many, then, now, unit);
   if (then !== undefined) return say.aimOnlyWith(many, then, unit);

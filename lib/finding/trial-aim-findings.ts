@@ -6,13 +6,13 @@ import type { BlockAim } from "../trial/block-aims.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
-import { axisPlaces, axisUnit, placeText, spanText } from "./trial-axis.ts";
+import { axisInWords, axisPlaces, placeText, spanText } from "./trial-axis.ts";
 import * as say from "./trial-messages.ts";
 import { tubeAim } from "./tube-aim.ts";
 
 export function aimFindings(report: TrialReport): readonly Finding[] {
   const { result, why, rows, levels, moved, next, influence, properties } = report;
-  const unit = axisUnit(report);
+  const unit = axisInWords(report);
   if (!result) {
     if (why === "no aims") return [say.noAims()];
     if (why === "no curve") return [say.noCurve()];
@@ -75,7 +75,7 @@ export function aimFindings(report: TrialReport): readonly Finding[] {
 
 function aimFound(report: TrialReport, usual: boolean): Finding {
   const { aim } = report.result!;
-  const unit = axisUnit(report);
+  const unit = axisInWords(report);
   if (aim.open.low || aim.open.high) {
     const ends = report.axis === "moisture" ? ["wetter", "drier"] : ["upper", "lower"];
     return say.aimOpen(printNumber(aim.x, axisPlaces(report)), unit, ends[aim.open.high ? 0 : 1]!);
@@ -103,7 +103,7 @@ function blockText(
   const open = aim.open.low || aim.open.high;
   const at = open ? printNumber(aim.x, axisPlaces(report)) : placeText(aim, report, report.atLeast);
   const end = open ? ", at an end of what was tried" : "";
-  return `${chanceText(chanceAtAim)} in 100 ${k === 0 ? "new batches " : ""}of ${block} at ${at} ${axisUnit(report)}${end}`;
+  return `${chanceText(chanceAtAim)} in 100 ${k === 0 ? "new batches " : ""}of ${block} at ${at} ${axisInWords(report)}${end}`;
 }
 /** "82", "99 or more", "1 or fewer": a chance in a hundred, never a certainty. */
 export function chanceText(chance: number): string {

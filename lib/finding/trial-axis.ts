@@ -4,7 +4,7 @@ import { printNumber } from "../quantity/print.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 
 /**
- * "% of damp mass", as it stands after a figure of the axis.
+ * "% of damp mass", as it stands under a head that names the axis.
  * @example axisUnit({ axis: "moisture" }) // "% of damp mass"
  */
 export function axisUnit({ axis }: Pick<TrialReport, "axis">): string {
@@ -12,6 +12,15 @@ export function axisUnit({ axis }: Pick<TrialReport, "axis">): string {
     axis
   ];
 }
+
+/**
+ * The unit after a figure in a sentence, where it has to say what is measured as well.
+ * @example axisInWords({ axis: "moisture" }) // "% moisture of damp mass"
+ */
+export function axisInWords(report: Pick<TrialReport, "axis">): string {
+  return report.axis === "moisture" ? "% moisture of damp mass" : axisUnit(report);
+}
+
 /**
  * What the axis of a trial is called in a sentence.
  * @example axisName({ axis: "moisture" }) // "moisture"

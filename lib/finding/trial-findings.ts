@@ -7,7 +7,7 @@ import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import { keptOutFindings } from "./kept-out-findings.ts";
 import { aimFindings, capital } from "./trial-aim-findings.ts";
-import { axisName, axisPlaces, axisUnit } from "./trial-axis.ts";
+import { axisInWords, axisName, axisPlaces } from "./trial-axis.ts";
 import * as say from "./trial-messages.ts";
 import { inOwnUnits, type PrintTest } from "./trial-print.ts";
 import { reachFindings } from "./trial-reach-findings.ts";
@@ -70,8 +70,8 @@ function surfaceFindings(report: TrialReport): readonly Finding[] {
   const tops = report.surfaces.flatMap(({ test, other, surface }) => {
     if (!surface.top) return [];
     const { kind, x, other: there, region } = surface.top;
-    const unit = axisUnit({ axis: other });
-    const place = `${printNumber(x, axisPlaces(report))} ${axisUnit(report)} and ${printNumber(there, 2)} ${unit}`;
+    const unit = axisInWords({ axis: other });
+    const place = `${printNumber(x, axisPlaces(report))} ${axisInWords(report)} and ${printNumber(there, 2)} ${unit}`;
     const reach = region
       ? `${printNumber(region.x.low, axisPlaces(report))} to ${printNumber(region.x.high, axisPlaces(report))} and ${printNumber(region.other.low, 2)} to ${printNumber(region.other.high, 2)}`
       : "";

@@ -4,7 +4,7 @@ import { printNumber } from "../quantity/print.ts";
 import type { Unreachable } from "../trial/reach.ts";
 import type { TrialReport } from "../trial/trial-report.ts";
 import type { Finding } from "./finding.ts";
-import { axisName, axisPlaces, axisUnit, spanText } from "./trial-axis.ts";
+import { axisInWords, axisName, axisPlaces, spanText } from "./trial-axis.ts";
 import { inOwnUnits, type PrintTest } from "./trial-print.ts";
 import * as say from "./trial-reach-messages.ts";
 
@@ -13,7 +13,7 @@ export function reachFindings(report: TrialReport, print: PrintTest = inOwnUnits
   return [
     ...report.unreachable.map((one) => outOfReach(report, one, print)),
     ...report.apart.map(({ tests: [a, b], aAt, bAt }) =>
-      say.onlyApart(a, spanText(aAt, report), b, spanText(bAt, report), axisUnit(report)),
+      say.onlyApart(a, spanText(aAt, report), b, spanText(bAt, report), axisInWords(report)),
     ),
   ];
 }
@@ -28,7 +28,7 @@ function outOfReach(report: TrialReport, one: Unreachable, print: PrintTest): Fi
   return say.unreachable({
     test,
     best: print(best, test),
-    at: `${printNumber(at, axisPlaces(report))} ${axisUnit(report)}`,
+    at: `${printNumber(at, axisPlaces(report))} ${axisInWords(report)}`,
     axis: axisName(report),
     side,
     wanted: wanted ? `${print(wanted.low, test)} to ${print(wanted.high, test)}` : "",

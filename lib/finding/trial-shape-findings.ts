@@ -5,7 +5,7 @@ import type { TrialReport } from "../trial/trial-report.ts";
 import { listed } from "./batch-names.ts";
 import type { Finding } from "./finding.ts";
 import { capital, counted } from "./trial-aim-findings.ts";
-import { axisUnit, placeText } from "./trial-axis.ts";
+import { axisInWords, placeText } from "./trial-axis.ts";
 import * as say from "./trial-messages.ts";
 import { inOwnUnits, type PrintTest } from "./trial-print.ts";
 import * as shape from "./trial-shape-messages.ts";
@@ -39,7 +39,7 @@ function ofProperty(report: TrialReport, property: TrialProperty): readonly Find
   if (curve.form === "straight line") found.push(say.straightOnly(capital(test)));
   if (curve.prior) found.push(shape.publishedSlope(capital(test), curve.prior.says, curve.prior.source));
   if (optimum && !noTurn(property))
-    found.push(say.peakAt(test, placeText(optimum, report), axisUnit(report)));
+    found.push(say.peakAt(test, placeText(optimum, report), axisInWords(report)));
   return found;
 }
 

@@ -2,7 +2,7 @@
 
 import type { Finding } from "../finding/finding.ts";
 import { type NextRecipe, nextRecipe } from "../finding/next-recipe.ts";
-import { axisPlaces, axisUnit } from "../finding/trial-axis.ts";
+import { axisInWords, axisPlaces } from "../finding/trial-axis.ts";
 import * as say from "../finding/water-messages.ts";
 import { type WaterNow, waterNow } from "../finding/water-now.ts";
 import type { Log } from "../log/types.ts";
@@ -129,7 +129,7 @@ export function nextBatchWords(
   const clay = next.clayKg > 0 ? `${massText(next.clayKg, system)} of clay from the bag` : "";
   const additive = next.additiveKg > 0 ? `${massText(next.additiveKg, system)} of additive` : "";
   const sentence = say.nextBatchInGrams(
-    `${printNumber(next.at, axisPlaces(report))} ${axisUnit(report)}`,
+    `${printNumber(next.at, axisPlaces(report))} ${axisInWords(report)}`,
     which[next.why],
     `${massText(next.sandKg, system)} of this sand`,
     clay,

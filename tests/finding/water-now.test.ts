@@ -105,7 +105,7 @@ test("the next batch is weighed by mass balance, waters counted", () => {
   expect(next.broughtKg).toBeCloseTo(0.04005, 5);
   expect(next.waterKg!.value).toBeCloseTo(0.19603 - 0.04005, 3);
   expect(nextBatchWords(report)).toMatch(
-    /^Make the next batch: at 3\.5\d* % of damp mass that is 5\.00 kg of this sand, 445 g of clay from the bag, and about 156 g of water\. Counted in: the 40 g/,
+    /^Make the next batch: at 3\.5\d* % moisture of damp mass that is 5\.00 kg of this sand, 445 g of clay from the bag, and about 156 g of water\. Counted in: the 40 g/,
   );
 });
 
