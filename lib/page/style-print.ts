@@ -25,14 +25,16 @@ footer{margin-top:.8rem;padding-top:.4rem;break-before:avoid-page;break-inside:a
 .caution{padding:.4rem .8rem;margin:0 0 .6rem;font-size:.92em;line-height:1.35}
 .title-block{grid-template-columns:repeat(3,1fr);padding:.4rem 0;margin-bottom:.7rem}
 .figures{gap:.5rem 1.6rem;margin:.6rem 0}
-.figures>div{flex:1 1 8rem;max-width:14rem}
+.figures>div{flex:1 1 8rem}
+.figures .figure{white-space:nowrap}
 .caution :is(p,ul){margin-bottom:.25rem}
 .caution li{margin:.1rem 0}
 .finding{grid-template-columns:6.2rem 1fr;margin-bottom:.5rem;max-width:none}
 .finding p{max-width:none}
 .finding :is(summary,.source){display:none}
 .finding details :is(ul,p){margin:.05rem 0}
-.finding ul{columns:2;column-gap:1.6rem;max-width:none;font-size:.85rem;line-height:1.35}
+.finding ul{max-width:none;font-size:.85rem;line-height:1.35}
+.finding ul:has(li+li){columns:2;column-gap:1.6rem}
 .finding li{break-inside:avoid;margin:.1rem 0}
 details.chart-data:not([open]),details.screen,figure.screen,figure.screen+.chart-data{display:none}
 .own-sheet{break-before:page;break-after:page;break-inside:avoid;border:0;padding:0}

@@ -38,8 +38,8 @@ a{color:var(--fitted);text-underline-offset:.15em}
 .unit{font-weight:400;color:var(--quiet);font-size:.82em}`;
 
 const FIGURES = `.figures{display:flex;flex-wrap:wrap;gap:1.2rem 2.2rem;margin:1.3rem 0 1.5rem}
-.figures>div{flex:0 1 auto;max-width:17rem}
-.figures dt,.under{font:.8rem/1.4 var(--sans);color:var(--quiet)}
+.figures>div{flex:0 1 auto;max-width:100%}
+.figures dt,.under{font:.8rem/1.4 var(--sans);color:var(--quiet);max-width:17rem}
 .figures dd{margin:0}
 .figure{font:600 1.6rem/1.3 var(--sans);letter-spacing:-.01em;font-variant-numeric:lining-nums tabular-nums}
 .figure .unit{font-size:.95rem;letter-spacing:0}
@@ -66,7 +66,7 @@ const TABLE = `.scroll{--shadow:color-mix(in srgb,var(--ink) 28%,transparent);ov
 .table-note{font:.8rem/1.45 var(--sans);color:var(--quiet);margin:0 0 .3rem}
 .scroll:has(+.table-note){margin-bottom:.5rem}
 table{border-collapse:collapse;font:.85rem/1.4 var(--sans);font-variant-numeric:lining-nums tabular-nums}
-caption{padding-bottom:.5rem}
+caption{padding-bottom:.5rem;background:var(--paper)}
 caption>span{display:block;position:sticky;left:0;width:max-content;max-width:min(34rem,100vw - 2.5rem)}
 th,td{text-align:left;vertical-align:baseline;padding:.28rem 1.15rem .28rem 0}
 th:last-child,td:last-child{padding-right:.2rem}
