@@ -48,6 +48,7 @@ export { castingCautions } from "./finding/casting-cautions.ts";
 export { castingFindings } from "./finding/casting-findings.ts";
 export { type CastingPrint, castingInOwnUnits } from "./finding/casting-print.ts";
 export { dryingHeat, silicaDust } from "./finding/cautions.ts";
+export { byFineness, manySands, neighbourFindings, neighbours } from "./finding/compare-neighbours.ts";
 export { compareSands, type SandComparison } from "./finding/compare-sands.ts";
 // Findings: what the numbers say
 export { blockFinding, comparisonFinding } from "./finding/comparison-findings.ts";
@@ -75,6 +76,7 @@ export { type MassWords, recipeFindings } from "./finding/recipe-findings.ts";
 export { type RecipeLack, type RecipePlan, recipePlan } from "./finding/recipe-plan.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
+export { sandsFindings } from "./finding/sands-findings.ts";
 export { ownSheets } from "./finding/sheet-cautions.ts";
 export { sheetFindings } from "./finding/sheet-findings.ts";
 export { type SheetFit, sheetFit } from "./finding/sheet-fit.ts";
@@ -216,6 +218,7 @@ export {
   type ShownUnits,
   shownUnit,
   shownUnits,
+  sievedUnits,
   type UnitSystem,
 } from "./page/shown-units.ts";
 export { findingBlocks } from "./page/trial-blocks.ts";

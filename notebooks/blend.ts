@@ -16,6 +16,7 @@ import {
   type PageSpec,
   type Section,
   sandReports,
+  sievedUnits,
   type Text,
   turningTub,
 } from "../lib/index.ts";
@@ -46,7 +47,7 @@ function page(log: Log, report: BlendReport): PageSpec {
     answer: answer(report),
     sections: [
       cautions,
-      grainData(sieved),
+      grainData(sieved, sievedUnits(log)),
       blendResult(report, log.units ?? "metric"),
       {
         role: "findings",
@@ -102,7 +103,7 @@ function without(log: Log, why: NoBlend): PageSpec {
     answer: [says[why]],
     sections: [
       cautions,
-      ...(sieved.length > 0 ? [grainData(sieved)] : []),
+      ...(sieved.length > 0 ? [grainData(sieved, sievedUnits(log))] : []),
       { role: "next", title: "What to do next", blocks: [{ kind: "list", items: [says[why]] }] },
     ],
   };

@@ -5,6 +5,7 @@ import {
   type Block,
   type Bond,
   bands,
+  byFineness,
   compareSands,
   dryingHeat,
   type Finding,
@@ -14,14 +15,17 @@ import {
   grainResult,
   type Issue,
   type Log,
+  manySands,
   metalNamed,
+  neighbourFindings,
   noBand,
   notebook,
   type SandComparison,
   type SandReport,
   type Section,
-  sandFindings,
   sandReports,
+  sandsFindings,
+  sievedUnits,
   silicaDust,
   type Text,
 } from "../lib/index.ts";
@@ -32,9 +36,13 @@ export default notebook(
     const reports = sandReports(log);
     const ranges = usualRanges(log);
     const comparisons = compared(reports);
-    const own = reports.map((report) => sandFindings(report, ranges));
     const broken = log.sands.flatMap(({ sievings }) => sievings.filter(({ usable }) => !usable));
-    const findings = [...comparisons.map(({ finding }) => finding), ...own.flat(), ...rangeless(log, ranges)];
+    const findings = [
+      ...comparisons.map(({ finding }) => finding),
+      ...(manySands(reports) ? neighbourFindings(reports) : []),
+      ...sandsFindings(reports, ranges),
+      ...rangeless(log, ranges),
+    ];
     return {
       title: log.title ? `Grain fineness: ${log.title}` : "Grain fineness",
       question:
@@ -44,7 +52,7 @@ export default notebook(
       answer: answer(reports, comparisons),
       sections: [
         cautions(reports),
-        grainData(reports),
+        grainData(reports, sievedUnits(log)),
         grainResult(reports, ranges),
         { role: "findings", title: "What the figures say", blocks: findings.map(asBlock) },
         {
@@ -82,26 +90,45 @@ function rangeless({ metal, bond }: Log, ranges: readonly Band[]): Finding[] {
   return metal && bond && ranges.length === 0 ? [noBand(metal, bond)] : [];
 }
 
-/** Each sand against the first that can be compared; from five sands on the table tells more than sentences would. */
+/** Each sand against the first that can be compared; many are compared in their table. */
 function compared(reports: readonly SandReport[]): readonly SandComparison[] {
-  const fit = reports.filter(({ printed, trusted }) => printed && trusted);
-  const [first, ...others] = fit;
-  if (!first || fit.length > 4) return [];
-  return others.flatMap((second) => compareSands(first, second) ?? []);
+  if (manySands(reports)) return [];
+  const [first, ...others] = reports.filter(({ printed, trusted }) => printed && trusted);
+  return first ? others.flatMap((second) => compareSands(first, second) ?? []) : [];
 }
 
 function answer(reports: readonly SandReport[], comparisons: readonly SandComparison[]): Text[] {
   if (reports.length === 0) return ["No sieving in this log can be worked out: see below what went wrong."];
-  if (reports.length > 4)
-    return [`${reports.length} sands were sieved: their numbers stand in the table, sorted by fineness.`];
+  if (manySands(reports)) return answerOfMany(reports);
+  const first = reports.find(({ printed, trusted }) => printed && trusted);
   const figures = reports.map((report): Text => {
     const { sand, trusted, printed } = report;
     if (!printed)
       return `${sand.name}: somewhere from ${figureText(report)}; too little was measured to say more.`;
-    if (!trusted) return `${sand.name}: ${figureText(report)} with its clay on, which is no fineness number.`;
-    return [{ strong: `${sand.name}: ${figureText(report)}` }, ` (grain fineness number, 95 % interval).`];
+    if (!trusted)
+      return sand.stateSaid
+        ? `${sand.name}: ${figureText(report)} with its clay on, which is no fineness number.`
+        : `${sand.name}: ${figureText(report)}, and no fineness number until the log says that it is new, or washed.`;
+    const what = report === first ? " (grain fineness number, 95 % interval)." : ".";
+    return [{ strong: `${sand.name}: ${figureText(report)}` }, what];
   });
   return [...figures, ...comparisons.map(({ finding }) => finding.text)];
+}
+
+function answerOfMany(reports: readonly SandReport[]): Text[] {
+  const sorted = byFineness(reports).filter(({ printed, trusted }) => printed && trusted);
+  const without = reports.length - sorted.length;
+  const [coarsest, finest] = [sorted[0], sorted.at(-1)];
+  const rest =
+    without === 0 ? "" : ` ${without === 1 ? "One sand has" : `${without} sands have`} no number yet.`;
+  if (!coarsest || !finest) return [`${reports.length} sands were sieved, and none has a number yet.`];
+  return [
+    [
+      { strong: `${figureText(coarsest)} to ${figureText(finest)}` },
+      ` (grain fineness number, 95 % intervals): from ${coarsest.sand.name}, the coarsest of ${sorted.length} sands, to ${finest.sand.name}, the finest.${rest} The table of results has each, and how much finer it is than the one before.`,
+    ],
+    ...neighbourFindings(reports).map(({ text }) => text.replace(/:.*/s, ".")),
+  ];
 }
 
 function cautions(reports: readonly SandReport[]): Section {
@@ -122,7 +149,9 @@ function sources(findings: readonly Finding[]): string[] {
     "Multipliers of the grain fineness number: Univ. Técnica Estatal de Quevedo task sheets 2019; 3 to 200 also in a foundry entry citing GB/T 9442",
     "Sieve openings and their tolerance: ASTM E11-17, ISO 3310-1:2016",
   ];
-  return [...new Set([...always, ...findings.flatMap(({ source }) => (source ? [source] : []))])];
+  const all = [...new Set([...always, ...findings.flatMap(({ source }) => (source ? [source] : []))])];
+  // Two ranges told in one sentence name both sources together.
+  return all.filter((one) => !all.some((other) => other !== one && other.includes(one)));
 }
 
 function plainFigures({ fineness, printed, possible, trusted, fines, statistics }: SandReport): unknown {

@@ -1,5 +1,6 @@
 // The words of a number strip: figures, ranges, sources.
 
+import { printOutward } from "../quantity/print-outward.ts";
 import { ends } from "./data.ts";
 import type { NumberStripInput, StripBand, StripMark } from "./strip-input.ts";
 import { figure } from "./text.ts";
@@ -21,9 +22,7 @@ export function markText(mark: StripMark): string {
   const places = decimals(mark);
   const both = ends(mark);
   const range = both ? ` (95 %: ${figure(both.low, places)} to ${figure(both.high, places)})` : "";
-  const possible = mark.possible
-    ? `; possible ${figure(mark.possible.low, places)} to ${figure(mark.possible.high, places)}`
-    : "";
+  const possible = mark.possible ? `; possible ${printOutward(mark.possible)}` : "";
   return `${mark.figure ?? `${figure(mark.value, places)}${range}`}${possible}`;
 }
 export function isLowerBound({ atLeast, figure: printed = "" }: StripMark): boolean {

@@ -14,8 +14,8 @@ type Widest = readonly string[];
 
 export const furthestApart = phraseMessage(
   "compare/furthest-apart",
-  (sieve: string, first: string, second: string) =>
-    `The curves lie furthest apart at ${sieve}: ${first} % of the first passes it, ${second} % of the second.`,
+  (sieve: string, first: string, firstPercent: string, second: string, secondPercent: string) =>
+    `The curves lie furthest apart at ${sieve}: ${firstPercent} % of ${first} passes it, ${secondPercent} % of ${second}.`,
 );
 
 export const another = findingMessage(
@@ -51,6 +51,20 @@ export const notToldApart = findingMessage(
       `That does not prove them the same: a difference of up to ${seen} would go with these sievings.`,
       "Two sands of one fineness can still be spread differently: look at the curves.",
       ...widest,
+    ],
+    ...basis,
+  }),
+);
+
+/** pairs: "Bag one and Bag two"; count: of all the comparisons that were made. */
+export const neighboursNotToldApart = findingMessage(
+  "compare/neighbours-not-told-apart",
+  "note",
+  (pairs: readonly string[], count: string) => ({
+    text: `${pairs.length} of ${count} neighbours in the table cannot be told apart by their fineness: ${pairs.join("; ")}.`,
+    because: [
+      "That does not prove them the same: the difference and its ± stand in the table.",
+      "Each comparison is one of 95 %: among many of them one may well part two bags of one sand.",
     ],
     ...basis,
   }),

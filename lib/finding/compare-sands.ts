@@ -39,7 +39,7 @@ export function compareSands(first: SandReport, second: SandReport): SandCompari
   const { value, low, high } = difference;
   const printed = printFigure({ value, low, high, atLeast: missing.length > 0 });
   const widest = widestApart(first, second);
-  const finding = judge(first, second, difference, missing, furthest(widest));
+  const finding = judge(first, second, difference, missing, furthest(first, second, widest));
   return { first, second, difference, printed, missing, widest, finding };
 }
 
@@ -68,10 +68,16 @@ function judge(
   return say.another(finer, other, size, apart);
 }
 
-function furthest(widest: SandComparison["widest"]): readonly Phrase[] {
+function furthest(
+  { sand: one }: SandReport,
+  { sand: other }: SandReport,
+  widest: SandComparison["widest"],
+): readonly Phrase[] {
   if (!widest) return [];
   const { label, firstPercent, secondPercent } = widest;
-  return [say.furthestApart(label, firstPercent.toFixed(0), secondPercent.toFixed(0))];
+  const places = firstPercent.toFixed(0) === secondPercent.toFixed(0) ? 1 : 0;
+  const [of, ofOther] = [firstPercent.toFixed(places), secondPercent.toFixed(places)];
+  return [say.furthestApart(label, one.name, of, other.name, ofOther)];
 }
 
 function widestApart({ curve: a }: SandReport, { curve: b }: SandReport): SandComparison["widest"] {

@@ -2,28 +2,62 @@
 
 import { phraseMessage } from "../message.ts";
 import type { Source } from "../quantity/source.ts";
+import { listed } from "./batch-names.ts";
 import { findingMessage } from "./finding-message.ts";
 
-const hint = "This range is not a recommendation that was read in a source: take it as a hint.";
+const hint = "No source that was read recommends this for just this metal and bond: take it as a hint.";
+
+/** One sand, or several of which the same can be said. */
+type Sands = readonly string[];
+type Figured = readonly { readonly sand: string; readonly figure: string }[];
+
+const were = ({ length }: Sands): string => (length === 1 ? "was" : "were");
+/** Names in a row; by semicolons where one of them has a comma of its own. */
+const named = (sands: Sands): string =>
+  sands.length > 1 && sands.some((sand) => sand.includes(",")) ? sands.join("; ") : listed(sands);
+/** "57.3 ± 1.5 (Bag one) and 58.8 ± 1.5 (Bag two)" */
+const withNames = (figures: Figured): string =>
+  listed(figures.map(({ sand, figure }) => `${figure} (${sand})`));
+
 const numberFormula = "GFN = Σ(mass on sieve × multiplier) / Σ mass";
+
+/** Why a sieving gives no fineness number; what the log says of it, and of the washing. */
+export interface ClayOn {
+  readonly kind: "natural" | "used" | "not said to be new";
+  readonly washing: "not washed" | "not said";
+}
 
 export const unwashed = findingMessage(
   "grain/unwashed",
   "error",
-  (sand: string, figure: string, natural: boolean) => ({
-    text: `${figure} is what the sieves gave for ${sand}, but it is no fineness number: ${natural ? "a natural sand holds clay" : "this is used sand"}, and it was not washed out.`,
+  (sand: string, figure: string, kind: ClayOn["kind"], washing: ClayOn["washing"]) => ({
+    text: `${figure} is what the sieves gave for ${sand}, but it is no fineness number: ${whyNone(kind, washing)}.`,
     because: [
       "Clay coats the grains and glues fine ones together, so they stay on coarser sieves.",
       "The number is defined on grain that is free of clay.",
-      "Wash the clay out, dry the grain, sieve again, and write washed: yes.",
+      ...(kind === "not said to be new"
+        ? ["If the sand is as it was bought, write `state: new` under its name, and it gets its number."]
+        : []),
+      ...(washing === "not said" ? ["If its clay was washed out, write `washed: yes` in the sieving."] : []),
+      "Else wash the clay out, dry the grain, sieve again, and write `washed: yes`.",
     ],
     source:
       "Wash-out before sieving: Giesserei-Lexikon, Siebanalyse; coated grains distort the number: foundry encyclopaedia entry citing GB/T 9442",
   }),
 );
 
-export const notWashedNew = findingMessage("grain/not-washed-new", "note", (sand: string) => ({
-  text: `${sand} was sieved as bought: the number holds if its clay is under about 0.5 % of the dry sand.`,
+function whyNone(kind: ClayOn["kind"], washing: ClayOn["washing"]): string {
+  const washed =
+    washing === "not washed" ? "it was not washed out" : "the log does not say that it was washed";
+  if (kind === "natural") return `a natural sand holds clay, and ${washed}`;
+  if (kind === "used") return `this is used sand, and ${washed}`;
+  return washing === "not washed"
+    ? "the log does not say that the sand is new, and it was not washed out"
+    : "the log says neither that the sand is new nor that it was washed";
+}
+
+export const notWashedNew = findingMessage("grain/not-washed-new", "note", (sands: Sands) => ({
+  text: `${named(sands)} ${were(sands)} sieved as bought: the number holds if the clay is under about 0.5 % of the dry sand.`,
   because: ["If a pinch clouds a glass of water, wash and dry a portion before sieving."],
   source: "0.5 % clay for dry sieving of new washed sand: common practice",
 }));
@@ -41,9 +75,12 @@ export const cannotEstimate = findingMessage(
 export const insideBand = findingMessage(
   "grain/inside-band",
   ["good", "note"],
-  (sand: string, figure: string, band: string, decides: boolean, source: string) => ({
+  (figures: Figured, band: string, decides: boolean, source: string) => ({
     tone: decides ? "good" : "note",
-    text: `${figure}: ${sand} lies inside ${band}.`,
+    text:
+      figures.length === 1
+        ? `${figures[0]!.figure}: ${figures[0]!.sand} lies inside ${band}.`
+        : `${withNames(figures)} lie inside ${band}.`,
     because: decides ? [] : [hint],
     formula: numberFormula,
     source,
@@ -53,23 +90,21 @@ export const insideBand = findingMessage(
 export const outsideBand = findingMessage(
   "grain/outside-band",
   ["doubt", "note"],
-  (
-    sand: string,
-    figure: string,
-    side: "finer" | "coarser",
-    band: string,
-    decides: boolean,
-    source: string,
-  ) => ({
+  (figures: Figured, side: "finer" | "coarser", band: string, decides: boolean, source: string) => ({
     tone: decides ? "doubt" : "note",
-    text: `${figure}: ${sand} is ${side} than ${band}.`,
+    text:
+      figures.length === 1
+        ? `${figures[0]!.figure}: ${figures[0]!.sand} is ${side} than ${band}.`
+        : `${withNames(figures)} are ${side} than ${band}.`,
     because: [
       side === "finer"
         ? "Finer sand gives a smoother skin, lets less gas through and asks for more clay and water (common practice)."
         : "Coarser sand lets more gas through, and metal can enter between its grains and roughen the skin (common practice).",
       ...(decides
         ? []
-        : ["This range is no source's recommendation that could be read: it decides nothing by itself."]),
+        : [
+            "No source that was read recommends this for just this metal and bond: it decides nothing by itself.",
+          ]),
     ],
     formula: numberFormula,
     source,
@@ -79,9 +114,12 @@ export const outsideBand = findingMessage(
 export const acrossBand = findingMessage(
   "grain/across-band",
   ["doubt", "note"],
-  (sand: string, figure: string, edge: string, band: string, decides: boolean, source: string) => ({
+  (figures: Figured, edge: string, band: string, decides: boolean, source: string) => ({
     tone: decides ? "doubt" : "note",
-    text: `${figure}: whether ${sand} lies inside ${band} cannot be told, since the edge at ${edge} is within the ±.`,
+    text:
+      figures.length === 1
+        ? `${figures[0]!.figure}: whether ${figures[0]!.sand} lies inside ${band}, cannot be told, since the edge at ${edge} is within the ±.`
+        : `${withNames(figures)}: whether they lie inside ${band}, cannot be told, since the edge at ${edge} is within each ±.`,
     because: decides ? [] : [hint],
     source,
   }),
@@ -95,8 +133,12 @@ export const noBand = findingMessage("grain/no-band", "note", (metal: string, bo
 export const doubtCarrier = findingMessage(
   "grain/doubt-carrier",
   "note",
-  (sand: string, percent: string, carrier: string, what: string) => ({
-    text: `${percent} % of the doubt about ${sand} comes from ${carrier}.`,
+  (
+    shares: readonly { readonly sand: string; readonly percent: string }[],
+    carrier: string,
+    what: string,
+  ) => ({
+    text: `${listed(shares.map(({ sand, percent }, k) => `${percent} % of ${k === 0 ? "the doubt" : "that"} about ${sand}`))} ${shares.length === 1 ? "comes" : "come"} from ${carrier}.`,
     because: [what],
     formula: "share = variance with this source alone / variance with all",
     source: "Propagation of distributions, JCGM 101:2008",
@@ -114,8 +156,8 @@ export const sieveWouldNarrow = findingMessage(
   }),
 );
 
-export const unrepeated = findingMessage("grain/unrepeated", "doubt", (sand: string) => ({
-  text: `${sand} was sieved once: how sievings scatter is not known, so its ± is a lower bound ("at least").`,
+export const unrepeated = findingMessage("grain/unrepeated", "doubt", (sands: Sands) => ({
+  text: `${named(sands)} ${were(sands)} sieved once${sands.length === 1 ? "" : " each"}: how sievings scatter is not known, so ${sands.length === 1 ? "its ± is a lower bound" : "each ± is a lower bound"} ("at least").`,
   because: [
     "A second portion of the same sample, riffled or coned and quartered, would supply it; a fresh grab from the bag tells more.",
   ],
@@ -137,16 +179,25 @@ export const repeatsAgree = findingMessage(
   }),
 );
 
-export const weighingUnknown = findingMessage("grain/weighing-unknown", "doubt", (sand: string) => ({
-  text: `The scale of ${sand} is not in the log, so the doubt of the weighings is not in the ±.`,
+export const weighingUnknown = findingMessage("grain/weighing-unknown", "doubt", (sands: Sands) => ({
+  text: `On which scale ${named(sands)} ${were(sands)} weighed is not in the log, so the doubt of the weighings is not in the ±.`,
   because: ["Declare the scale with what it reads to, or write a ± after the masses."],
 }));
 
 export const screensAre = findingMessage(
   "grain/screens",
   "note",
-  (sand: string, count: string, share: string, sieves: string) => ({
-    text: `${count} neighbouring sieves of ${sand} hold a tenth or more each: ${sieves}, with ${share} % of the sand.`,
+  (
+    shares: readonly { readonly sand: string; readonly percent: string }[],
+    count: string,
+    sieves: string,
+  ) => ({
+    text:
+      count === "One"
+        ? `${sieves} alone holds a tenth or more of ${listed(shares.map(({ sand, percent }) => `${sand} (${percent} %)`))}.`
+        : shares.length === 1
+          ? `${count} neighbouring sieves of ${shares[0]!.sand} hold a tenth or more each: ${sieves}, with ${shares[0]!.percent} % of the sand.`
+          : `${count} neighbouring sieves hold a tenth or more each of ${listed(shares.map(({ sand, percent }) => `${sand} (${percent} % together)`))}: ${sieves}.`,
     because: [
       "A sand spread over three or four sieves packs closer than one on two and swells less abruptly (common practice).",
     ],
@@ -194,17 +245,27 @@ export const massAdded = findingMessage(
   }),
 );
 
-export const crowded = findingMessage("grain/crowded", "doubt", (sand: string, message: string) => ({
-  text: `${sand}, ${message}`,
-  because: [
-    "Grains that cannot reach the mesh stay with the coarser ones, and the number comes out too low.",
-  ],
-  source: "Five layers: McManus 1965, J. Sed. Petrol. 35(4) 792; load by area: ASTM C136",
-}));
+export const crowded = findingMessage(
+  "grain/crowded",
+  "doubt",
+  (crowds: readonly { readonly sand: string; readonly message: string }[]) => ({
+    text:
+      crowds.length === 1
+        ? `${crowds[0]!.sand}, ${crowds[0]!.message}`
+        : `A sieve was crowded under ${named(crowds.map(({ sand }) => sand))}: fine grains may be held back.`,
+    because: [
+      ...(crowds.length === 1 ? [] : crowds.map(({ sand, message }) => `${sand}, ${message}`)),
+      "Grains that cannot reach the mesh stay with the coarser ones, and the number comes out too low.",
+    ],
+    source: "Five layers: McManus 1965, J. Sed. Petrol. 35(4) 792; load by area: ASTM C136",
+  }),
+);
 
-export const scaleUnchecked = findingMessage("grain/scale-unchecked", "note", (sand: string) => ({
-  text: `The scale of ${sand} was never checked with known weights, so its bias is not in the ±.`,
-  because: ["Weigh a known weight or two of about the size of your fractions, and write within."],
+export const scaleUnchecked = findingMessage("grain/scale-unchecked", "note", (sands: Sands) => ({
+  text: `${named(sands)} ${were(sands)} weighed on a scale that was never checked with known weights, so its bias is not in the ±.`,
+  because: [
+    "Weigh a known weight or two of about the size of your fractions, and write how far it is off at most beside what it reads to: `within: 0.2 g`.",
+  ],
 }));
 
 export const scaleBiasShared = phraseMessage(

@@ -16,14 +16,21 @@ export function grainNextSteps(
   const has = (code: string): boolean => findings.some((finding) => finding.code === code);
   const steps: string[] = [];
   if (broken)
-    steps.push("Mend the lines of the log that are listed under what went wrong, and write the page again.");
+    steps.push(
+      "Do what the lines under what went wrong ask for, in the log or at the bench, and write the page again.",
+    );
   if (has("grain/crowded"))
     steps.push(
       "Dust: lid on. Sieve a smaller portion, or the same one in parts, so that no sieve is crowded.",
     );
+  for (const { sand, trusted } of reports) {
+    if (!trusted && !sand.stateSaid)
+      steps.push(`If ${sand.name} is as you bought it, write \`state: new\` under its name in the log.`);
+  }
   if (has("grain/unwashed")) {
+    const surely = reports.some(({ trusted, sand }) => !trusted && sand.stateSaid);
     steps.push(
-      "Hot, spitting sand: wash the clay out of a portion, dry it gently, sieve it again, and write washed: yes.",
+      `Hot, spitting sand: ${surely ? "" : "if it is not, "}wash the clay out of a portion, dry it gently, sieve it again, and write \`washed: yes\`.`,
     );
   }
   for (const { because } of findings.filter(({ code }) => code === "grain/cannot-estimate")) {
@@ -34,26 +41,28 @@ export function grainNextSteps(
     steps.push("Dust: look where sand escapes, and sieve again with a lid and a brush.");
   if (has("grain/mass-gained"))
     steps.push("Check the tare, dry the sand, and brush the sieves out before the next portion.");
-  if (has("grain/weighing-unknown")) steps.push("Declare the scale: its name and what it reads to.");
-  if (has("grain/scale-unchecked")) steps.push("Weigh a known weight on the scale, and write within.");
+  if (has("grain/weighing-unknown"))
+    steps.push("Declare the scale in the log: its name, and what it reads to.");
+  if (has("grain/scale-unchecked"))
+    steps.push(
+      "Weigh a known weight on the scale, and write how far it is off at most beside what it reads to: `within: 0.2 g`.",
+    );
   for (const report of reports) {
-    const [first] = report.fineness.figure.shares;
-    if (report.trusted && report.printed && first?.source.kind === "reading" && first.percent >= 40) {
-      steps.push(
-        `Weigh again on a finer scale, or sieve more in parts: ${first.source.says ?? "one weighing"} carries the doubt of ${report.sand.name}.`,
-      );
-    }
+    const weighings = report.trusted && report.printed ? byWeighing(report) : undefined;
+    if (weighings) steps.push(weighings);
     if (worthBuying(report))
       steps.push(`If you buy one sieve for ${report.sand.name}, buy ${report.nextSieves[0]!.label}.`);
   }
-  if (has("grain/unrepeated")) {
+  // Fresh grabs from each bag are second portions as well.
+  const grabs = has("compare/apart-but-unrepeated");
+  if (grabs) steps.push("Dust: lid on. Sieve two fresh grabs from each bag on the same set.");
+  if (has("grain/unrepeated") && !grabs) {
     steps.push(
       "Dust: lid on. Sieve a second portion, riffled or coned and quartered from the same sample, or better a fresh grab from the bag.",
     );
-  } else if (has("grain/grabs-unknown")) {
+  } else if (has("grain/grabs-unknown") && !grabs) {
     steps.push("Dust: lid on. Sieve a fresh grab from another place in the bag, and write repeat of: grab.");
   }
-  if (has("compare/apart-but-unrepeated")) steps.push("Sieve two fresh grabs from each bag on the same set.");
   if (has("compare/another"))
     steps.push(
       "Treat them as two sands: make a small batch of each at the water of the old one, and compare squeeze and skin.",
@@ -69,6 +78,15 @@ export function grainNextSteps(
   if (steps.length === 0 && reports.length > 0)
     steps.push("Nothing here asks for another sieving. A moisture trial with this sand comes next.");
   return [...new Set(steps)];
+}
+
+/** Where the weighings together carry two fifths of the doubt, a finer scale is what helps. */
+function byWeighing({ sand, fineness: { figure } }: SandReport): string | undefined {
+  const weighings = figure.shares.filter(({ source }) => source.kind === "reading");
+  const percent = weighings.reduce((sum, share) => sum + share.percent, 0);
+  const [most] = weighings;
+  if (percent < 40 || !most) return undefined;
+  return `Weigh again on a finer scale, or sieve more in parts: the weighings carry ${percent.toFixed(0)} % of the doubt about ${sand.name}, ${most.source.says ?? "one of them"} most.`;
 }
 
 /** Only a range that may decide sends a founder to another sand. */

@@ -18,10 +18,17 @@ const one = (value: number): string => value.toFixed(1);
  * sandFindings(sandReports(log)[0]!, bands({ metal: "aluminium", bond: "bentonite" })).map(({ text }) => text)
  */
 export function sandFindings(report: SandReport, bands: readonly Band[]): readonly Finding[] {
+  return gravestFirst([
+    ...foundation(report),
+    ...standing(report, bands),
+    ...doubts(report),
+    ...grains(report),
+  ]);
+}
+
+export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
   const order = ["error", "doubt", "good", "note"];
-  return [...foundation(report), ...standing(report, bands), ...doubts(report), ...grains(report)].sort(
-    (a, b) => order.indexOf(a.tone) - order.indexOf(b.tone),
-  );
+  return [...findings].sort((a, b) => order.indexOf(a.tone) - order.indexOf(b.tone));
 }
 
 /**
@@ -36,18 +43,28 @@ export function figureText({ printed, possible }: SandReport): string {
 function foundation(report: SandReport): Finding[] {
   const { sand, printed, possible, trusted, sievings, issues } = report;
   const found: Finding[] = [];
-  if (!trusted) found.push(say.unwashed(sand.name, figureText(report), sand.state === "new"));
+  if (!trusted) {
+    const { kind, washing } = clayOn(report);
+    found.push(say.unwashed(sand.name, figureText(report), kind, washing));
+  }
   if (!printed) {
     found.push(say.cannotEstimate(sand.name, one(possible.low), one(possible.high), moreSieves(report)));
   }
   const deep =
     issues.find(({ code }) => code === "sand/sieve-overloaded") ??
     issues.find(({ code }) => code === "sand/sieve-crowded");
-  if (deep) found.push(say.crowded(sand.name, deep.message));
+  if (deep) found.push(say.crowded([{ sand: sand.name, message: deep.message }]));
   if (trusted && sand.state === "new" && sievings.some(({ washed }) => washed !== true)) {
-    found.push(say.notWashedNew(sand.name));
+    found.push(say.notWashedNew([sand.name]));
   }
   return found;
+}
+
+function clayOn({ sand, sievings }: SandReport): say.ClayOn {
+  return {
+    kind: sand.state === "new" ? "natural" : sand.stateSaid ? "used" : "not said to be new",
+    washing: sievings.some(({ washed }) => washed === false) ? "not washed" : "not said",
+  };
 }
 
 /** Which sieves would make a number possible. */
@@ -94,15 +111,15 @@ function standingOf(report: SandReport, together: readonly Band[]): Finding {
   const { sand, fineness } = report;
   const [first] = together as readonly [Band];
   const side = sideOf(report, first);
-  const figure = report.printed!.text;
+  const figures = [{ sand: sand.name, figure: report.printed!.text }];
   const words = bandWords(together);
   const source = together.map(sourceOf).join("; ");
-  if (side === "inside") return say.insideBand(sand.name, figure, words, decides(first), source);
+  if (side === "inside") return say.insideBand(figures, words, decides(first), source);
   if (side === "across") {
     const edge = fineness.figure.low < first.low ? first.low : first.high;
-    return say.acrossBand(sand.name, figure, String(edge), words, decides(first), source);
+    return say.acrossBand(figures, String(edge), words, decides(first), source);
   }
-  return say.outsideBand(sand.name, figure, side, words, decides(first), source);
+  return say.outsideBand(figures, side, words, decides(first), source);
 }
 
 /** "70 to 130 (our own) and 60 to 110 (common practice), usual for aluminium in bentonite sand" */
@@ -123,9 +140,9 @@ function doubts(report: SandReport): Finding[] {
   const found = balances(report);
   if (!printed || !trusted) return found;
   const { missing, scatter, figure } = fineness;
-  if (missing.includes("repeats")) found.push(say.unrepeated(sand.name));
-  if (missing.includes("weighing")) found.push(say.weighingUnknown(sand.name));
-  if (missing.includes("scale")) found.push(say.scaleUnchecked(sand.name));
+  if (missing.includes("repeats")) found.push(say.unrepeated([sand.name]));
+  if (missing.includes("weighing")) found.push(say.weighingUnknown([sand.name]));
+  if (missing.includes("scale")) found.push(say.scaleUnchecked([sand.name]));
   if (scatter && !scatter.pooled && missing.includes("grabs")) {
     found.push(say.grabsUnknown(sand.name, scatter.sd.toPrecision(2)));
   }
@@ -135,7 +152,13 @@ function doubts(report: SandReport): Finding[] {
   const [first] = figure.shares;
   if (first && first.percent >= worthTelling) {
     const carrier = first.source.says ?? first.id;
-    found.push(say.doubtCarrier(sand.name, first.percent.toFixed(0), carrier, remedyFor(first.source)));
+    found.push(
+      say.doubtCarrier(
+        [{ sand: sand.name, percent: first.percent.toFixed(0) }],
+        carrier,
+        remedyFor(first.source),
+      ),
+    );
   }
   const [best] = nextSieves;
   if (best && worthBuying(report)) {
@@ -168,8 +191,11 @@ function halfWith({ nextSieves: [best], fineness: { figure } }: SandReport): num
   return Math.sqrt(Math.max(0, now ** 2 - (best!.widthNow / 2) ** 2 + (best!.width / 2) ** 2));
 }
 
+/** A fineness number is told as a whole number (from memory): a ± below a half of one needs no further sieve. */
+const fineEnough = 0.5;
+
 /**
- * A missing sieve is worth naming where it would narrow the whole ± by a sixth.
+ * A missing sieve is worth naming where it would narrow the whole ± by a sixth, and the ± is a half or more.
  * @example sandReports(log).map(worthBuying)
  */
 export function worthBuying(report: SandReport): boolean {
@@ -180,7 +206,8 @@ export function worthBuying(report: SandReport): boolean {
     printed,
   } = report;
   if (!best || !trusted || !printed) return false;
-  return halfWith(report) < (5 / 6) * ((figure.high - figure.low) / 2);
+  const now = (figure.high - figure.low) / 2;
+  return now >= fineEnough && halfWith(report) < (5 / 6) * now;
 }
 
 function remedyFor({ kind, id }: Source): Phrase {
@@ -199,9 +226,8 @@ function grains({ sand, screens, gaps, fines, fineness, trusted }: SandReport): 
   if (screens.afs && screens.count > 0) {
     found.push(
       say.screensAre(
-        sand.name,
+        [{ sand: sand.name, percent: screens.sharePercent.toFixed(0) }],
         countWord(screens.count),
-        screens.sharePercent.toFixed(0),
         screens.labels.join(", "),
       ),
     );

@@ -1,7 +1,7 @@
 // One sand with its sievings, from the log and from a CSV file.
 
-import type { Place } from "../issue.ts";
-import { notAMap } from "./complaints-field.ts";
+import type { Issue, Place } from "../issue.ts";
+import { fileInstead, notAMap } from "./complaints-field.ts";
 import { noPortion, noSievings, noState, sameTwice } from "./complaints-sieving.ts";
 import { csvFile, type Files } from "./csv-file.ts";
 import { choiceOf, type Fields, fieldsOf, mapOf, textNodeOf, textOf } from "./fields.ts";
@@ -41,6 +41,7 @@ export function readSand(entry: Entry, context: SandContext, report: Report): Sa
     name,
     // The cautious reading: sand that may hold clay gets no number until it is washed.
     state: state ?? "used",
+    stateSaid: state !== undefined,
     ...(note === undefined ? {} : { note }),
     sievings: toldApart(sievings, report),
     place: entry.keyPlace,
@@ -60,10 +61,14 @@ function listed(
   const items: readonly LogNode[] = node.kind === "list" ? node.items : [node];
   return items.flatMap((item, index) => {
     const map = item.kind === "text" ? undefined : mapOf(item, "sievings", report);
-    if (item.kind === "text") report(notAMap("sievings"), item.place);
+    if (item.kind === "text") report(notAMapOf(item.text), item.place);
     const spoiled = context.spoiled(item.place, items[index + 1]?.place.offset);
     return map ? [readSieving(map, sand, context.rig, spoiled, report)] : [];
   });
+}
+
+function notAMapOf(text: string): Issue {
+  return /^[^:/\\\n]+\.(csv|tsv|txt)$/i.test(text) ? fileInstead("sievings", text) : notAMap("sievings");
 }
 
 function fromFile(fields: Fields, sand: string, context: SandContext, report: Report): Sieving[] {

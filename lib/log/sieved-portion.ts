@@ -47,7 +47,7 @@ export function sievingBalance({ startG, retained, unit, scale }: Sieving): Mass
 }
 
 function massSpread({ label, mass }: RetainedEntry, sieving: Sieving): Spread | number {
-  const says = `the weighing of ${label}`;
+  const says = `the weighing of ${label === "pan" ? "the pan" : label}`;
   const source = `weighing of ${label}, ${sieving.id}`;
   if (mass.plusMinus)
     return spreadOfQuantity({ value: mass.value, plusMinus: mass.plusMinus }, { source, says });

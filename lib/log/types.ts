@@ -63,6 +63,8 @@ export interface Sand {
   readonly name: string;
   /** new: as bought. used: has been in a heap with clay. */
   readonly state: "new" | "used";
+  /** False where the log does not say it, so that the cautious reading stands: used. */
+  readonly stateSaid: boolean;
   readonly note?: string;
   readonly sievings: readonly Sieving[];
   readonly place: Place;

@@ -5,6 +5,7 @@ import { doubtBars } from "../chart/doubt-bars.ts";
 import { grainCurve } from "../chart/grain-curve.ts";
 import { numberStrip } from "../chart/number-strip.ts";
 import { retainedBars } from "../chart/retained-bars.ts";
+import { byFineness, manySands } from "../finding/compare-neighbours.ts";
 import { figureText } from "../finding/sand-findings.ts";
 import type { SandReport } from "../finding/sand-report.ts";
 import type { Band } from "../sand/band.ts";
@@ -15,10 +16,12 @@ import type { Band } from "../sand/band.ts";
  */
 export function grainCharts(reports: readonly SandReport[], ranges: readonly Band[]): readonly Chart[] {
   const drawn: Chart[] = [];
-  const marked = reports.filter(({ printed, trusted }) => printed && trusted);
+  const many = manySands(reports);
+  const sorted = many ? byFineness(reports) : reports;
+  const marked = sorted.filter(({ printed, trusted }) => printed && trusted);
   if (marked.length > 0) drawn.push(strip(marked, ranges));
-  if (reports.length > 0) drawn.push(curves(reports), bars(reports));
-  if (marked.length > 4) return drawn;
+  if (many) return [...drawn, ...inGroups(sorted)];
+  if (reports.length > 0) drawn.push(curves(reports, "grain-curve"), bars(reports, "retained"));
   marked.forEach(({ sand, fineness }, k) => {
     const shares = fineness.figure.shares
       .filter(({ percent }) => percent >= 1)
@@ -26,6 +29,27 @@ export function grainCharts(reports: readonly SandReport[], ranges: readonly Ban
     if (shares.length > 1) drawn.push(doubtBars({ name: `doubt-${k + 1}`, of: sand.name, shares }));
   });
   return drawn;
+}
+
+/** So many sands one drawing bears, and so many drawings a page: the others stand in the tables. */
+const [together, curveDrawings, barDrawings] = [4, 3, 2];
+
+/** Coarse to fine, four by four, so that each keeps the colour that it has in the strip. */
+function inGroups(sorted: readonly SandReport[]): Chart[] {
+  const count = Math.min(curveDrawings, Math.ceil(sorted.length / together));
+  const left = sorted.length - count * together;
+  return Array.from({ length: count }, (_, k) => k).flatMap((k) => {
+    const group = sorted.slice(k * together, (k + 1) * together);
+    const last = k === count - 1;
+    const place = k === 0 ? "coarsest" : last && left <= 0 ? "finest" : "next finer";
+    const which = `The ${group.length === 1 ? "" : `${group.length} `}${place} ${group.length === 1 ? "sand" : "sands"}. `;
+    const more =
+      last && left > 0
+        ? ` ${left === 1 ? "One finer sand stands" : `${left} finer sands stand`} in the tables alone.`
+        : "";
+    const curve = curves(group, `grain-curve-${k + 1}`, which, more);
+    return count > barDrawings ? [curve] : [curve, bars(group, `retained-${k + 1}`, which, more)];
+  });
 }
 
 function strip(reports: readonly SandReport[], ranges: readonly Band[]): Chart {
@@ -51,11 +75,11 @@ function strip(reports: readonly SandReport[], ranges: readonly Band[]): Chart {
   });
 }
 
-function curves(reports: readonly SandReport[]): Chart {
+function curves(reports: readonly SandReport[], name: string, which = "", more = ""): Chart {
   const [only] = reports.length === 1 ? reports : [];
   const between = only ? possibleBetween(only) : [];
   return grainCurve({
-    name: "grain-curve",
+    name,
     sands: reports.map(({ sand, sieves }) => ({
       name: sand.name,
       ...(between.length > 0 ? { interval: between } : {}),
@@ -69,7 +93,7 @@ function curves(reports: readonly SandReport[]): Chart {
           high: passing.high,
         })),
     })),
-    caption: `Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are ${reports.some(({ fineness }) => fineness.missing.length > 0) ? "at least " : ""}95 %${between.length > 0 ? "; shaded, where the curve may run in truth between two sieves that others are missing from" : ""}.`,
+    caption: `${which}Share of the sand that passes each sieve, by mass, against the opening; straight lines join the sieves, upright bars are ${reports.some(({ fineness }) => fineness.missing.length > 0) ? "at least " : ""}95 %${between.length > 0 ? "; shaded, where the curve may run in truth between two sieves that others are missing from" : ""}.${more}`,
   });
 }
 
@@ -87,9 +111,12 @@ function possibleBetween({ fineness, curve }: SandReport) {
   });
 }
 
-function bars(reports: readonly SandReport[]): Chart {
+function bars(reports: readonly SandReport[], name: string, which = "", more = ""): Chart {
   return retainedBars({
-    name: "retained",
+    name,
+    ...(which === ""
+      ? {}
+      : { caption: `${which}Share of the sand that each sieve and the pan retained, by mass.${more}` }),
     sands: reports.map(({ sand, sieves }) => ({
       name: sand.name,
       bars: sieves.map(({ label, openingMm, retained }) => ({

@@ -5,12 +5,20 @@ import type { Place } from "../issue.ts";
 import { printNumber } from "../quantity/print.ts";
 import { sheet } from "../sheet/sheet.ts";
 import type { Block, Section, TableCell } from "./blocks.ts";
+import { inShownUnit, shownUnit, type UnitSystem } from "./shown-units.ts";
 
 /**
- * The sieve sets and scales, the sievings with their losses, and what each sieve held.
+ * The sieve sets and scales, the sievings with their losses, and what each sieve held. system: what masses and the
+ * width of the sieves are printed in; metric unless given (sievedUnits of a log tells).
  * @example grainData(sandReports(log)).title
  */
-export function grainData(reports: readonly SandReport[]): Section {
+export function grainData(reports: readonly SandReport[], system: UnitSystem = "metric"): Section {
+  const grams = shownUnit("g", system);
+  const massed = { unit: grams, ...(grams === "g" ? {} : { dataUnit: "g" }) };
+  const mass = (g: number): TableCell => ({
+    ...number(inShownUnit(g, "g", system).value, grams === "g" ? 2 : 3),
+    number: g,
+  });
   const rows = reports.flatMap(({ sand, sievings, balances }) =>
     sievings.map((sieving): (string | TableCell)[] => {
       const loss = balances.find((one) => one.sieving === sieving)?.balance;
@@ -21,8 +29,8 @@ export function grainData(reports: readonly SandReport[]): Section {
         sieving.portion ?? "",
         sieving.washed === undefined ? "not said" : sieving.washed ? "yes" : "no",
         sieving.minutes === undefined ? "" : number(sieving.minutes, 0),
-        sieving.startG ? { ...number(sieving.startG.value, 2), at: sieving.startG.place } : "",
-        sieving.unit === "g" ? { ...number(sum, 2), at: sieving.place } : "",
+        sieving.startG ? { ...mass(sieving.startG.value), at: sieving.startG.place } : "",
+        sieving.unit === "g" ? { ...mass(sum), at: sieving.place } : "",
         loss
           ? {
               ...number(lossPercent(sieving.startG!.value, sum), 1),
@@ -35,9 +43,16 @@ export function grainData(reports: readonly SandReport[]): Section {
   const blocks: Block[] = [
     {
       kind: "prose",
-      text: `${sievedWords(reports)} Figures divide by the sum retained, the pan included.`,
+      text: sievedWords(reports),
     },
-    { kind: "list", items: [...new Set(reports.flatMap(({ sievings }) => sievings.flatMap(sievedWith)))] },
+    {
+      kind: "list",
+      items: [
+        ...new Set(
+          reports.flatMap(({ sievings }) => sievings.flatMap((sieving) => sievedWith(sieving, system))),
+        ),
+      ],
+    },
     {
       kind: "table",
       name: "sievings",
@@ -48,8 +63,8 @@ export function grainData(reports: readonly SandReport[]): Section {
         { head: "Portion", align: "text", spare: true },
         { head: "Washed", align: "text" },
         { head: "Shaken", unit: "min", align: "number", spare: true },
-        { head: "Start", unit: "g", align: "number", spare: true },
-        { head: "Retained", unit: "g", align: "number", spare: true },
+        { head: "Start", ...massed, align: "number", spare: true },
+        { head: "Retained", ...massed, align: "number", spare: true },
         { head: "Loss", unit: "% of start", align: "number", formula: lossFormula, spare: true },
       ],
       rows,
@@ -59,29 +74,35 @@ export function grainData(reports: readonly SandReport[]): Section {
   return { role: "data", title: "What was sieved, and how", blocks };
 }
 
+const divisor = "Figures divide by the sum retained, the pan included.";
 const short = (value: number): string => String(Number(value.toPrecision(3)));
 
 function sievedWords(reports: readonly SandReport[]): string {
   const units = new Set(reports.flatMap(({ sievings }) => sievings.map(({ unit }) => unit)));
+  if (reports.length === 0) return "What was sieved is in the log; nothing of it can be worked out yet.";
   if (units.size === 1 && units.has("percent"))
-    return "The shares are given in percent; how they were found is not said.";
-  return "The sand was sieved; what every sieve and the pan held was weighed.";
+    return `The shares are given in percent; how they were found is not said. ${divisor}`;
+  return `The sand was sieved; what every sieve and the pan held was weighed. ${divisor}`;
 }
 
 /** The sieve set and the scale, a line each. */
-function sievedWith({ set, scale }: SandReport["sievings"][number]): string[] {
-  const frame = set?.frameMm === undefined ? "" : `, ${printNumber(set.frameMm, 0)} mm wide`;
+function sievedWith({ set, scale }: SandReport["sievings"][number], system: UnitSystem): string[] {
+  const shown = (value: number, unit: "g" | "mm"): string => {
+    const one = inShownUnit(value, unit, system);
+    return `${short(one.value)} ${one.unit}`;
+  };
+  const frame = set?.frameMm === undefined ? "" : `, ${shown(set.frameMm, "mm")} wide`;
   const checked = set?.checked
     ? "compared with a certified set, so taken to a third of the standard's tolerance (our own)"
     : "taken to lie anywhere within the standard's tolerance";
   const within =
     scale?.withinG === undefined
       ? "never checked with known weights"
-      : `within ${short(scale.withinG)} g of known weights`;
+      : `within ${shown(scale.withinG, "g")} of known weights`;
   return [
-    set ? `Sieves: ${set.name}${frame}; openings ${checked}.` : "Sieves: the set is not named in the log.",
+    `Sieves: ${set ? `${set.name}${frame}` : "the set is not named in the log"}; openings ${checked}.`,
     scale
-      ? `Scale: ${scale.name}, reads to ${short(scale.stepG)} g, ${within}.`
+      ? `Scale: ${scale.name}, reads to ${shown(scale.stepG, "g")}, ${within}.`
       : "Scale: not named in the log.",
   ];
 }

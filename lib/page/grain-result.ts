@@ -1,14 +1,17 @@
 // How fine, and how spread, as a section of a page.
 
+import { manySands } from "../finding/compare-neighbours.ts";
 import { figureText } from "../finding/sand-findings.ts";
 import type { SandReport } from "../finding/sand-report.ts";
 import { printNumber } from "../quantity/print.ts";
+import { printOutward } from "../quantity/print-outward.ts";
 import type { Band } from "../sand/band.ts";
 import { roughSizeUm } from "../sand/fineness-size.ts";
 import { kurtosisClass, skewnessClass, sortingClass } from "../sand/folk-ward.ts";
 import { middleSize } from "../sand/middle-size.ts";
 import type { Block, KeyFigure, Section } from "./blocks.ts";
 import { grainCharts } from "./grain-charts.ts";
+import { mmText, sortedTable } from "./grain-sorted.ts";
 
 /**
  * Key figures, charts, and the grain measures as sentences; further ones on demand.
@@ -17,8 +20,8 @@ import { grainCharts } from "./grain-charts.ts";
 export function grainResult(reports: readonly SandReport[], ranges: readonly Band[]): Section {
   const blocks: Block[] = [{ kind: "figures", figures: reports.map(keyFigure) }];
   blocks.push(...grainCharts(reports, ranges).map((chart): Block => ({ kind: "chart", chart })));
-  if (reports.length > 4) blocks.splice(0, 1, sortedTable(reports));
-  for (const report of reports.length > 4 ? [] : reports) {
+  if (manySands(reports)) blocks.splice(0, 1, sortedTable(reports));
+  for (const report of manySands(reports) ? [] : reports) {
     const sentence = grainSentence(report);
     if (sentence !== "") blocks.push({ kind: "prose", text: sentence });
     if (report.trusted && report.printed) blocks.push(furtherMeasures(report));
@@ -26,35 +29,11 @@ export function grainResult(reports: readonly SandReport[], ranges: readonly Ban
   return { role: "result", title: "How fine, and how spread", blocks };
 }
 
-/** From five sands on: one table instead of a row of large figures. */
-function sortedTable(reports: readonly SandReport[]): Block {
-  const sorted = [...reports].sort((a, b) => a.fineness.figure.value - b.fineness.figure.value);
-  return {
-    kind: "table",
-    name: "fineness",
-    caption: "Grain fineness number, coarse to fine; 95 % interval",
-    columns: [
-      { head: "Sand", align: "text" },
-      { head: "Grain fineness number", align: "number" },
-      { head: "Finer than 0.106 mm", unit: "% of sum retained", align: "number" },
-    ],
-    rows: sorted.map((report) => [
-      report.sand.name,
-      report.printed && report.trusted
-        ? { text: report.printed.text, number: report.fineness.figure.value }
-        : { text: figureText(report), fault: report.trusted ? "too little measured" : "clay not washed out" },
-      report.fines.percent === undefined
-        ? ""
-        : { text: printNumber(report.fines.percent, 1), number: report.fines.percent },
-    ]),
-  };
-}
-
 function keyFigure(report: SandReport): KeyFigure {
   const { sand, printed, trusted, possible, fineness } = report;
   const open = possible.high - possible.low > 1;
   const within = open
-    ? `With openings at their names and nothing else assumed, ${possible.low.toFixed(0)} to ${possible.high.toFixed(0)}. `
+    ? `With openings at their names and nothing else assumed, ${printOutward(possible)}. `
     : "";
   const middle = printed?.form === "range" ? `Middle ${printed.value}. ` : "";
   const parts: { readonly [part: string]: string } = {
@@ -68,7 +47,7 @@ function keyFigure(report: SandReport): KeyFigure {
   return {
     label: trusted
       ? `${sand.name}, grain fineness number`
-      : `${sand.name}, what the sieves held with its clay on`,
+      : `${sand.name}, what the sieves gave${sand.stateSaid ? " with its clay on" : ""}`,
     figure: printed ? printed.text : figureText(report),
     under: `${middle}${within}${missing}`.trim() || "95 % interval; nothing is known to be missing from it.",
     weak: !trusted || !printed,
@@ -85,7 +64,7 @@ function grainSentence(report: SandReport): string {
   const said = [
     middle === undefined
       ? undefined
-      : `half of it passes ${printNumber(middle, 3)} mm${ends ? ` (${printNumber(ends.low, 3)} to ${printNumber(ends.high, 3)}${wider})` : ""}`,
+      : `half of it passes ${mmText(middle)} mm${ends ? ` (${mmText(ends.low)} to ${mmText(ends.high)}${wider})` : ""}`,
     three ? `the best three neighbouring sieves hold ${printNumber(three.sharePercent, 0)} %` : undefined,
     four ? `the best four ${printNumber(four.sharePercent, 0)} %` : undefined,
   ].filter((part) => part !== undefined);
@@ -104,13 +83,13 @@ function screensNarrow({ four }: SandReport): boolean {
 function furtherMeasures({ sand, statistics, surface, uniformity }: SandReport): Block {
   const { graphic, moment, d10Mm, d30Mm, d60Mm, d90Mm, curvature } = statistics;
   const mm = (value: number | undefined): string =>
-    value === undefined ? "not reached" : `${printNumber(value, 3)} mm`;
+    value === undefined ? "not reached" : `${mmText(value)} mm`;
   const items: string[] = [
     `D10 ${mm(d10Mm)}, D30 ${mm(d30Mm)}, D60 ${mm(d60Mm)}, D90 ${mm(d90Mm)}; uniformity D60/D10 ${statistics.uniformity === undefined ? "not reached" : printNumber(statistics.uniformity, 2)}, curvature D30²/(D60·D10) ${curvature === undefined ? "not reached" : printNumber(curvature, 2)}.`,
     ...(uniformity.mkMm === undefined || uniformity.ggPercent === undefined
       ? []
       : [
-          `Middle size MK ${printNumber(uniformity.mkMm, 3)} mm; degree of uniformity GG ${printNumber(uniformity.ggPercent, 0)} % (from two thirds to four thirds of it).`,
+          `Middle size MK ${mmText(uniformity.mkMm)} mm; degree of uniformity GG ${printNumber(uniformity.ggPercent, 0)} % (from two thirds to four thirds of it).`,
         ]),
   ];
   if (graphic.sortingPhi !== undefined && graphic.skewness !== undefined && graphic.kurtosis !== undefined) {

@@ -97,6 +97,17 @@ export function shownUnits({ units, batches }: Pick<Log, "units" | "batches">): 
   return { of: (test) => systems.get(test) ?? "metric", recipe: most(batches.flatMap(recipeSystems)) };
 }
 
+/**
+ * What sievings are printed in: as the log asks for, else as most of their masses were typed.
+ * @example sievedUnits(log) // "metric"
+ */
+export function sievedUnits({ units, sands }: Pick<Log, "units" | "sands">): UnitSystem {
+  const masses = sands.flatMap(({ sievings }) =>
+    sievings.flatMap(({ startG, retained }) => [startG, ...retained.map(({ mass }) => mass)]),
+  );
+  return units ?? most(masses.flatMap((mass) => (mass ? (typedSystem(mass) ?? []) : [])));
+}
+
 /** A number that is given outright says it all; readings of a rig vote among themselves. */
 function systemOf({ worked, raw }: TestReading): UnitSystem | undefined {
   const given = worked && typedSystem(worked);

@@ -4,7 +4,7 @@ import { writeUpCautions } from "../finding/write-up-cautions.ts";
 import type { WriteUp } from "../finding/write-up-record.ts";
 import type { Block, Section } from "./blocks.ts";
 import { grainData } from "./grain-data.ts";
-import type { ShownUnits } from "./shown-units.ts";
+import { type ShownUnits, sievedUnits } from "./shown-units.ts";
 import { trialData } from "./trial-data.ts";
 import { writeUpLeftOut } from "./write-up-left-out.ts";
 import { writeUpMethod } from "./write-up-method.ts";
@@ -25,7 +25,7 @@ export function writeUpData(writeUp: WriteUp, units: ShownUnits): readonly Secti
     },
     writeUpQuestion(writeUp, units),
     writeUpMethod(writeUp, units),
-    ...(sands.length > 0 ? [grainData(sands)] : []),
+    ...(sands.length > 0 ? [grainData(sands, sievedUnits(writeUp.log))] : []),
     ...(rows.length > 0 ? [trialData(rows, units), writeUpSheets(rows), writeUpLeftOut(writeUp)] : []),
   ];
 }
