@@ -49,6 +49,11 @@ export const misplacedSieve = issueMessage(
   }),
 );
 
+export const sumAmongRows = issueMessage("log/sum-among-rows", "warning", (label: string) => ({
+  message: `"${label}" is no sieve, so it is left out; what the rows hold together, and what was lost, is worked out.`,
+  remedy: "Take the line away, or put a # before it.",
+}));
+
 export const noPan = issueMessage("log/no-pan", "error", (missing: string) => ({
   message: "There is no pan, and the finest grains count most in a fineness number.",
   remedy: `Weigh what lies in the pan and write \`pan:\` as the last line${missing === "" ? "" : ` (${missing} of the start mass is not accounted for; that may be the pan or a loss)`}.`,

@@ -2,10 +2,10 @@
 
 import { sameSieve } from "../sand/same-sieve.ts";
 import { readSieveLabel } from "../sand/sieve-label.ts";
-import { emptyMass, misplacedSieve, mixedUnits, repeatedSieve } from "./complaints-sieving.ts";
+import { emptyMass, misplacedSieve, mixedUnits, repeatedSieve, sumAmongRows } from "./complaints-sieving.ts";
 import { inUnit, quantityOf } from "./measured.ts";
 import { lostColon } from "./no-colon.ts";
-import type { Entry, MapNode, Report } from "./node.ts";
+import { type Entry, type MapNode, plainName, type Report } from "./node.ts";
 import type { RetainedEntry } from "./types.ts";
 
 export interface Retained {
@@ -15,12 +15,17 @@ export interface Retained {
   readonly mayHavePan: boolean;
 }
 
+/** What people write below a sieving, which no sieve held. */
+const sumWords = /^(sub)?(total|sum)s?( (mass|weight|held|retained))?$|^(loss|lost|missing)$/;
+
 /** `said`: the unit that the sieving names, if it names one. */
 export function readRetained(map: MapNode, said: "g" | "percent" | undefined, report: Report): Retained {
   const rows = map.entries.flatMap((entry) => {
     const colon = entry.value.kind === "empty" && lostColon(entry.key, []);
     if (colon) report(colon, entry.keyPlace);
-    return colon ? [] : [{ entry, label: readSieveLabel(entry.key), quantity: massOf(entry, report) }];
+    const sum = sumWords.test(plainName(entry.key)) ? sumAmongRows(entry.key) : undefined;
+    if (sum) report(sum, entry.keyPlace);
+    return colon || sum ? [] : [{ entry, label: readSieveLabel(entry.key), quantity: massOf(entry, report) }];
   });
   const percents = rows.filter(({ quantity }) => quantity && isPercent(quantity)).length;
   const unit = said ?? (percents > rows.length / 2 ? "percent" : "g");

@@ -42,7 +42,12 @@ export function readSieveLabel(label: string): Checked<Sieve | "pan"> {
   const text = typed
     .toLowerCase()
     .replace(/μ/g, "µ")
-    .replace(/ (test )?sieve$/, "");
+    .replace(/ (test )?sieve$/, "")
+    // Cloth by count, however the word stands.
+    .replace(
+      /^(\d+(?:\.\d+)?)(?: ?m|-mesh)$|^mesh[ -]?(\d+(?:\.\d+)?)$/,
+      (_, before, behind) => `${before ?? behind} mesh`,
+    );
   if (text === "") return refused(emptySieveLabel());
   if (/[“”„‘’«»]/.test(typed)) return refused(curlyQuotes(typed, typed.replace(/[“”„‘’«»]/g, "").trim()));
   if (/\d,\d/.test(text)) return refused(decimalComma(typed));
@@ -50,7 +55,7 @@ export function readSieveLabel(label: string): Checked<Sieve | "pan"> {
     readPan(text) ??
     readNumbered(text, typed) ??
     readOpeningLabel(text, typed) ??
-    readClothLabel(text, typed) ??
+    readClothLabel(text, /^\d[\d.]* mesh$/.test(text) ? text : typed) ??
     readBare(text, typed) ??
     readMistyped(typed) ??
     refused(unknownSieve(typed, suggestion(text)))
@@ -99,9 +104,9 @@ function readMistyped(typed: string): Reading {
 }
 
 function readBare(text: string, typed: string): Reading {
-  if (!/^(\d+(\.\d+)?|\.\d+)$/.test(text)) return undefined;
+  if (!/^(\d+(\.\d+)?|\.\d+|\d+ ?#)$/.test(text)) return undefined;
   if (text.includes(".")) return refused(openingWithoutUnit(typed));
-  const n = Number(text);
+  const n = Number.parseInt(text, 10);
   const readings = [
     ...(astmSieve(n) ? [`the US sieve "No. ${n}"`] : []),
     ...(britishSieve(n) ? [`the old British sieve "BS ${n}"`] : []),
@@ -118,14 +123,27 @@ function neighbours<Row extends { readonly number: number }>(table: readonly Row
   return rows.filter((row) => row !== undefined);
 }
 
-/** The sieve that was probably meant, where there is one number in the label or a word close to "pan". */
+/** What stands around a US number that was meant as one. */
+const aroundNumber =
+  /^(?:n|no|nr|num|number|us|usa|astm|size|screen|sieve|mesh|retained|on|over|[#№º°+>.:•*\s-])*$/;
+/** What went through, or what it lies in. */
+const through =
+  /^(-|<|≤|under|below|finer|smaller|pass|through|minus)|^(base|dust|fines?|receiver|rest|remainder|collector|undersize)\b/;
+
+/** The sieve that was probably meant, where there is one number in the label or a word for the pan. */
 function suggestion(text: string): string | undefined {
+  if (/^-\d+ ?\+ ?\d+$/.test(text)) return undefined;
+  if (through.test(text) || /^(pa|bot|tra)|pan|tray|bottom/.test(text)) return "pan";
+  const bare = text.replace(/ ?[([=/,].*$/, "");
+  const named = bare === text ? undefined : readSieveLabel(bare).value;
+  if (named !== undefined) return named === "pan" ? "pan" : named.label;
   const numbers = text.match(/\d+(?:\.\d+)?/g) ?? [];
-  if (numbers.length === 1 && !numbers[0]!.includes(".")) {
-    const n = Number(numbers[0]);
-    const away = ({ number }: { readonly number: number }) => Math.abs(Math.log(number / Math.max(n, 1)));
-    return `No. ${astmSieves.reduce((best, row) => (away(row) < away(best) ? row : best)).number}`;
-  }
-  if (numbers.length === 1) return `${numbers[0]} mm`;
-  return /^(pa|bot|tra)|pan|tray|bottom/.test(text) ? "pan" : undefined;
+  const [number] = numbers;
+  if (number === undefined || numbers.length > 1) return undefined;
+  if (/^\d+ ?(mic|mu|my|u)\b|^\d+ ?micr/.test(text)) return `${number} µm`;
+  if (number.includes(".")) return `${number} mm`;
+  if (!aroundNumber.test(text.replace(number, " "))) return undefined;
+  const n = Number(number);
+  const away = ({ number }: { readonly number: number }) => Math.abs(Math.log(number / Math.max(n, 1)));
+  return `No. ${astmSieves.reduce((best, row) => (away(row) < away(best) ? row : best)).number}`;
 }

@@ -726,7 +726,7 @@ const cases: readonly Case[] = [
   },
   {
     code: "other-digits",
-    text: swap("No. 50: 12.60", "No. 50: １２．６０"),
+    text: swap("No. 50: 12.60", "No. 50: ١٢٫٦٠"),
     at: "22:19",
     message: /another script/,
     remedy: /^Write 12\.60$/,
@@ -836,6 +836,14 @@ const cases: readonly Case[] = [
     at: "22:11",
     message: /"No\. 40" is coarser than "No\. 50"/,
     remedy: /beside the right sieves/,
+    about: dune,
+  },
+  {
+    code: "sum-among-rows",
+    text: swap("          pan: 0.15\n", "          pan: 0.15\n          Total: 49.95\n"),
+    at: "27:11",
+    message: /"Total" is no sieve/,
+    remedy: /line away/,
     about: dune,
   },
   {

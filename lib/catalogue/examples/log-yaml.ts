@@ -48,6 +48,7 @@ export const logYaml: Examples = {
   "log/sheet-worked-out": { column: "moisture", count: "1 cell" },
   "log/sign-at-start": { sign: "*", text: "[ *m, { y: 1 } ]" },
   "log/sum-above-start": { sum: "58.95 g", start: "50 g", hint: "0.0216 may be 0.0126.", percent: false },
+  "log/sum-among-rows": { label: "total" },
   "log/sum-far-below-start": {
     sum: "0.0499 g",
     start: "50 g",
