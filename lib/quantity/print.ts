@@ -105,7 +105,9 @@ function printPlain(value: number): string {
 
 /** 0 for numbers that a bench has to do with; the power of ten of very large and very small ones. */
 function powerOfTen(size: number): number {
-  return size === 0 || (size >= 1e-5 && size < 1e9) ? 0 : Number(size.toExponential(9).split("e")[1]);
+  if (size === 0 || (size >= 1e-5 && size < 1e9)) return 0;
+  // Powers below are not exact, then nothing: what is smaller keeps zeros in front.
+  return Math.max(-300, Number(size.toExponential(9).split("e")[1]));
 }
 
 function superscript(power: number): string {

@@ -5,8 +5,14 @@ import { quantityIssue } from "./read-messages.ts";
 
 /** What is wrong with the commas, points and spaces between the digits of a text; undefined if nothing is. */
 export function commaIssue(text: string): Issue | undefined {
-  const run = /\d[\d.,' ]*[.,' ] ?\d[\d.,]*/.exec(text)?.[0];
-  if (run === undefined || /^\d+\.\d*$/.test(run)) return undefined;
+  for (const [run] of text.matchAll(/\d[\d.,' ]*[.,' ] ?\d[\d.,]*/g)) {
+    const issue = /^\d+\.\d*$/.test(run) ? undefined : issueOfRun(run);
+    if (issue) return issue;
+  }
+  return undefined;
+}
+
+function issueOfRun(run: string): Issue | undefined {
   if (/[.,]$/.test(run)) return quantityIssue.twoMarks(run);
   const whole = run.replaceAll(" ", "");
   // 1.234.567 and 1 234 and 1'234 part thousands; so does the first kind of mark where two kinds stand.

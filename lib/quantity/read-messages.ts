@@ -44,6 +44,14 @@ export const quantityIssue = {
     message: `${shown(text)} is a range, not a figure.`,
     remedy: "Write the middle and how far it may be off, such as 12.5 ± 0.5 g.",
   })),
+  fractionDash: issueMessage("quantity/fraction-dash", "error", (text: string, write: string) => ({
+    message: `${shown(text)} may be a whole number with a fraction, or a range.`,
+    remedy: `Write ${write} if that is meant, and of a range the middle and how far it may be off.`,
+  })),
+  colon: issueMessage("quantity/colon", "error", (text: string, first: string, second: string) => ({
+    message: `${shown(text)} has a colon, which may stand for a time or for a ratio.`,
+    remedy: `Write ${first} min ${second} s or ${first} h ${second} min for a time, and a percentage for a ratio.`,
+  })),
   unknownUnit: issueMessage(
     "quantity/unknown-unit",
     "error",
@@ -78,6 +86,10 @@ export const quantityIssue = {
   plusMinusMissing: issueMessage("quantity/no-plus-minus", "error", (text: string) => ({
     message: `${shown(text)} has a ± without a number after it.`,
     remedy: "Write how far the figure may be off, such as 12.4 ± 0.1 g, or take the ± away.",
+  })),
+  plusMinusAtLeast: issueMessage("quantity/plus-minus-at-least", "error", (text: string) => ({
+    message: `${shown(text)} says the least that the figure may be off, not the most.`,
+    remedy: "Write how far it may surely be off, such as 12.4 ± 0.1 g, or take the ± away.",
   })),
   plusMinusNegative: issueMessage("quantity/negative-plus-minus", "error", (text: string) => ({
     message: `${shown(text)} has a ± below zero.`,

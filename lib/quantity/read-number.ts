@@ -5,27 +5,32 @@ export interface NumberAtHead {
   readonly rest: string;
 }
 
-const vulgar: Record<string, string> = {
-  "½": "1/2",
-  "¼": "1/4",
-  "¾": "3/4",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-  "⅓": "1/3",
-  "⅔": "2/3",
-};
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-/** Ordinary spaces, an ordinary minus before a number, "1/2" for "½", "±" for its typed forms. */
+/**
+ * Ordinary signs for all that look like them: full-width letters and digits, spaces of every width, minus and ± as they are
+ * typed, "1/2" for "½", "6.4e-6" for "6.4 × 10⁻⁶" and "6.4e-6 ± 2.5e-6" for "(6.4 ± 2.5) × 10⁻⁶". What has no width is
+ * left out: it comes along with copied figures, and nobody sees it.
+ */
 export function plainFigureText(text: string): string {
   return text
-    .replace(/[\s\u00a0\u2007-\u200a\u202f\u2060\ufeff]+/g, " ")
-    .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${vulgar[sign]}`)
+    .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g, "")
+    .replace(/[\uff01-\uff5e\u3380-\u33df]/g, (sign) => sign.normalize("NFKC"))
+    .replace(/\s+/g, " ")
+    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign.normalize("NFKC")}`)
     .replaceAll("\u2044", "/")
     .replace(/\+ ?\/ ?[-\u2212\u2013]|\+[-\u2212\u2013]/g, "±")
-    .replace(/(^|[± (e])[\u2212\u2013] ?(?=[\d.])/gi, "$1-")
+    .replace(
+      /(?<=[\d)]) ?[×x*·⋅] ?10(?:\^([-+\u2212\u2013]?\d+)|([⁻⁺]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))(?!\d)/gi,
+      (_, caret?: string, raised?: string) => `e${caret ?? lowered(raised!)}`,
+    )
+    .replace(/(^ ?|± ?|\(|e)[-\u2010\u2011\u2212\u2013] ?(?=[\d.])/gi, "$1-")
+    .replace(/^ ?\( ?([^()±]*\d) ?± ?([^()±]*\d) ?\) ?(e[-+]?\d+)?/i, "$1$3 ± $2$3")
     .trim();
+}
+
+function lowered(raised: string): string {
+  return [...raised].map((c) => (c === "⁻" ? "-" : c === "⁺" ? "+" : superscripts.indexOf(c))).join("");
 }
 
 const mixed = /^([+-]?)(\d+) (\d+) ?\/ ?(\d+)(?![\d.])/;

@@ -5,22 +5,25 @@ import type { PlusMinusMeaning, Quantity } from "./quantity.ts";
 import { commaIssue } from "./read-commas.ts";
 import { quantityIssue } from "./read-messages.ts";
 import { numberAtHead, plainFigureText } from "./read-number.ts";
-import { readUnit } from "./read-unit.ts";
+import { rangeIssue } from "./read-range.ts";
+import { readUnit, unitNamed } from "./read-unit.ts";
 import { convert, convertDifference, sameDifference, sameDimension, type Unit } from "./unit.ts";
 
 const longest = 80;
 
 /**
  * A number with its unit and its ±, as typed: "12.4", "12.4g", "12.4 ± 0.1 g", "12.4 g +/- 0.1 g", "± 0.1 g (sd)",
- * "± 0.1 g (95 %)", "13/32 in", "1 1/2 lb", "1.2e3 g", "3 lb 4 oz" (then in the first unit). A ± without (sd) or (95 %) means
- * surely within. The ± comes out in the unit of the figure. A unit written only after the ± holds for both.
- * Refused, with what to write instead: decimal commas, parted thousands, unknown or ambiguous units, ranges, NaN and
- * infinity, a ± below zero or of another kind, anything left over, more than 80 characters. Issues have no place.
+ * "± 0.1 g (95 %)", "13/32 in", "1 1/2 lb", "1.2e3 g", "(6.4 ± 2.5) × 10⁻⁶ m", "3 lb 4 oz" (then in the first unit). A ± without
+ * (sd) or (95 %) means surely within. The ± comes out in the unit of the figure. A unit written only after the ± holds for both.
+ * "(± not known)", as it is printed, says no more than no ±.
+ * Refused, with what to write instead: decimal commas, parted thousands, unknown or ambiguous units, ranges, colons, NaN and
+ * infinity, a ± below zero, of another kind or "at least" so much, anything left over, more than 80 characters. Issues have
+ * no place.
  * @example readQuantity("12.4 ± 0.1 g").value // { value: 12.4, plusMinus: { size: 0.1, meaning: "surely" } }
  */
 export function readQuantity(text: string): Checked<Quantity> {
   if (text.length > longest) return refused(quantityIssue.tooLong(text, longest));
-  const plain = plainFigureText(text);
+  const plain = plainFigureText(text).replace(/ ?\(± not known\)$/, "");
   if (plain === "") return refused(quantityIssue.empty());
   const comma = commaIssue(plain);
   if (comma) return refused(comma);
@@ -45,9 +48,11 @@ export function convertQuantity(quantity: Quantity, to: Unit): Checked<Quantity>
   const { value, plusMinus, unit = to, text } = quantity;
   if (!sameDimension(unit, to)) return refused(quantityIssue.otherDimension(text, unit.text, to.text));
   const size = plusMinus && convertDifference(plusMinus.size, unit, to);
+  const converted = convert(value, unit, to);
+  if (!Number.isFinite(converted + (size ?? 0))) return refused(quantityIssue.notFinite(text));
   return {
     value: {
-      value: convert(value, unit, to),
+      value: converted,
       unit: to,
       ...(plusMinus && size !== undefined ? { plusMinus: { size, meaning: plusMinus.meaning } } : {}),
       text,
@@ -100,17 +105,20 @@ function readPart(text: string): Checked<Parts & { readonly rest: string }> {
   if (Number.isNaN(number.value)) return refused(quantityIssue.zeroDenominator(text));
   if (!Number.isFinite(number.value)) return refused(quantityIssue.notFinite(text));
   const after = number.rest.trim();
-  if (/^(?:[-\u2212\u2013\u2014]|to\b|\.\.+) ?\d/.test(after)) return refused(quantityIssue.range(text));
+  const range = rangeIssue(text, number.value, after);
+  if (range) return refused(range);
   if (after === "" || /^\d/.test(after)) return { value: { value: number.value, rest: after }, issues: [] };
   // A further number begins after a space, or straight after the sign for feet.
   const end = after.search(/(?<=['′] ?)\d| (?=\d)/);
   const unitText = end < 0 ? after : after.slice(0, end);
-  const range = /^(.*?) ?(?:[-\u2013\u2014]|\bto) ?$/.exec(unitText);
-  if (end >= 0 && range) return refused(quantityIssue.range(text));
   const unit = readUnit(unitText.trim());
   if (!unit.value) {
-    const extra = /^(\S+) (.+)$/.exec(unitText);
-    const known = extra && readUnit(extra[1]!).value;
+    // "5lb3oz".
+    const [, glued, next] = /^([^\d\s]+)(\d.*)$/.exec(after) ?? [];
+    const first = glued === undefined ? undefined : unitNamed(glued);
+    if (first) return { value: { value: number.value, unit: first, rest: next! }, issues: [] };
+    const extra = /^(\S+) (.+)$/.exec(after);
+    const known = extra && unitNamed(extra[1]!);
     return known ? refused(quantityIssue.trailing(extra[2]!)) : { issues: unit.issues };
   }
   const rest = end < 0 ? "" : after.slice(end).trim();
@@ -128,6 +136,7 @@ function readSpread(text: string, whole: string): Checked<SpreadParts> {
     .trim();
   const unknown = /\([^)]*(?:%|sd|sigma|σ|k|se|cl|ci)[^)]*\)$/i.exec(bare)?.[0];
   if (unknown !== undefined) return refused(quantityIssue.plusMinusMeaning(unknown));
+  if (/^at least\b/i.test(bare)) return refused(quantityIssue.plusMinusAtLeast(whole));
   if (bare === "" || /^[^\d.+-]/.test(bare)) return refused(quantityIssue.plusMinusMissing(whole));
   const parts = readParts(bare);
   if (!parts.value) return { issues: parts.issues };
@@ -146,11 +155,13 @@ function finished(
   if (unit?.kind === "temperature" && value * unit.factor + unit.offset < 0) {
     return refused(quantityIssue.belowAbsoluteZero(text));
   }
+  if (!Number.isFinite(value)) return refused(quantityIssue.notFinite(text));
   const quantity = { value, ...(unit ? { unit } : {}), text };
   if (!spread) return { value: quantity, issues };
   if (unit && spread.unit && !sameDifference(unit, spread.unit)) {
     return refused(quantityIssue.plusMinusUnit(unit.text, spread.unit.text));
   }
   const size = unit && spread.unit ? convertDifference(spread.value, spread.unit, unit) : spread.value;
+  if (!Number.isFinite(size)) return refused(quantityIssue.notFinite(text));
   return { value: { ...quantity, plusMinus: { size, meaning: spread.meaning } }, issues };
 }

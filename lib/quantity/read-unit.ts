@@ -63,12 +63,15 @@ export function readUnit(text: string): Checked<Unit> {
   if (word === "ton" || word === "tons") {
     return { issues: [quantityIssue.ambiguousUnit(text, "t (1000 kg)", "2000 lb")] };
   }
+  if (/^(?:°|deg|degrees?)$/.test(word)) return { issues: [quantityIssue.ambiguousUnit(text, "°C", "°F")] };
   const known = [...simpleUnitNames, ...usualCompounds];
   const [first, second] = known.filter((name) => name.toLowerCase() === word);
   if (first !== undefined && second !== undefined) {
     return { issues: [quantityIssue.ambiguousUnit(text, first, second)] };
   }
-  return { issues: [quantityIssue.unknownUnit(text, first ?? nearest(text.trim(), known))] };
+  // Of a single letter every other is one slip away.
+  const near = first ?? (word.length > 1 ? nearest(text.trim(), known) : undefined);
+  return { issues: [quantityIssue.unknownUnit(text, near)] };
 }
 
 /** The factor is only for those who leave percent behind on purpose: percent is a label, never algebra. */

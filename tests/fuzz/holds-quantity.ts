@@ -24,11 +24,12 @@ export function quantityHolds(text: string, step: Step): boolean {
   const [low, high] = [value - size, value + size];
   if (!Number.isFinite(low) || !Number.isFinite(high)) return true;
   const printed = printFigure({ value, low, high, unit });
-  // A power of ten is for reading, not for typing.
-  if (printed.form === "range" || /×/.test(printed.text)) return true;
+  if (printed.form === "range") return true;
   step("read again");
   const again = readQuantity(printed.text).value;
   claim(again, () => `${printed.text} cannot be read: ${readQuantity(printed.text).issues[0]?.message}`);
+  // The last digit below counts no powers of ten.
+  if (/×/.test(printed.text)) return true;
   const digit = Math.max(lastDigit(printed.value), lastDigit(printed.plusMinus ?? ""));
   claim(
     Math.abs(again.value - value) <= digit * 0.51 + 1e-9 * Math.abs(value),

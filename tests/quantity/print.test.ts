@@ -129,6 +129,26 @@ test("what is printed is read back to the printed digits, and within half a plac
   );
 });
 
+test("so is what is printed with a power of ten, and a figure alone", () => {
+  const value = fc.tuple(fc.double({ min: -9, max: 9, noNaN: true }), fc.integer({ min: -250, max: 250 }));
+  fc.assert(
+    fc.property(value, fc.double({ min: -7, max: 1, noNaN: true }), fc.boolean(), ([m, e], share, exact) => {
+      const middle = m * 10 ** e;
+      const half = exact ? 0 : Math.abs(middle) * 10 ** share;
+      const unit = "cm²/g";
+      const { text } = printFigure({ value: middle, low: middle - half, high: middle + half, unit });
+      const parts = /^\(?(\u2212?)([\d.]+)(?: ± ([\d.]+))?\)?(?: × 10(\S+))? cm²\/g$/.exec(text)!;
+      const power = [...(parts[4] ?? "⁰")]
+        .map((c) => "⁰¹²³⁴⁵⁶⁷⁸⁹⁻".indexOf(c))
+        .map((k) => (k === 10 ? "-" : k));
+      const { value: read, issues } = readQuantity(text);
+      expect(issues, text).toEqual([]);
+      expect(read!.value, text).toBe(Number(`${parts[1] && "-"}${parts[2]}e${power.join("")}`));
+      expect(read!.plusMinus?.size, text).toBe(parts[3] && Number(`${parts[3]}e${power.join("")}`));
+    }),
+  );
+});
+
 test("rounding is at most half a place off, and rounding again changes nothing", () => {
   fc.assert(
     fc.property(benchValue, fc.integer({ min: -3, max: 8 }), (value, decimals) => {
@@ -145,4 +165,9 @@ test("rounding is at most half a place off, and rounding again changes nothing",
 test("the width of the largest figures overflows; its half does not", () => {
   const { text } = printFigure({ value: 1, low: -1e308, high: 1e308 });
   expect(text).toBe("(0.0 ± 1.0) × 10³⁰⁸");
+});
+
+test("the smallest numbers are beyond the powers of ten that a number holds, and are printed all the same", () => {
+  const { text } = printFigure({ value: 5e-324, low: 0, high: 1e-323 });
+  expect(text).toBe("(0.000000000000000000000005 ± 0.000000000000000000000005) × 10⁻³⁰⁰");
 });

@@ -55,6 +55,23 @@ test.each([
   ["700 ± 10 °C", "700 °C ± 10 surely"],
   ["700 °C ± 18 °F", "700 °C ± 10 surely"],
   ["700 °C ± 10 K", "700 °C ± 10 surely"],
+  // Full-width, squared and raised signs, hyphens that are no hyphen, what has no width.
+  ["１２.４ ｇ", "12.4 g"],
+  ["12．4 ± ０.１ ㎏", "12.4 kg ± 0.1 surely"],
+  ["－3 ℃", "-3 °C"],
+  ["\u20103 °C", "-3 °C"],
+  ["- 3 °C", "-3 °C"],
+  ["\u200e12.4\u200b\u00ad g", "12.4 g"],
+  ["1⅕ in", "1.2 in"],
+  ["5lb3oz", "5.1875 lb"],
+  ["1h30min", "1.5 h"],
+  // As pages print them.
+  ["5.08826 × 10⁻¹⁰ g", "5.08826e-10 g"],
+  ["5 x 10^3 g", "5000 g"],
+  ["(6.4 ± 2.5) × 10⁻⁶ cm²/g", "0.0000064 cm²/g ± 0.0000025 surely"],
+  ["(\u22121.51285 ± 0.00011) × 10⁹", "-1512850000 - ± 110000 surely"],
+  ["(12.4 ± 0.1) g", "12.4 g ± 0.1 surely"],
+  ["12.4 g (± not known)", "12.4 g"],
 ])("%s", (typed, read) => {
   expect(said(typed)).toBe(read);
 });
@@ -106,6 +123,24 @@ test.each([
   ["20 °C 5 °C", "mixed-units", "Write one unit"],
   ["-300 °C", "below-absolute-zero", "Check the sign"],
   ["0x10", "unknown-unit", "Write"],
+  ["12.4 ± 0,1 g", "decimal-comma", "Write 0.1."],
+  ["1.5e", "unknown-unit", "Write a unit such as"],
+  ["12 ∓", "unknown-unit", "Write a unit such as"],
+  ["12 deg", "ambiguous-unit", "Write °C or °F."],
+  ["12 °", "ambiguous-unit", "Write °C or °F."],
+  ["1:45", "colon", "Write 1 min 45 s or 1 h 45 min"],
+  ["12:05 min", "colon", "Write 12 min 5 s"],
+  ["1-1/2 in", "fraction-dash", "Write 1 1/2 if that is meant"],
+  ["12…14 g", "range", "Write the middle"],
+  ["12 g \u2212 14 g", "range", "Write the middle"],
+  ["12 g -14 g", "range", "Write the middle"],
+  ["12\u201014 g", "range", "Write the middle"],
+  ["(12 to 14) × 10⁻⁶ g", "not-a-number", "Write the number first"],
+  ["69.1 ± at least 0.4 kPa", "plus-minus-at-least", "surely be off"],
+  ["(0.0 ± at least 3.0) × 10⁹ °C", "plus-minus-at-least", "surely be off"],
+  ["12 ± 0.1 g (n = 5)", "trailing-text", "Write it as a note"],
+  ["1.7e308 lb 1.7e308 oz", "not-finite", "Write an ordinary number"],
+  ["1 mg ± 1e308 t", "not-finite", "Write an ordinary number"],
 ])("%s is refused: %s", (typed, code, remedy) => {
   const { value, issues } = readQuantity(typed);
   expect(value).toBeUndefined();
@@ -155,6 +190,10 @@ test("a quantity in another unit keeps its ± and its text", () => {
   const warm = convertQuantity(readQuantity("1400 ± 18 °F").value!, unitNamed("°C")!).value!;
   expect([warm.value, warm.plusMinus?.size]).toEqual([760, 10]);
   expect(convertQuantity(readQuantity("12.4").value!, unitNamed("g")!).value?.unit?.text).toBe("g");
+  for (const far of ["1e308 t", "1 ± 1e308 t"])
+    expect(convertQuantity(readQuantity(far).value!, unitNamed("mg")!).issues[0]?.code).toBe(
+      "quantity/not-finite",
+    );
   const refused = convertQuantity(readQuantity("4 psi").value!, unitNamed("g")!);
   expect(refused.value).toBeUndefined();
   expect(refused.issues[0]).toMatchObject({
