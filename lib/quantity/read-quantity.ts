@@ -109,7 +109,7 @@ function readPart(text: string): Checked<Parts & { readonly rest: string }> {
   if (range) return refused(range);
   if (after === "" || /^\d/.test(after)) return { value: { value: number.value, rest: after }, issues: [] };
   // A further number begins after a space, or straight after the sign for feet.
-  const end = after.search(/(?<=['′] ?)\d| (?=\d)/);
+  const end = after.search(/(?<=['′’] ?)\d| (?=\d)/);
   const unitText = end < 0 ? after : after.slice(0, end);
   const unit = readUnit(unitText.trim());
   if (!unit.value) {

@@ -63,7 +63,7 @@ export const volumeRows: readonly UnitRow[] = [
   },
   {
     text: "l",
-    names: ["L", "litre", "liter", "litres", "liters"],
+    names: ["L", "ltr", "litre", "liter", "litres", "liters"],
     dimension: volume,
     ratio: [1, 1000],
     source: si,

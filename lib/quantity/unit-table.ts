@@ -27,7 +27,13 @@ const gn = 980_665;
 
 export const unitRows: readonly UnitRow[] = [
   { text: "mg", names: ["milligram", "milligrams"], dimension: mass, ratio: [1, 1_000_000], source: si },
-  { text: "g", names: ["gram", "grams", "gramme", "grammes"], dimension: mass, ratio: [1, 1000], source: si },
+  {
+    text: "g",
+    names: ["gm", "gms", "gram", "grams", "gramme", "grammes"],
+    dimension: mass,
+    ratio: [1, 1000],
+    source: si,
+  },
   {
     text: "kg",
     names: ["kilogram", "kilograms", "kilo", "kilos"],
@@ -82,14 +88,14 @@ export const unitRows: readonly UnitRow[] = [
   },
   {
     text: "in",
-    names: ["inch", "inches", "in.", '"', "″"],
+    names: ["inch", "inches", "in.", '"', "″", "”", "''"],
     dimension: length,
     ratio: [127, 5000],
     source: yardAndPound,
   },
   {
     text: "ft",
-    names: ["foot", "feet", "ft.", "'", "′"],
+    names: ["foot", "feet", "ft.", "'", "′", "’"],
     dimension: length,
     ratio: [381, 1250],
     source: yardAndPound,
@@ -194,21 +200,32 @@ export const unitRows: readonly UnitRow[] = [
   },
   {
     text: "mmH2O",
-    names: ["mmH₂O", "mm H2O", "mm of water", "mm water", "mm WC", "mmWC"],
+    names: ["mmH₂O", "mm H2O", "mm of water", "mm water", "mm WC", "mmWC", "mm WG", "mmWG"],
     dimension: pressure,
     ratio: [gn, 100_000],
     source: water,
   },
   {
     text: "cmH2O",
-    names: ["cmH₂O", "cm H2O", "cm of water", "cm water", "cm WC", "cmWC"],
+    names: ["cmH₂O", "cm H2O", "cm of water", "cm water", "cm WC", "cmWC", "cm WG", "cmWG"],
     dimension: pressure,
     ratio: [gn, 10_000],
     source: water,
   },
   {
     text: "inH2O",
-    names: ["inH₂O", "in H2O", "in of water", "inches of water", "inch of water", "in WC", "inWC"],
+    names: [
+      "inH₂O",
+      "in H2O",
+      "inches H2O",
+      "in of water",
+      "inches of water",
+      "inch of water",
+      "in WC",
+      "inWC",
+      "in WG",
+      "inWG",
+    ],
     dimension: pressure,
     ratio: [127 * gn, 500_000],
     source: water,

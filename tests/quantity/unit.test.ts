@@ -135,6 +135,11 @@ test.each([
   ["deg F", "°F"],
   ["inches of water", "inH2O"],
   ["cm H₂O", "cmH2O"],
+  ["inches H2O", "inH2O"],
+  ["mm wg", "mmH2O"],
+  // One slip from mg: it was asked whether a thousandth was meant.
+  ["gm", "g"],
+  ["ltr", "l"],
   ["gal (US)", "US gal"],
   ["imperial gallons", "imp gal"],
   ["UK fl. oz.", "imp fl oz"],
