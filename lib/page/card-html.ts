@@ -2,7 +2,7 @@
 
 import { cardYaml, readingBoxes } from "./card-fields.ts";
 import type { Card, CardBox } from "./card-kinds.ts";
-import { escapeHtml, htmlList } from "./html-text.ts";
+import { escapeHtml, htmlLines, htmlList } from "./html-text.ts";
 
 const localRules =
   "Local rules come first; where they ask for a trained or licensed person, that is who does it.";
@@ -18,7 +18,7 @@ ${htmlList(card.steps.map(code), "", "ol")}</div></div>`,
     once(card),
     boxes(card),
     card.formula === undefined ? "" : `<p class="works">Worked out: ${escapeHtml(card.formula)}.</p>`,
-    `<p class="copy">Into the log, with your figures in the blanks; another unit is read as well where it is written, such as 31 lb or 2 in:</p>\n<pre>${escapeHtml(cardYaml(card))}</pre>`,
+    `<p class="copy">Into the log, with your figures in the blanks; another unit is read as well where it is written, such as 31 lb or 2 in:</p>\n${htmlLines(cardYaml(card))}`,
     "</main>",
     "<footer><p>Mullbook. Figures that were read, not rounded; what was not read stays empty.</p></footer>",
   ]

@@ -30,7 +30,10 @@ p,ul,ol,.caution{max-width:none}
 .copy{font-size:.9rem;margin:.4rem 0 .1rem}
 pre,code{font-family:ui-monospace,"SF Mono",Consolas,monospace}
 pre{font-size:.72rem;line-height:1.5;margin:0;padding:.4rem .7rem;border-left:3px solid var(--rule);white-space:pre-wrap;overflow-wrap:anywhere}
+pre>span{display:block;padding-left:12ch;text-indent:-12ch}
 footer{margin-top:.6rem;padding-top:.3rem}
 @media print{html{font-size:9.3pt}
 body{padding:0}
-.once{font-size:.75rem}}`;
+.once{font-size:.75rem}
+.boxes :is(th,td){height:2.05rem}
+.blank{min-height:1.7rem}}`;

@@ -4,7 +4,7 @@ import { chartTableParts } from "./chart-table.ts";
 import type { Drawings } from "./drawing.ts";
 import { htmlCaution, htmlFigures, htmlFinding, htmlIssues } from "./html-notes.ts";
 import { htmlTable, htmlTables, withoutIdleEnds } from "./html-table.ts";
-import { escapeHtml, flowHtml, htmlList, htmlText } from "./html-text.ts";
+import { escapeHtml, flowHtml, htmlLines, htmlList, htmlText } from "./html-text.ts";
 import type { LaidBlock, LaidChart, LaidTable } from "./lay-out.ts";
 import { inlineSvg } from "./svg-text.ts";
 import { withoutSpare } from "./table-parts.ts";
@@ -35,7 +35,7 @@ function htmlBlock(block: LaidBlock, setting: Setting): string {
     case "list":
       return htmlList(block.items.map(htmlText), "", block.ordered ? "ol" : "ul");
     case "lines":
-      return `<pre>${block.text.split("\n").map(lineOf).join("")}</pre>`;
+      return htmlLines(block.text);
     case "figures":
       return htmlFigures(block.figures, words);
     case "finding":
@@ -53,9 +53,6 @@ function htmlBlock(block: LaidBlock, setting: Setting): string {
       return fold(block.summary, htmlBlocks(block.blocks, drawings, live, words), block.screenOnly);
   }
 }
-
-/** A line that is broken by a narrow window goes on further in than it began; copied, it is one line again. */
-const lineOf = (line: string): string => `<span>${escapeHtml(line)}\n</span>`;
 
 /** The table, its rows beyond the first screens and its formulas on demand. */
 function htmlTableBlock(whole: LaidTable, { live, words }: Setting): string {

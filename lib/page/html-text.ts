@@ -50,3 +50,12 @@ export function htmlList(items: readonly string[], attributes = "", tag: "ul" | 
   // An item ends where the next begins, or its list (HTML standard, 13.1.2.4).
   return `<${tag}${attributes}>${items.map((item) => `\n<li>${item}`).join("")}\n</${tag}>`;
 }
+
+/**
+ * Lines to copy as they stand. One that is broken by a narrow window or by paper goes on further in than it began, so
+ * that it is read alike where somebody types what is seen; copied, it is one line again.
+ */
+export function htmlLines(text: string): string {
+  const lineOf = (line: string): string => `<span>${escapeHtml(line)}\n</span>`;
+  return `<pre>${text.split("\n").map(lineOf).join("")}</pre>`;
+}

@@ -59,8 +59,8 @@ function columnRule(letter: string, rule: string): string {
   return `${places.map((n) => `.${letter}${n} tr>:nth-child(${n})`).join(",")}{${rule}}`;
 }
 
-/** Shadows at the edges that more of the table lies behind; the paper-coloured covers scroll along and hide them. */
-const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px 0/2.2rem 100% no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) 0/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 0/.9rem 100% no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) calc(100% - 1px) 0/.9rem 100% no-repeat scroll`;
+/** Shadows at the edges that more of the table lies behind; the paper-coloured covers scroll along and hide them, a pixel higher and lower than they reach. */
+const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px -1px/2.2rem calc(100% + 2px) no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) -1px/2.2rem calc(100% + 2px) no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 1px/.9rem calc(100% - 2px) no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) calc(100% - 1px) 1px/.9rem calc(100% - 2px) no-repeat scroll`;
 
 const TABLE = `.scroll{--shadow:color-mix(in srgb,var(--ink) 28%,transparent);overflow-x:auto;margin:1.3rem 0;background:${SCROLL_SHADOWS}}
 .table-note{font:.8rem/1.45 var(--sans);color:var(--quiet);margin:0 0 .3rem}
@@ -86,7 +86,7 @@ td>[class^=w]{display:inline-block;white-space:pre;text-align:left}
 ${Array.from({ length: WIDEST_PART }, (_, i) => `.w${i + 1}{min-width:${i + 1}ch}`).join("")}`;
 
 const NOTES = `pre{font:.8rem/1.5 ui-monospace,"SF Mono",Consolas,monospace;margin:0 0 .85rem;padding:.4rem .8rem;border-left:3px solid var(--rule);white-space:pre-wrap;overflow-wrap:anywhere}
-pre>span{display:block;padding-left:4ch;text-indent:-4ch}
+pre>span{display:block;padding-left:10ch;text-indent:-10ch}
 code{font-size:.86em}
 .finding{display:grid;grid-template-columns:6.4rem 1fr;margin:0 0 1rem;max-width:calc(var(--prose) + 6.4rem)}
 .finding p,.finding details{margin:0 0 .25rem}

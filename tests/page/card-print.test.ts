@@ -42,6 +42,24 @@ describe.skipIf(withoutBrowser)("a card on paper", () => {
         }));
         expect(wide).toBeLessThanOrEqual(0);
         expect(over).toEqual([]);
+        // A founder types what is seen: in YAML what goes on in the next line stands further in than its own line.
+        const outside = await tab.evaluate(() =>
+          [...document.querySelectorAll("pre>span")].flatMap((line) => {
+            const text = line.firstChild as Text;
+            const range = document.createRange();
+            range.setStart(text, /^ */.exec(text.data)![0].length);
+            range.setEnd(text, text.data.trimEnd().length);
+            const [first, ...others] = [...range.getClientRects()];
+            return others.some(({ left }) => left <= first!.left) ? [text.data] : [];
+          }),
+        );
+        expect(outside).toEqual([]);
+        expect(await tab.locator("pre>span").count()).toBeGreaterThan(1);
+        // A pencil wants 6.5 mm.
+        const rows = await tab.evaluate(() =>
+          [...document.querySelectorAll(".boxes td")].map((box) => box.getBoundingClientRect().height),
+        );
+        expect(Math.min(...rows)).toBeGreaterThan((6.5 / 25.4) * 96);
       } finally {
         await tab.close();
       }
