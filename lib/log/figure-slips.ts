@@ -1,4 +1,4 @@
-// What a founder means who writes something else than a figure: a letter for a digit, a remark, "trace", "n/a", "gms".
+// What a founder means who writes something else than a figure: a letter for a digit, a remark, "trace", "n/a", "grms".
 
 import type { Issue } from "../issue.ts";
 import { digitsForLetters } from "../numbers/digits-for-letters.ts";
@@ -16,24 +16,16 @@ import {
 import { markIn } from "./figure-marks.ts";
 import { plainName } from "./node.ts";
 
-/** Abbreviations that are not the unit's own sign; "gr" is not among them, since it may be grains. */
+/** Abbreviations that no reader of units knows; "gr" is not among them, since it may be grains. */
 const units: Readonly<Record<string, string>> = {
-  gm: "g",
-  gms: "g",
   grm: "g",
   grms: "g",
+  gramm: "g",
+  gramms: "g",
   kgs: "kg",
-  kilo: "kg",
-  kilos: "kg",
   ozs: "oz",
   mls: "ml",
-  cc: "ml",
   ccs: "ml",
-  mins: "min",
-  sec: "s",
-  secs: "s",
-  hr: "h",
-  hrs: "h",
 };
 
 /** The fitting answer to a text that cannot be read as a figure; undefined where nothing is known of it. */

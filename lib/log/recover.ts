@@ -102,6 +102,9 @@ function spanBelow(source: Source, offset: number, blocks: readonly SandBlock[])
 /** A stray row goes alone; a stray name goes with what hangs below it. */
 function straySpan(source: Source, offset: number, blocks: readonly SandBlock[]): Span {
   const line = lineText(source, lineIndex(source, offset));
+  const block = blockAt(blocks, offset);
+  // A name that slipped takes its own lines along, wherever they stand.
+  if (block && lineIndex(source, block.start) === lineIndex(source, offset)) return [block.start, block.end];
   if (/:\s*(#.*)?$/.test(line)) return spanBelow(source, offset, blocks);
   const start = offset - indentOf(line);
   return [start, start + line.length];

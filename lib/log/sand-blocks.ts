@@ -1,6 +1,6 @@
 // Which lines belong to which sand, batch or sheet, told from indentation alone, so that a fault can be kept to it.
 
-import { logKeys } from "./log-keys.ts";
+import { logKeys, sandKeys, sievingKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
 import { indentOf, lineText, type Source } from "./source.ts";
 
@@ -13,11 +13,10 @@ export interface SandBlock {
 /** The blocks under `sands:`, `batches:` and `sheets:`; none where the log is written in another way (brackets, say). */
 export function sandBlocks(source: Source): SandBlock[] {
   const blocks: SandBlock[] = [];
-  let inside = false;
+  /** The section that the lines stand in, if it is one of the three. */
+  let inside: string | undefined;
   let indent: number | undefined;
   let open: { name: string; start: number } | undefined;
-  /** Where the fields of the open block stand. */
-  let body = 0;
   const close = (end: number) => {
     if (open) blocks.push({ ...open, end });
     open = undefined;
@@ -33,37 +32,46 @@ export function sandBlocks(source: Source): SandBlock[] {
     const top = depth < (indent ?? 1) ? plainName(/^([^:]*):/.exec(line)?.[1] ?? "") : undefined;
     if (logKeys.some((key) => key === top) || /^(---|\.\.\.)/.test(line)) {
       close(start);
-      inside = /^\s*(sands|batches|sheets)\s*:\s*(#.*)?$/i.test(line);
+      inside = /^\s*(sands|batches|sheets)\s*:\s*(#.*)?$/i.exec(line)?.[1]?.toLowerCase();
       indent = undefined;
     } else if (inside && depth > 0) {
-      indent ??= depth;
-      if (open && body === 0) body = depth;
-      // A name by itself that slipped by a space, with fields below it that stand as those of the name above do.
-      const slipped =
-        Math.abs(depth - indent) === 1 &&
-        depth < body &&
-        /^[^-].*:\s*(#.*)?$/.test(line.trim()) &&
-        nextIndent(source, index) === body;
-      const key =
-        depth === indent || slipped
-          ? /^\s*["']?(.*?)["']?\s*:(?:\s*|\s+[{&*].*|\s+#.*)$/.exec(line)?.[1]
-          : undefined;
+      indent ??= inside === "sands" ? leastIndent(source, index) : depth;
+      // The name of a sand is known by the field below it, wherever it slipped to.
+      const isName = depth === indent || (inside === "sands" && isSandName(source, index));
+      const key = isName ? /^\s*["']?(.*?)["']?\s*:(?:\s*|\s+[{&*].*|\s+#.*)$/.exec(line)?.[1] : undefined;
       if (key === undefined) return;
       close(start);
       open = { name: key, start };
-      body = 0;
     }
   });
   close(source.text.length);
   return blocks;
 }
 
-function nextIndent(source: Source, index: number): number | undefined {
+/** Where the names of sands stand: the least of those from here to the end of the section; this line if there is none. */
+function leastIndent(source: Source, index: number): number {
+  let least: number | undefined;
+  for (let at = index; at < source.lineStarts.length; at++) {
+    const line = lineText(source, at);
+    if (/^\s*(#.*)?$/.test(line)) continue;
+    const depth = indentOf(line);
+    if (depth === 0) break;
+    if ((least === undefined || depth < least) && isSandName(source, at)) least = depth;
+  }
+  return least ?? indentOf(lineText(source, index));
+}
+
+const fields: readonly string[] = [...sandKeys, ...sievingKeys];
+
+/** A name by itself, and below it a field that only a sand has. */
+function isSandName(source: Source, index: number): boolean {
+  const name = /^\s*["']?([^-\s"'].*?)["']?\s*:\s*(?:#.*)?$/.exec(lineText(source, index))?.[1];
+  if (name === undefined || fields.includes(plainName(name))) return false;
   for (let at = index + 1; at < source.lineStarts.length; at++) {
     const line = lineText(source, at);
-    if (!/^\s*(#.*)?$/.test(line)) return indentOf(line);
+    if (!/^\s*(#.*)?$/.test(line)) return /^\s*(state|sievings|sievings file|note)\s*:/i.test(line);
   }
-  return undefined;
+  return false;
 }
 
 export function blockAt(blocks: readonly SandBlock[], offset: number | undefined): SandBlock | undefined {

@@ -13,7 +13,11 @@ import type { WordedFault } from "./yaml-faults.ts";
  * dash out of line with its sand's first. Tabs are left to be told as tabs.
  */
 export function strayLines(source: Source, blocks: readonly SandBlock[]): WordedFault[] {
-  const strays = [...straySections(source), ...blocks.flatMap((block) => straysIn(source, block))];
+  const strays = [
+    ...straySections(source),
+    ...strayNames(source, blocks),
+    ...blocks.flatMap((block) => straysIn(source, block)),
+  ];
   return strays.sort((a, b) => a.offset - b.offset);
 }
 
@@ -21,6 +25,40 @@ function strayAt(source: Source, index: number): WordedFault {
   const line = lineText(source, index);
   const offset = (source.lineStarts[index] ?? 0) + indentOf(line);
   return { complaint: badIndent(line.trim().slice(0, 60)), offset };
+}
+
+/**
+ * Of the names in one section those that do not stand as most do; where as many stand one way as the other, those whose
+ * own lines do not stand two spaces further in.
+ */
+function strayNames(source: Source, blocks: readonly SandBlock[]): WordedFault[] {
+  const sections: (readonly [SandBlock, number])[][] = [];
+  for (const [at, block] of blocks.entries()) {
+    const before = blocks[at - 1];
+    const placed = [block, indentOf(lineText(source, lineIndex(source, block.start)))] as const;
+    if (before && before.end === block.start) sections.at(-1)!.push(placed);
+    else sections.push([placed]);
+  }
+  return sections.flatMap((names) => {
+    const count = (indent: number) => names.filter(([, other]) => other === indent).length;
+    const kinds = [...new Set(names.map(([, indent]) => indent))];
+    if (kinds.length < 2) return [];
+    const most = Math.max(...kinds.map(count));
+    const usual = kinds.filter((indent) => count(indent) === most);
+    return names
+      .filter(([block, indent]) =>
+        usual.length === 1 ? indent !== usual[0] : bodyIndent(source, block) - indent !== 2,
+      )
+      .map(([block]) => strayAt(source, lineIndex(source, block.start)));
+  });
+}
+
+function bodyIndent(source: Source, block: SandBlock): number {
+  for (let index = lineIndex(source, block.start) + 1; index < source.lineStarts.length; index++) {
+    const line = lineText(source, index);
+    if (!/^\s*(#|$)/.test(line)) return indentOf(line);
+  }
+  return 0;
 }
 
 /** Names that stand at the left margin of a log and nowhere else. */

@@ -742,9 +742,9 @@ const cases: readonly Case[] = [
   },
   {
     code: "unit-spelt",
-    text: swap("No. 40: 3.20", "No. 40: 3.20 gms"),
+    text: swap("No. 40: 3.20", "No. 40: 3.20 grms"),
     at: "21:19",
-    message: /"gms"/,
+    message: /"grms"/,
     remedy: /^Write 3\.20 g$/,
     about: dune,
   },

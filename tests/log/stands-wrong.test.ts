@@ -21,6 +21,19 @@ test("a sand's name that slipped by a space is its own fault, not that of the sa
     });
 });
 
+test("the first sand's name may slip as well, by any number of spaces", () => {
+  for (const spaces of [1, 3, 4, 5, 6, 9]) {
+    const slipped = soundLog.replace("  Dune sand:", `${" ".repeat(spaces)}Dune sand:`);
+    expect({ spaces, ...usable(slipped) }).toEqual({
+      spaces,
+      said: [`11:${spaces + 1} log/indent`],
+      dune: undefined,
+      pit: [true],
+      sands: 1,
+    });
+  }
+});
+
 test("a word after sands: and a note with a colon on its second line cost no sand", () => {
   for (const text of [
     soundLog.replace("sands:", "sands: mine"),

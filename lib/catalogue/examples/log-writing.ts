@@ -71,7 +71,7 @@ export const logWriting: Examples = {
     section: "scales",
     line: "`scales: { small scg: { reads to: 0.1 g } }`",
   },
-  "log/unit-spelt": { unit: "gms", better: "3.20 g" },
+  "log/unit-spelt": { unit: "grms", better: "3.20 g" },
   "log/unknown-choice": {
     what: "bond",
     text: "bentonite clay",
