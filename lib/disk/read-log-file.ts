@@ -8,6 +8,7 @@ import { notUtf8, unreadable } from "../log/complaints-disk.ts";
 import { tooLarge } from "../log/complaints-file.ts";
 import { filesNamedIn } from "../log/files-named.ts";
 import { readLog } from "../log/read-log.ts";
+import { placeIn, sourceOf } from "../log/source.ts";
 import type { Log } from "../log/types.ts";
 import { readBytes } from "./read-bytes.ts";
 import { isRefusal, type Refusal } from "./refusal.ts";
@@ -43,7 +44,7 @@ export function readLogFile(path: string): ReadLogFile | Refusal {
   const { value, issues } = readLog(text, { name, files });
 
   const ours = [
-    ...(isUtf8(bytes) || value === undefined ? [] : [{ ...notUtf8(), place: { file: name } }]),
+    ...(isUtf8(bytes) || value === undefined ? [] : [lossyIn(text, name)]),
     ...beside.flatMap(({ issue }) => issue ?? []),
   ];
   // A file that is there and cannot be read is not missing.
@@ -63,12 +64,18 @@ function csvBeside(path: string, file: string): { readonly text?: string; readon
   if (Buffer.isBuffer(bytes)) {
     return {
       text: bytes.toString("utf8"),
-      ...(isUtf8(bytes) ? {} : { issue: { ...notUtf8(), place: { file } } }),
+      ...(isUtf8(bytes) ? {} : { issue: lossyIn(bytes.toString("utf8"), file) }),
     };
   }
   if (!isRefusal(bytes)) return { issue: sizeIssue(bytes.bytes, file) };
   if (bytes.refused.startsWith("There is no file")) return {};
   return { issue: { ...unreadable(bytes.refused, bytes.remedy), place: { file } } };
+}
+
+/** At the first letter that is lost. */
+function lossyIn(text: string, file: string): Issue {
+  const at = text.indexOf("\ufffd");
+  return { ...notUtf8(), place: at < 0 ? { file } : placeIn(sourceOf(file, text), at, 1) };
 }
 
 function sizeIssue(bytes: number, file: string): Issue {

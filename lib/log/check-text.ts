@@ -1,7 +1,7 @@
 // Is this text at all, and of a size and depth that a log can have? Looked at before anything is parsed.
 
 import type { Issue } from "../issue.ts";
-import { emptyFile, hiddenCharacter, notText, tooDeep, tooLarge } from "./complaints-file.ts";
+import { emptyFile, hiddenCharacter, inUtf16, notText, tooDeep, tooLarge } from "./complaints-file.ts";
 import type { Report } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
 
@@ -19,6 +19,7 @@ export function checkText(source: Source, report: Report, table = false): boolea
     return refuse(tooLarge(`${(text.length / 1e6).toFixed(1)} million characters`, "5 million"));
   }
   const kind = kindOfFile(text);
+  if (kind === utf16) return refuse(inUtf16());
   if (kind !== undefined) return refuse(notText(kind, table));
   if (/^[\s\uFEFF]*$/.test(text)) return refuse(emptyFile(table));
   const hidden = /[\x01-\x08\x0B\x0C\x0E-\x1F\x7F\u200B-\u200F\u202A-\u202E\u2066-\u2069]/.exec(text);
@@ -36,6 +37,8 @@ export function checkDepth(source: Source, report: Report): boolean {
   return offset === undefined;
 }
 
+const utf16 = "text in UTF-16";
+
 /** What a file that is no plain text seems to be; by the signatures that such files begin with. */
 function kindOfFile(text: string): string | undefined {
   if (text.startsWith("PK"))
@@ -46,7 +49,8 @@ function kindOfFile(text: string): string | undefined {
   if (/^\s*<(!doctype|html|\?xml)/i.test(text)) return "a web page or XML";
   const head = text.slice(0, 65_536);
   const zeros = head.split("\0").length - 1;
-  if (zeros > head.length / 4) return "text in UTF-16 (save it as UTF-8)";
+  // Every second byte of plain English is one there.
+  if (zeros > head.length / 4) return utf16;
   const odd = head.match(/[\x01-\x08\x0E-\x1A\x1C-\x1F\uFFFD]/g)?.length ?? 0;
   if (zeros > 0 || text.includes("\0") || odd > head.length / 20) return "a program's own (binary) file";
   return undefined;

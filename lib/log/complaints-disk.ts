@@ -13,6 +13,7 @@ export const unreadable = issueMessage(
 );
 
 export const notUtf8 = issueMessage("disk/not-utf8", "warning", () => ({
-  message: "The file is not in UTF-8: letters and signs outside plain English, such as ± and µ, are lost.",
-  remedy: "Open it in a text editor and save it as UTF-8.",
+  message:
+    "The file is not in UTF-8: letters and signs outside plain English, such as ± and µ, are lost, here the first of them.",
+  remedy: "Open it in a text editor and save it as UTF-8 (under Save as, Encoding).",
 }));

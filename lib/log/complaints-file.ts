@@ -16,6 +16,12 @@ export const notText = issueMessage("log/not-text", "error", (kind: string, tabl
     : "Name the log itself: a plain text file in UTF-8, as a text editor saves it.",
 }));
 
+export const inUtf16 = issueMessage("log/utf-16", "error", () => ({
+  message: "The file is written in UTF-16 (some editors call it Unicode), which is not read.",
+  remedy:
+    "Open it in its editor and save it as UTF-8 (under Save as, Encoding); from a spreadsheet, as CSV UTF-8.",
+}));
+
 export const tooLarge = issueMessage("log/too-large", "error", (size: string, limit: string) => ({
   message: `The file holds ${size}; a log or a CSV file may hold up to ${limit}.`,
   remedy: "Check that it is the right file; a season of sievings stays far below this. Split what is longer.",

@@ -27,7 +27,7 @@ const commentedRowPattern = new RegExp(
 );
 /** A sieve's number and one more, in whatever words. */
 const wordyRowPattern = /^\s*(#\s*(\d{1,3})\b(?!\.\d)\D.*\d.*)$/;
-const cutPattern = /^\s*(?:- +)*[^:#]+:\s+([^\s"'|>#[{&*!][^#]*?)\s+(#\d.*)$/;
+const cutPattern = /^\s*(?:- +)*[^:#]+:\s+([^\s"'|>#[{&*!][^#]*?)\s+(#\.?\d.*)$/;
 
 /** More than a log of sievings could hold by mistake; and longer lines hold no row. */
 const trapLimit = 200;

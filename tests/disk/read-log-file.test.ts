@@ -63,7 +63,7 @@ test("a file that is not in UTF-8 is read, with a warning", () => {
   expect(value?.sands).toHaveLength(1);
   expect(issues.find(({ code }) => code === "disk/not-utf8")).toMatchObject({
     severity: "warning",
-    place: { file: "log.yaml" },
+    place: { file: "log.yaml", line: 8, column: 4 },
   });
 });
 

@@ -54,6 +54,13 @@ const cases: readonly Case[] = [
     remedy: /plain text/,
   },
   {
+    code: "utf-16",
+    text: "\ufffd\ufffdf\0o\0r\0m\0a\0t\0:\0 \x001\0\n\0",
+    at: "1:1",
+    message: /UTF-16 \(some editors call it Unicode\)/,
+    remedy: /Save as, Encoding/,
+  },
+  {
     code: "too-large",
     text: "a: b\n".repeat(1_100_000),
     at: "1:1",
