@@ -1,7 +1,7 @@
 // Tells whether dist was built from the source as it is.
 
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 
 /** Written into dist by the build; no part of the published package. */
@@ -22,4 +22,10 @@ export function sourceHash(root: string): string {
       .update("\0");
   }
   return hash.digest("hex");
+}
+
+/** True where dist was built from the source as it is. */
+export function isBuilt(root: string): boolean {
+  const file = join(root, "dist", HASH_FILE);
+  return existsSync(file) && readFileSync(file, "utf8") === sourceHash(root);
 }

@@ -1,10 +1,10 @@
 // npm run bench [-- parts]: prints a Markdown table, and leaves it in out/bench.md and, for a script, out/bench.json.
 // Seeds are fixed; times stand beside a peer's from the same run. A part may be named by its beginning: "live".
 
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { availableParallelism, loadavg } from "node:os";
 import { join } from "node:path";
-import { HASH_FILE, sourceHash } from "../../lib/disk/source-hash.ts";
+import { isBuilt } from "../../lib/disk/source-hash.ts";
 import { coverageRows } from "./coverage-rows.ts";
 import { fileRows } from "./file-rows.ts";
 import { finenessRows } from "./fineness-rows.ts";
@@ -88,7 +88,7 @@ function load(): string {
 }
 
 function distLine(): string {
-  const file = join(root, "dist", HASH_FILE);
-  const fresh = existsSync(file) && readFileSync(file, "utf8") === sourceHash(root);
-  return fresh ? "dist is built from this source." : "dist is older than this source: npm run build first.";
+  return isBuilt(root)
+    ? "dist is built from this source."
+    : "dist is older than this source: npm run build first.";
 }

@@ -2,12 +2,12 @@
 // than most commands; and dist/main.js, built from the source as it stands, where the process itself is the point.
 
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, symlinkSync } from "node:fs";
+import { mkdtempSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { commandLine } from "../../lib/disk/command-line.ts";
 import { consoleOn } from "../../lib/disk/console.ts";
-import { HASH_FILE, sourceHash } from "../../lib/disk/source-hash.ts";
+import { isBuilt } from "../../lib/disk/source-hash.ts";
 import { madeOnce } from "../made-once.ts";
 
 export const root = join(import.meta.dirname, "..", "..");
@@ -15,15 +15,14 @@ export const main = join(root, "dist", "main.js");
 
 /** Builds dist unless it is of this source; test files that run at once build once. */
 export async function built(): Promise<void> {
-  await madeOnce("build", isFresh, () => {
-    const run = spawnSync("npm", ["run", "--silent", "build"], { cwd: root, encoding: "utf8" });
-    if (run.status !== 0) throw new Error(`the build failed:\n${run.stdout}${run.stderr}`);
-  });
-}
-
-function isFresh(): boolean {
-  const path = join(root, "dist", HASH_FILE);
-  return existsSync(path) && readFileSync(path, "utf8") === sourceHash(root);
+  await madeOnce(
+    "build",
+    () => isBuilt(root),
+    () => {
+      const run = spawnSync("npm", ["run", "--silent", "build"], { cwd: root, encoding: "utf8" });
+      if (run.status !== 0) throw new Error(`the build failed:\n${run.stdout}${run.stderr}`);
+    },
+  );
 }
 
 /** The environment without what npm sets for the scripts that it runs: the tests may be one. */

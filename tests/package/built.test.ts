@@ -7,6 +7,7 @@ import { pathToFileURL } from "node:url";
 import { beforeAll, expect, test } from "vitest";
 import { notebookNamed, notebookNames } from "../../lib/disk/known-notebooks.ts";
 import { packageFolders, thirdPartyLicences } from "../../lib/disk/licences.ts";
+import { HASH_FILE, sourceHash } from "../../lib/disk/source-hash.ts";
 import { built, root, temporaryFolder } from "../cli/mullbook.ts";
 
 beforeAll(built, 180_000);
@@ -40,18 +41,40 @@ test("packages are told from their files, nested and scoped ones too", () => {
   expect(() => thirdPartyLicences(folder, ["node_modules/bare/x.js"])).toThrow(/bare does not say/);
 });
 
-test("an install without development tools does not fail for the build that it did not ask for", () => {
-  // The same script in a folder where nothing is installed but what runs it.
+/** The build's script in a folder where nothing is installed but what runs it. */
+function alone(): {
+  folder: string;
+  build(...more: readonly string[]): { status: number | null; stderr: string };
+} {
   const folder = temporaryFolder();
-  spawnSync("cp", ["-r", join(root, "lib"), join(root, "package.json"), folder]);
+  const parts = ["lib", "notebooks", "package.json", "package-lock.json", "tsconfig.json"];
+  spawnSync("cp", ["-r", ...parts.map((part) => join(root, part)), folder]);
   const tsx = pathToFileURL(join(root, "node_modules/tsx/dist/loader.mjs")).href;
-  const run = (...more: readonly string[]) =>
-    spawnSync(process.execPath, ["--import", tsx, join(folder, "lib/disk/build.ts"), ...more], {
-      encoding: "utf8",
-    });
-  expect(run("--if-possible")).toMatchObject({ status: 0 });
-  const asked = run();
+  const script = ["--import", tsx, join(folder, "lib/disk/build.ts")];
+  return {
+    folder,
+    build: (...more) => spawnSync(process.execPath, [...script, ...more], { encoding: "utf8" }),
+  };
+}
+
+test("an install without development tools does not fail for the build that it did not ask for", () => {
+  const { folder, build } = alone();
+  expect(build("--if-possible")).toMatchObject({ status: 0 });
+  const asked = build();
   expect(asked.status).toBe(1);
   expect(asked.stderr).toMatch(/^dist is not built: esbuild, typescript, .* not installed\..*npm ci/);
   expect(existsSync(join(folder, "dist"))).toBe(false);
+});
+
+test("npm start builds what was not built from the source as it is, and leaves alone what was", () => {
+  const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+    readonly scripts: { readonly [name: string]: string };
+  };
+  expect(scripts.prestart).toBe("tsx lib/disk/build.ts --unless-built");
+  const { folder, build } = alone();
+  mkdirSync(join(folder, "dist"));
+  writeFileSync(join(folder, "dist", HASH_FILE), sourceHash(folder));
+  expect(build("--unless-built")).toMatchObject({ status: 0, stderr: "" });
+  writeFileSync(join(folder, "notebooks", "mine.ts"), "export default 1;\n");
+  expect(build("--unless-built").status).toBe(1);
 });

@@ -48,6 +48,14 @@ test("a script imports the library", () => {
   expect(project.node(["script.js"])).toMatchObject({ status: 0, stderr: "", stdout: "40 5.00 1\n" });
 });
 
+test("so does one that npm's usual package.json makes a CommonJS module", () => {
+  writeFileSync(
+    join(project.folder, "script.cjs"),
+    script.replace(/^import (\{.*?\}) from "mullbook";$/m, 'const $1 = require("mullbook");'),
+  );
+  expect(project.node(["script.cjs"])).toMatchObject({ status: 0, stdout: "40 5.00 1\n" });
+});
+
 test("strict TypeScript accepts its types, library files and all, and every example of a comment", () => {
   writeFileSync(join(project.folder, "consumer.ts"), consumer);
   const entries = referenceEntries(join(project.folder, "node_modules", "mullbook", "dist", "types"))!;
