@@ -21,6 +21,8 @@ export interface AimPlace {
   readonly x: number;
   readonly low: number;
   readonly high: number;
+  /** True where a part of the doubt is not known, so that the interval is at least so wide. */
+  readonly atLeast?: boolean;
 }
 export interface Aimed {
   readonly window?: AimWindow;
@@ -44,7 +46,9 @@ export function windowWords({ low, high, label }: AimWindow, unit: string, decim
   return `${label ?? "window"}: ${rangeText(low, high, decimals)} ${unit}`.trimEnd();
 }
 export function aimWords(aimAt: AimPlace, unit: string, decimals: number): string {
-  const at = `aim for ${withInterval(aimAt.x, aimAt, decimals)} ${unit}`.trimEnd();
+  const place = withInterval(aimAt.x, aimAt, decimals);
+  const told = aimAt.atLeast ? place.replace(/\)$/, " or wider)") : place;
+  const at = `aim for ${told} ${unit}`.trimEnd();
   const open = [
     aimAt.low === Number.NEGATIVE_INFINITY ? "below" : undefined,
     aimAt.high === Number.POSITIVE_INFINITY ? "above" : undefined,

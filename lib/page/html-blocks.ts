@@ -58,7 +58,7 @@ function htmlBlock(block: LaidBlock, setting: Setting): string {
 function htmlTableBlock(whole: LaidTable, { live, words }: Setting): string {
   const block = withoutSpare(whole);
   const { head, rest } = foldedRows(block, words);
-  const label = words.table(String(block.number));
+  const label = words.table(block.label);
   const more =
     rest &&
     withoutIdleEnds(
@@ -85,12 +85,12 @@ const ownSheet = (title: string, inside: string): string =>
 
 /** Both drawings in one image with one text; the style sheet shows the one that fits. */
 function htmlChart(
-  { chart, number, screenOnly }: LaidChart,
+  { chart, number, label: name, screenOnly }: LaidChart,
   { wide, narrow, specs, readings }: Drawings,
   words: PageWords,
 ): string {
-  const label = escapeHtml(words.figure(String(number)));
-  const says = words.figureData(String(number));
+  const label = escapeHtml(words.figure(name));
+  const says = words.figureData(name);
   const data = { label: says, ...chartTableParts(chart.table, words) };
   const table = withoutIdleEnds(htmlTable(data));
   const told = readings ? ` data-readings="${escapeHtml(readings)}"` : "";

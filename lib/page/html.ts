@@ -38,12 +38,13 @@ export async function writeHtml(page: Page, options: HtmlOptions = {}): Promise<
   });
 }
 
-/** Columns and widths of parts that no table of this page has are left out: nothing comes to it later. */
+/** Rules for columns, widths of parts and cards to print that this page has none of are left out: nothing comes to it later. */
 function styleOf(body: string, style: string): string {
   const used = new Set<string>();
   for (const [, names] of body.matchAll(/<(?:table|span) class="?([^">]*)/g))
     for (const name of names!.split(" ")) used.add(name);
   return style
+    .replace(/^[^\n{]*\.own-sheet\b.*\n/gm, (rule) => (body.includes('class="own-sheet"') ? rule : ""))
     .replace(/\.(w\d+)\{min-width:\d+ch\}/g, (rule, name: string) => (used.has(name) ? rule : ""))
     .replace(/\.([nt]\d+) tr>:nth-child\(\d+\),?/g, (one, name: string) => (used.has(name) ? one : ""))
     .replaceAll(",{", "{")

@@ -31,12 +31,13 @@ export function writeJson(page: Page): string {
     findings: blocks.flatMap((block) => (block.kind === "finding" ? [withoutSaid(block.finding)] : [])),
     tables: blocks.flatMap((block) => {
       if (block.kind !== "table") return [];
-      const { stem, number, caption, columns, rows, foot = [] } = block;
+      const { stem, number, label, caption, columns, rows, foot = [] } = block;
       const cells = (row: readonly (string | TableCell)[]) => row.map((cell) => jsonCell(cellOf(cell)));
       return [
         {
           name: stem,
           number,
+          label,
           caption,
           columns: columns.map(dataColumn),
           rows: rows.map(cells),
@@ -47,7 +48,7 @@ export function writeJson(page: Page): string {
     charts: blocks.flatMap((block) => {
       if (block.kind !== "chart") return [];
       const { caption, alt, table, data = table } = block.chart;
-      return [{ name: block.stem, number: block.number, caption, alt, ...data }];
+      return [{ name: block.stem, number: block.number, label: block.label, caption, alt, ...data }];
     }),
     issues: laid.issues.map(withoutSaid),
     sources: laid.sources,

@@ -15,9 +15,17 @@ import type {
 } from "./blocks.ts";
 import { stemGiver } from "./file-name.ts";
 
-/** A table or chart with its number in the page and the stem of its file. */
-export type LaidTable = TableBlock & { readonly number: number; readonly stem: string };
-export type LaidChart = ChartBlock & { readonly number: number; readonly stem: string };
+/**
+ * A table or chart with its place in the page, what it is called there ("3"; "A" where it is kept to the screen, so that
+ * paper counts without a gap), and the stem of its file.
+ */
+interface Placed {
+  readonly number: number;
+  readonly label: string;
+  readonly stem: string;
+}
+export type LaidTable = TableBlock & Placed;
+export type LaidChart = ChartBlock & Placed;
 export interface LaidFold {
   readonly kind: "fold";
   readonly summary: string;
@@ -193,20 +201,43 @@ function holdsSomething(block: Block): boolean {
 
 function placer(): (block: Block) => LaidBlock {
   const stem = stemGiver();
-  let tables = 0;
-  let charts = 0;
-  return function place(block: Block): LaidBlock {
-    switch (block.kind) {
-      case "table":
-        return { ...block, number: ++tables, stem: stem(block.name) };
-      case "chart":
-        return { ...block, number: ++charts, stem: stem(block.chart.name) };
-      case "fold":
-        return { ...block, blocks: block.blocks.filter(holdsSomething).map(place) };
-      default:
-        return block;
-    }
+  const [tables, charts] = [counter(), counter()];
+  const placeIn =
+    (screenOnly: boolean) =>
+    (block: Block): LaidBlock => {
+      switch (block.kind) {
+        case "table":
+          return { ...block, ...tables(screenOnly), stem: stem(block.name) };
+        case "chart":
+          return {
+            ...block,
+            ...charts(screenOnly || block.screenOnly === true),
+            stem: stem(block.chart.name),
+          };
+        case "fold": {
+          const inside = placeIn(screenOnly || block.screenOnly === true);
+          return { ...block, blocks: block.blocks.filter(holdsSomething).map(inside) };
+        }
+        default:
+          return block;
+      }
+    };
+  return placeIn(false);
+}
+
+/** Counts from 1; what paper has is called by figures, what the screen alone has by letters. */
+function counter(): (screenOnly: boolean) => Pick<Placed, "number" | "label"> {
+  let [paper, screen] = [0, 0];
+  return (screenOnly) => {
+    const label = screenOnly ? letter(screen++) : String(++paper);
+    return { number: paper + screen, label };
   };
+}
+
+/** "A" to "Z", then "AA". */
+function letter(place: number): string {
+  const last = String.fromCharCode(65 + (place % 26));
+  return place < 26 ? last : letter(Math.floor(place / 26) - 1) + last;
 }
 
 function issuesIn(blocks: readonly Block[]): Issue[] {

@@ -51,7 +51,7 @@ function markdownBlock(block: LaidBlock, words: PageWords): string {
 function tableBlock(whole: LaidTable, words: PageWords): string {
   const block = withoutSpare(whole);
   const { head, rest } = foldedRows(block, words);
-  const label = escapeMarkdown(words.table(String(block.number)));
+  const label = escapeMarkdown(words.table(block.label));
   const formulas = workedOut(block).map((one) => {
     const source = one.source === undefined ? "" : ` (${escapeMarkdown(one.source)})`;
     return `${escapeMarkdown(workedOutName(one))} = ${markdownCode(one.formula)}${source}`;
@@ -122,10 +122,10 @@ function caution({ trigger, text, points, defers }: Caution, words: PageWords, d
   ].join("\n");
 }
 
-function chartBlock({ chart, number, stem }: LaidChart, words: PageWords): string {
+function chartBlock({ chart, label: name, stem }: LaidChart, words: PageWords): string {
   const table = markdownTable({
-    label: escapeMarkdown(words.figureData(String(number))),
+    label: escapeMarkdown(words.figureData(name)),
     ...chartTableParts(chart.table, words),
   });
-  return `![${escapeMarkdown(chart.alt)}](${stem}.svg)\n\n**${escapeMarkdown(words.figure(String(number)))}.** ${escapeMarkdown(chart.caption)}\n\n${table}`;
+  return `![${escapeMarkdown(chart.alt)}](${stem}.svg)\n\n**${escapeMarkdown(words.figure(name))}.** ${escapeMarkdown(chart.caption)}\n\n${table}`;
 }

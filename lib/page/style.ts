@@ -33,8 +33,8 @@ a{color:var(--fitted);text-underline-offset:.15em}
 .answer{border-left:3px solid var(--measured);padding:.1rem 0 .1rem 1.1rem;font-size:1.1rem}
 .answer p{margin-bottom:.4rem}
 .answer p:last-child{margin:0}
-.hazards{border:1px solid var(--rule);border-left:3px solid var(--ink);padding:.45rem .8rem;font-size:.9rem;margin-bottom:1.3rem}
-.notice{border:1px solid var(--rule);border-left:3px solid var(--ink);padding:.45rem .8rem;font-size:.9rem;margin-bottom:1.3rem;max-width:none;width:fit-content}
+.hazards,.notice{border:1px solid var(--rule);border-left:3px solid var(--ink);padding:.45rem .8rem;font-size:.9rem;margin-bottom:1.3rem}
+.notice{max-width:none;width:fit-content}
 .unit{font-weight:400;color:var(--quiet);font-size:.82em}`;
 
 const FIGURES = `.figures{display:flex;flex-wrap:wrap;gap:1.2rem 2.2rem;margin:1.3rem 0 1.5rem}
@@ -59,8 +59,8 @@ function columnRule(letter: string, rule: string): string {
   return `${places.map((n) => `.${letter}${n} tr>:nth-child(${n})`).join(",")}{${rule}}`;
 }
 
-/** Shadows at the edges that more of the table lies behind; the paper-coloured covers scroll along and hide them, a pixel higher and lower than they reach. */
-const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px -1px/2.2rem calc(100% + 2px) no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) -1px/2.2rem calc(100% + 2px) no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 1px/.9rem calc(100% - 2px) no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) calc(100% - 1px) 1px/.9rem calc(100% - 2px) no-repeat scroll`;
+/** Shadows at the edges that more of the table lies behind; the paper-coloured covers scroll along and hide them, and reach a pixel further. */
+const SCROLL_SHADOWS = `linear-gradient(to right,var(--paper) 40%,transparent) -2px 0/2.2rem 100% no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) calc(100% + 2px) 0/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shadow),transparent) 0 1px/.9rem calc(100% - 2px) no-repeat scroll,linear-gradient(to left,var(--shadow),transparent) calc(100% - 1px) 1px/.9rem calc(100% - 2px) no-repeat scroll`;
 
 const TABLE = `.scroll{--shadow:color-mix(in srgb,var(--ink) 28%,transparent);overflow-x:auto;margin:1.3rem 0;background:${SCROLL_SHADOWS}}
 .table-note{font:.8rem/1.45 var(--sans);color:var(--quiet);margin:0 0 .3rem}

@@ -40,7 +40,7 @@ export function trialCharts(
   const aimed = result?.window
     ? {
         window: { ...result.window, label: report.axis === "clay" ? "window" : "temper window" },
-        aimAt: result.aim,
+        aimAt: { ...result.aim, atLeast: report.atLeast },
       }
     : {};
   if (rows.length > 0 && panels.length > 0) {

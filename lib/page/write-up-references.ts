@@ -36,9 +36,9 @@ function referencesIn(sections: readonly Section[]): Reference {
   const nothing = { title: "", question: "", answer: [], sources: [], colophon: [], issues: [], figures: {} };
   const numbers = new Map<string, string>();
   for (const block of layOut({ ...nothing, sections }).sections.flatMap(({ blocks }) => everyBlock(blocks))) {
-    if (block.kind === "table" && !numbers.has(block.name)) numbers.set(block.name, `Table ${block.number}`);
+    if (block.kind === "table" && !numbers.has(block.name)) numbers.set(block.name, `Table ${block.label}`);
     if (block.kind === "chart" && !numbers.has(block.chart.name)) {
-      numbers.set(block.chart.name, `Figure ${block.number}`);
+      numbers.set(block.chart.name, `Figure ${block.label}`);
     }
   }
   return (name) => numbers.get(name) ?? "";

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Block } from "../../lib/page/blocks.ts";
 import { writeHtml } from "../../lib/page/html.ts";
 import { htmlTable, withoutIdleEnds } from "../../lib/page/html-table.ts";
 import { samples } from "../chart/samples.ts";
@@ -315,4 +316,56 @@ test("a table without the end tags that HTML lets out has the same cells", () =>
     html.split(/(<t[dhr]|<\/t(?:head|body|foot)>)/).map((part) => part.replace(/<\/t[dhr]>|\n|"/g, ""));
   expect(tokens(short)).toEqual(tokens(whole));
   expect(short).toContain("&lt;/td&gt;&lt;/tr&gt;");
+});
+
+test("what is kept to the screen is lettered, so that paper counts without a gap", async () => {
+  const table = (name: string): Block => ({
+    kind: "table",
+    name,
+    caption: `The ${name}`,
+    columns: [{ head: "What", align: "text" }],
+    rows: [["one"]],
+  });
+  const chart = trialChart("trial", "strength", "Green strength, kPa", [65, 80]);
+  const html = await writeHtml({
+    ...samplePage(),
+    sections: [
+      {
+        role: "result",
+        title: "Result",
+        blocks: [
+          { kind: "chart", chart, screenOnly: true },
+          table("first"),
+          { kind: "fold", summary: "More", screenOnly: true, blocks: [table("second"), table("third")] },
+          table("fourth"),
+          { kind: "chart", chart },
+        ],
+      },
+    ],
+  });
+  const called = [...html.matchAll(/<b>((?:Table|Figure) \w+)\.<\/b>/g)].map(([, name]) => name);
+  expect(called).toEqual(["Figure A", "Table 1", "Table A", "Table B", "Table 2", "Figure 1"]);
+  expect([...html.matchAll(/<figure id="?(figure-\d)/g)].map(([, id]) => id)).toEqual([
+    "figure-1",
+    "figure-2",
+  ]);
+});
+
+test("a page without a card to print has no rules for one", async () => {
+  const page = samplePage();
+  const card: Block = {
+    kind: "fold",
+    summary: "Card",
+    ownSheet: true,
+    blocks: [{ kind: "prose", text: "One." }],
+  };
+  const [without, withOne] = [
+    await writeHtml(page),
+    await writeHtml({
+      ...page,
+      sections: [...page.sections, { role: "next", title: "Card", blocks: [card] }],
+    }),
+  ];
+  expect(without).not.toContain("own-sheet");
+  expect(withOne.match(/\.own-sheet/g)!.length).toBeGreaterThan(4);
 });
