@@ -59,7 +59,7 @@ export function checkFigures({ retained, startG, unit, scale }: Rows, given: Giv
   if (sieves.length <= 1) report(oneSieveOnly(), given.retained);
   else if (holding.length === 1 && holding[0]) report(allOnOne(holding[0].label), holding[0].mass.place);
 
-  if (unit === "percent") checkPercentSum(retained, total, given.retained, report);
+  if (unit === "percent") checkPercentSum(retained, total, given.retained, report, startG);
   else if (startG) checkStartSum(retained, total, startG, scale, report);
   if (scale && unit === "g") checkSteps(retained, scale, report);
 }

@@ -62,7 +62,9 @@ export function checkPercentSum(
   total: number,
   rowsPlace: Place,
   report: Report,
+  startG?: Measured,
 ): void {
+  const asStart = startG !== undefined && Math.abs(total - startG.value) <= aboveShare * startG.value;
   const each = total > 100.5 ? withoutRunningTotals(retained, 100) : undefined;
   const passed = total > 100.5 ? withoutPassing(retained) : undefined;
   if (each) report(runningTotals("100 %", rowsOf(retained, each, " %")), rowsPlace);
@@ -70,7 +72,7 @@ export function checkPercentSum(
   else if (total > 100.5) {
     const { hint, place } = swapHint({ value: 100, text: "", place: rowsPlace }, retained, 1);
     report(percentSumAbove(shown(total), hint), place ?? rowsPlace);
-  } else if (total < 99) report(percentSumBelow(shown(total)), rowsPlace);
+  } else if (total < 99) report(percentSumBelow(shown(total), asStart), rowsPlace);
 }
 
 /** "No. 20: 9.5, No. 40: 42.9" */

@@ -122,6 +122,16 @@ export const undeclared = issueMessage(
   }),
 );
 
+export const frameTooSmall = issueMessage("log/frame-too-small", "error", (text: string) => ({
+  message: `"${text}" for frame is less than the frame of any sieve; a figure without a unit counts in mm.`,
+  remedy: "Write the unit, such as 8 in or 200 mm.",
+}));
+
+export const stepAlone = issueMessage("log/step-alone", "error", (name: string, step: string) => ({
+  message: `After "${name}:" stands a figure alone; what it is of is not said.`,
+  remedy: `Write \`${name}: { reads to: ${step} }\` if it is the smallest step of the display.`,
+}));
+
 export const scaleWithoutStep = issueMessage("log/scale-without-step", "warning", (name: string) => ({
   message: `It is not said what "${name}" reads to, so the ± of its weighings is unknown.`,
   remedy: "Write the smallest step of its display, e.g. `reads to: 0.1 g`.",

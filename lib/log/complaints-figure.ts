@@ -62,7 +62,8 @@ export const oddMark = issueMessage(
   "error",
   (text: string, mark: string, better: string) => ({
     message: `"${text}" has ${mark} where a decimal point is expected.`,
-    remedy: `Write ${better}`,
+    remedy:
+      mark === ":" ? `Write ${better}; or a time with its units, such as 1 min 30 s.` : `Write ${better}`,
   }),
 );
 

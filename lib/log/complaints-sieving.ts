@@ -19,6 +19,11 @@ export const noSievings = issueMessage("log/no-sievings", "warning", () => ({
   remedy: "Write `sievings:` and under it what each sieve held, or name a CSV file with `sievings file:`.",
 }));
 
+export const unitOfSieving = issueMessage("log/unit-of-sieving", "error", (unit: string) => ({
+  message: `The rows of a sieving count in g or in percent, so "unit: ${unit}" cannot be followed.`,
+  remedy: `Take the line away and write the unit with each mass, such as 0.5 ${unit}.`,
+}));
+
 export const noRetained = issueMessage("log/no-retained", "error", () => ({
   message: "The sieving does not say what the sieves held.",
   remedy: "Write `retained:` and under it one line a sieve, e.g. No. 40: 0.15, down to the pan.",
@@ -120,10 +125,16 @@ export const percentSumAbove = issueMessage(
   }),
 );
 
-export const percentSumBelow = issueMessage("log/percent-sum-below", "warning", (sum: string) => ({
-  message: `The percentages add up to only ${sum} %; the rest may be clay that was washed out, sand lost, or a row left out.`,
-  remedy: "Check the rows against where they come from.",
-}));
+export const percentSumBelow = issueMessage(
+  "log/percent-sum-below",
+  "warning",
+  (sum: string, asStart: boolean) => ({
+    message: `The percentages add up to only ${sum} %; the rest may be clay that was washed out, sand lost, or a row left out.`,
+    remedy: asStart
+      ? "They come to what went on in grams: if they are grams, take `unit: percent` away."
+      : "Check the rows against where they come from.",
+  }),
+);
 
 export const mixedUnits = issueMessage(
   "log/mixed-units",

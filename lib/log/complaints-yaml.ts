@@ -17,6 +17,16 @@ export const hashCut = issueMessage("log/hash-cut", "warning", (kept: string, lo
   remedy: `Put the whole in quotes: "${kept} ${lost}"`,
 }));
 
+export const hashInName = issueMessage("log/hash-in-name", "error", (kept: string, better: string) => ({
+  message: `Only "${kept}" is left of this name: from # on it is a comment, and so is its colon.`,
+  remedy: `Put the name in quotes: ${better}`,
+}));
+
+export const nameWithColon = issueMessage("log/name-with-colon", "error", (name: string) => ({
+  message: `The name "${name}" has a colon in it.`,
+  remedy: `Put the name in quotes, and the colon after it: "${name}":`,
+}));
+
 export const tabs = issueMessage("log/tabs", "warning", (lines: string) => ({
   message: `There are tabs at the start of ${lines}, which YAML does not allow; each tab was read as one level.`,
   remedy:

@@ -2,18 +2,25 @@
 
 import { nearest } from "../numbers/nearest.ts";
 import { readQuantity } from "../quantity/read-quantity.ts";
-import { scaleWithoutStep, undeclared } from "./complaints-field.ts";
+import { frameTooSmall, scaleWithoutStep, stepAlone, undeclared } from "./complaints-field.ts";
 import { fieldsOf, mapOf, textNodeOf, textOf, uniqueEntries, yesNoOf } from "./fields.ts";
 import { scaleKeys, sectionLines, sieveSetKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
 import { isHoled, type LogNode, plainName, type Report } from "./node.ts";
 import type { Scale, SieveSet } from "./types.ts";
 
+/** Below the 3 in (76 mm) and the 75 mm frames of ASTM E11 and ISO 3310-1 by enough for a home-made one (our own). */
+const LEAST_FRAME_MM = 40;
+
 export function readScales(node: LogNode | undefined, report: Report): Scale[] {
   const map = mapOf(node, "scales", report);
   if (!map) return [];
   return uniqueEntries(map, report).flatMap((entry) => {
     const name = entry.key.trim();
+    if (entry.value.kind === "text" && readQuantity(entry.value.text).value) {
+      report(stepAlone(name, entry.value.text), entry.value.place);
+      return [];
+    }
     const body = mapOf(entry.value, name, report);
     if (!body) return [];
     const fields = fieldsOf(body, scaleKeys, `of the scale "${name}"`, report);
@@ -42,9 +49,11 @@ export function readSieveSets(node: LogNode | undefined, report: Report): SieveS
       { what: "frame", unit: "mm", most: 2000, aboveZero: true },
       report,
     );
+    const small = frame !== undefined && frame.value < LEAST_FRAME_MM;
+    if (small) report(frameTooSmall(frame.text), frame.place);
     const checked = yesNoOf(fields?.get("checked"), "checked", report) ?? false;
     textOf(fields?.get("note"), "note", report);
-    return [{ name, checked, ...(frame ? { frameMm: frame.value } : {}), place: entry.keyPlace }];
+    return [{ name, checked, ...(frame && !small ? { frameMm: frame.value } : {}), place: entry.keyPlace }];
   });
 }
 

@@ -1,12 +1,14 @@
 // One sieving: from a node of the log, or from a CSV row in the same shape.
 
 import { hasError, type Issue, type Place } from "../issue.ts";
+import { unitNamed } from "../quantity/read-unit.ts";
+import { sameDimension } from "../quantity/unit.ts";
 import { checkComplete, checkFigures } from "./check-sieving.ts";
-import { noRetained } from "./complaints-sieving.ts";
+import { noRetained, unitOfSieving } from "./complaints-sieving.ts";
 import { choiceOf, dateOf, fieldsOf, isRow, mapOf, textOf, yesNoOf } from "./fields.ts";
 import { sievingKeys } from "./log-keys.ts";
 import { measuredOf } from "./measured.ts";
-import type { LogNode, MapNode, Report } from "./node.ts";
+import { type LogNode, type MapNode, plainName, type Report } from "./node.ts";
 import { readRetained } from "./read-retained.ts";
 import { declared } from "./read-rig.ts";
 import type { Scale, SieveSet, Sieving } from "./types.ts";
@@ -20,6 +22,18 @@ export interface Rig {
 }
 
 const unitWords = { g: "g", gram: "g", grams: "g", "%": "percent", percent: "percent" } as const;
+
+/** Another unit of mass is no slip of the pen: read as grams, its figures would be wrong. */
+function unitOf(node: LogNode | undefined, report: Report): keyof typeof unitWords | undefined {
+  if (node?.kind === "text" && !Object.hasOwn(unitWords, plainName(node.text))) {
+    const unit = unitNamed(node.text);
+    if (unit && sameDimension(unit, unitNamed("g")!)) {
+      report(unitOfSieving(node.text.trim()), node.place);
+      return undefined;
+    }
+  }
+  return choiceOf(node, "unit", Object.keys(unitWords) as (keyof typeof unitWords)[], report);
+}
 
 /** `spoiled`: a line of it could not be read, so what seems to be missing may only be unread. */
 export function readSieving(node: MapNode, sand: string, rig: Rig, spoiled: boolean, outer: Report): Sieving {
@@ -45,12 +59,7 @@ export function readSieving(node: MapNode, sand: string, rig: Rig, spoiled: bool
     { what: "start", unit: "g", most: 100_000, aboveZero: true },
     report,
   );
-  const unitWord = choiceOf(
-    fields.get("unit"),
-    "unit",
-    Object.keys(unitWords) as (keyof typeof unitWords)[],
-    report,
-  );
+  const unitWord = unitOf(fields.get("unit"), report);
   const note = textOf(fields.get("note"), "note", report);
 
   const said = unitWord && unitWords[unitWord];

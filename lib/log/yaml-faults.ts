@@ -9,6 +9,8 @@ import {
   badIndent,
   colonInText,
   commaMissing,
+  hashInName,
+  nameWithColon,
   noColon,
   noColonAfter,
   noSpaceAfterColon,
@@ -54,6 +56,8 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
   const dash = /^-([^\s-].*)$/.exec(line.trim());
   const asked = loneQuestionMark(source, index);
   if (asked !== undefined) return { complaint: noFigure("?"), offset: asked };
+  const cut = hashedName(source, index);
+  if (cut) return cut;
   const bullet = longDashAt(source, index);
   if (bullet) return bullet;
   const comma =
@@ -81,6 +85,8 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       if (figure !== undefined) return here(strayMark(`${figure}:`, ":", "end", figure));
       if (twice?.[1] && twice[2]) {
         const key = twice[1].trim();
+        const name = /^((?!- )[^"'#]+):\s*(?:#.*)?$/.exec(line.trim())?.[1];
+        if (name !== undefined && opensBlock(source, index)) return onLine(nameWithColon(name));
         const rows = twice[2]
           .replace(/\s+#.*$/, "")
           .replace(/^\((.*)\)$/, "$1")
@@ -130,6 +136,18 @@ export function wordsForFault(fault: YamlFault, source: Source): WordedFault {
       }
       return onLine(/^["'][^:]*$/.test(trimmed) ? colonless(trimmed) : unreadable(trimmed));
   }
+}
+
+/** "Bag #2:" with lines of its own below: what is left is no name. */
+function hashedName(source: Source, index: number): WordedFault | undefined {
+  for (const at of [index, index - 1]) {
+    const line = at < 0 ? "" : lineText(source, at);
+    const [, kept, rest] = /^\s*((?!- )[^\s:#"'][^:#]*?)(\s+#[^:#]*):\s*(?:#.*)?$/.exec(line) ?? [];
+    if (kept === undefined || rest === undefined || !opensBlock(source, at)) continue;
+    const offset = (source.lineStarts[at] ?? 0) + line.indexOf("#");
+    return { complaint: hashInName(kept, `"${kept}${rest.trimEnd()}":`), offset };
+  }
+  return undefined;
 }
 
 /** "No. 40: ?", which begins a name for YAML: it is the line below that it stumbles at. */
