@@ -24,6 +24,8 @@ import { colours, letterPx, type SeriesStyle, seriesStyle } from "./theme.ts";
 const left = 36;
 const right = 16;
 const titleRowPx = 18;
+/** Half of a bar's cap and a little air: no name stands on one. */
+const capPx = 6;
 const bandStyle: SeriesStyle = { ...seriesStyle(0), colour: colours.band, fillOpacity: 1 };
 
 /** Sands come checked and coarse first. */
@@ -42,7 +44,13 @@ export function grainCurveSpec(
   const curves = sands.map((sand) => ({ name: sand.name, points: toPixels(onAxes(sand), x, y) }));
   const drawn = curves.filter((curve) => curve.points.length > 0);
 
-  const direct = placeLabels(drawn, { width: innerWidth, height });
+  const bars = sands.flatMap(doubtBars).map(({ x: at, y: low, y2: high }) => ({
+    left: x(at) - capPx,
+    right: x(at) + capPx,
+    top: y(high) - 2,
+    bottom: y(low) + 2,
+  }));
+  const direct = placeLabels(drawn, { width: innerWidth, height }, bars);
   const entries: KeyEntry[] = [
     ...(direct
       ? []
@@ -121,17 +129,21 @@ function onAxes(sand: GrainCurveSand): { x: number; y: number }[] {
   return sand.points.map((point) => ({ x: point.openingMm, y: within(point.passingPercent, 0, 100) }));
 }
 
-function sandLayers(sand: GrainCurveSand, place: number): (Layer | undefined)[] {
-  const style = styleOf(sand, place);
-  const at = onAxes(sand);
-  const bars = sand.points.flatMap((point) => {
+/** The 95 % intervals of what passes, as upright bars. */
+function doubtBars({ points }: GrainCurveSand): { x: number; y: number; y2: number }[] {
+  return points.flatMap((point) => {
     const both = ends(point);
     if (!both) return [];
     return [{ x: point.openingMm, y: within(both.low, 0, 100), y2: within(both.high, 0, 100) }];
   });
+}
+
+function sandLayers(sand: GrainCurveSand, place: number): (Layer | undefined)[] {
+  const style = styleOf(sand, place);
+  const at = onAxes(sand);
   return [
     line(`line-${place + 1}`, at, style),
-    ...whiskers(`doubt-${place + 1}`, bars, style.colour),
+    ...whiskers(`doubt-${place + 1}`, doubtBars(sand), style.colour),
     marks(`points-${place + 1}`, at, style),
   ];
 }

@@ -33,9 +33,9 @@ export function grainNextSteps(
       `Hot, spitting sand: ${surely ? "" : "if it is not, "}wash the clay out of a portion, dry it gently, sieve it again, and write \`washed: yes\`.`,
     );
   }
-  for (const { because } of findings.filter(({ code }) => code === "grain/cannot-estimate")) {
+  for (const { because, said = [] } of findings.filter(({ code }) => code === "grain/cannot-estimate")) {
     const help = because.at(-1);
-    if (help) steps.push(help);
+    if (help) steps.push(`${said[0]}: ${help}`);
   }
   if (has("grain/mass-lost"))
     steps.push("Dust: look where sand escapes, and sieve again with a lid and a brush.");
@@ -61,7 +61,9 @@ export function grainNextSteps(
       "Dust: lid on. Sieve a second portion, riffled or coned and quartered from the same sample, or better a fresh grab from the bag.",
     );
   } else if (has("grain/grabs-unknown") && !grabs) {
-    steps.push("Dust: lid on. Sieve a fresh grab from another place in the bag, and write repeat of: grab.");
+    steps.push(
+      "Dust: lid on. Sieve a fresh grab from another place in the bag, and write `repeat of: grab`.",
+    );
   }
   if (has("compare/another"))
     steps.push(

@@ -32,9 +32,9 @@ export function grainResult(reports: readonly SandReport[], ranges: readonly Ban
 function keyFigure(report: SandReport): KeyFigure {
   const { sand, printed, trusted, possible, fineness } = report;
   const open = possible.high - possible.low > 1;
-  const within = open
-    ? `With openings at their names and nothing else assumed, ${printOutward(possible)}. `
-    : "";
+  const assumed = "With openings at their names and nothing else assumed";
+  const limits = printed ? `, ${printOutward(possible)}` : "";
+  const within = open ? `${assumed}${limits}. ` : "";
   const middle = printed?.form === "range" ? `Middle ${printed.value}. ` : "";
   const parts: { readonly [part: string]: string } = {
     weighing: "the weighings",

@@ -183,13 +183,13 @@ function meanOfFractions(count: number): (values: ArrayLike<number>) => number {
 
 /** Each sieve's average opening, anywhere within its tolerance. */
 function openingsSpread(grading: Grading, portion: SievedPortion, about: string): Spread {
-  const terms = openingShifts(grading).map(({ sieve, shift }) => ({
+  const terms = openingShifts(grading).map(({ sieve, label, shift }) => ({
     scale: portion.setChecked ? shift / 3 : shift,
     source: {
       id: openingId(sieve, portion, about),
       kind: "rig",
       shape: { kind: "rectangular" },
-      says: `the opening of ${sieve.label}`,
+      says: `the opening of ${label.startsWith("No.") ? label : `the ${label} sieve`}`,
     } as const,
   }));
   return linear(0, terms);

@@ -6,6 +6,8 @@ import type { Sieve } from "./sieve.ts";
 
 export interface OpeningShift {
   readonly sieve: Sieve;
+  /** As the founder knows it: "0.25 mm" is No. 60. */
+  readonly label: string;
   /** By how much the number moves when the sieve's true opening is a whole tolerance wider than its label says. */
   readonly shift: number;
 }
@@ -17,11 +19,11 @@ export interface OpeningShift {
  * Tolerance: of the average opening, ASTM E11; of cloth, from its count and wire.
  */
 export function openingShifts(grading: Grading): readonly OpeningShift[] {
-  return grading.fractions.flatMap(({ sieve }, k) => {
+  return grading.fractions.flatMap(({ sieve, label }, k) => {
     if (!sieve) return [];
     const wider = numberWith(grading, k, 1);
     const finer = numberWith(grading, k, -1);
-    return [{ sieve, shift: wider === undefined || finer === undefined ? 0 : (wider - finer) / 2 }];
+    return [{ sieve, label, shift: wider === undefined || finer === undefined ? 0 : (wider - finer) / 2 }];
   });
 }
 

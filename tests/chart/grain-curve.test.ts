@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { grainCurve } from "../../lib/chart/grain-curve.ts";
 import { chartSvg } from "../../lib/chart/svg.ts";
+import { textWidth } from "../../lib/chart/text.ts";
 import { colours, seriesStyle } from "../../lib/chart/theme.ts";
+import { seeded } from "../seeded.ts";
 import { readSvg } from "./read-svg.ts";
 import { elevenSieves, longName, samples, sand } from "./samples.ts";
 
@@ -181,4 +183,54 @@ test("in the table each end of a gap between sieves stands once, at its sieve", 
     ["S", "between sieves", 0.3, null, null, null, 40, 95],
     ["S", "between sieves", 0.15, null, null, null, 40, 95],
   ]);
+});
+
+test("a name beside its curve stands on no bar of a ±, at both widths", () => {
+  const random = seeded(20261127);
+  const openings = [0.6, 0.3, 0.212, 0.15, 0.106, 0.075];
+  let named = 0;
+  for (let run = 0; run < 40; run++) {
+    const sand = (name: string, shift: number) => ({
+      name,
+      points: openings.map((openingMm) => {
+        const passingPercent = 100 / (1 + (0.17 / (openingMm * shift)) ** 5);
+        const half = 1 + 6 * random.uniform() * Math.min(1, passingPercent / 20, (100 - passingPercent) / 20);
+        const ends = { low: passingPercent - half, high: passingPercent + half };
+        return { openingMm, label: `${openingMm} mm`, passingPercent, ...ends };
+      }),
+    });
+    const chart = grainCurve({
+      name: "bars",
+      sands: [sand("Old bag", 1), sand("New bag", 1.1 + random.uniform())],
+    });
+    for (const width of [340, 720]) {
+      const layers = chart.spec(width).layer as readonly {
+        readonly name: string;
+        readonly data: {
+          readonly values: readonly { x: number; y: number; px: number; py: number; text: string }[];
+        };
+        readonly encoding: { readonly x: { readonly scale: { readonly domain: readonly [number, number] } } };
+      }[];
+      const [low, high] = layers.find(({ name }) => name === "axes")!.encoding.x.scale.domain;
+      // Coarse at the left; margins of 36 and 16 px.
+      const px = (mm: number): number => ((width - 52) * Math.log(high / mm)) / Math.log(high / low);
+      const height = Math.round(Math.min(330, Math.max(240, width * 0.46)));
+      const caps = layers.flatMap(({ name, data }) =>
+        /^doubt-\d-ends$/.test(name)
+          ? data.values.map(({ x, y }) => ({ px: px(x), py: height * (1 - y / 100) }))
+          : [],
+      );
+      expect(caps).toHaveLength(4 * openings.length);
+      const names = layers.flatMap(({ name, data }) => (/^label-\d$/.test(name) ? data.values : []));
+      named += names.length;
+      for (const { px: left, py, text } of names) {
+        const met = caps.filter(
+          (cap) =>
+            cap.px + 3.5 > left && cap.px - 3.5 < left + textWidth(text, 12) && Math.abs(cap.py - py) < 6,
+        );
+        expect(met, `${text} at ${width} px, run ${run}`).toEqual([]);
+      }
+    }
+  }
+  expect(named).toBeGreaterThan(80);
 });

@@ -180,3 +180,26 @@ test("what a founder wrote is a word, whatever it looks like", async () => {
   const { words } = await svgOf(responsePanels(input));
   expect(words.filter(({ text }) => text.includes("<b>'\"")).length).toBeGreaterThanOrEqual(2);
 });
+
+test("an aim whose doubt is known in part says so in the key and in the text", () => {
+  const of = (atLeast: boolean) =>
+    responsePanels({
+      name: "aimed",
+      axis: { title: "moisture", unit: "%", basis: "damp mass" },
+      panels: [
+        {
+          property: "compactability",
+          unit: "%",
+          basis: "height",
+          points: [
+            { x: 3, y: 40 },
+            { x: 4, y: 50 },
+          ],
+        },
+      ],
+      aimAt: { x: 3.42, low: 3.33, high: 3.57, atLeast },
+    });
+  for (const said of [of(true).alt, JSON.stringify(of(true).spec(720))])
+    expect(said).toMatch(/im for 3\.42 \(95 %: 3\.33 to 3\.57 or wider\) %/);
+  expect(of(false).alt).toContain("3.33 to 3.57) %");
+});

@@ -252,3 +252,19 @@ test("masses that were typed in ounces are printed in ounces, files keep grams",
   expect(sievings.rows[0]![5]).toMatchObject({ text: "4.000", number: 4 * 28.349523125 });
   expect(sievings.columns[5]).toMatchObject({ unit: "oz", dataUnit: "g" });
 });
+
+test("what carries the doubt is called as the founder calls the sieve, and a step names its sand", () => {
+  const metric = sands(
+    ["Alder"],
+    () => "0.5 mm: 1.5, 0.355 mm: 7.2, 0.25 mm: 16.3, 0.18 mm: 14.6, 0.125 mm: 7.4, 0.09 mm: 2.1, pan: 0.7",
+  );
+  const carrier = findings(run(metric)).find(({ code }) => code === "grain/doubt-carrier")!;
+  expect(carrier.text).toMatch(/comes from the opening of the 0\.\d+ mm sieve\.$/);
+  const top = run(
+    sands(["Alder", "Birch"], (k) => (k === 0 ? "No. 100: 41, No. 200: 7, pan: 2" : shifted(0))),
+  );
+  expect(steps(top)).toMatch(/Alder: 82 % stayed on the top sieve: a coarser one is needed/);
+  const [figure] = keyFigures(top);
+  // The figure is what is possible itself: its line does not say it again.
+  expect(figure!.under).toMatch(/^With openings at their names and nothing else assumed\. /);
+});
