@@ -6,11 +6,13 @@ import { type PassingPoint, probitCurve } from "./probit-curve.ts";
 /**
  * The scatter is one of ln(u/(1 − u)), where u (0 to 1) says how far the gap's mean multiplier lies from its
  * least towards its greatest possible one: so no draw leaves what is possible. Its score is Student's t.
- * Fitted by maximum likelihood to 15,000 random sands of seven kinds on random home stacks, then widened or
- * narrowed by one factor to cover 95 %; `npm run calibrate` prints the weights of that fit; the factor, the degrees of freedom and the usual roughness were set by the coverage. Status: our own, measured.
+ * Weights: by maximum likelihood from 15,000 random sands of seven kinds on random home stacks, their sieves off by what
+ * the standard lets them be; `npm run calibrate` prints them, and how often other sands are held by several factors.
+ * Set by that: the factor, on the careful side of 95 %; the degrees of freedom; the usual roughness; and how far
+ * neighbours cancel, so that stacks of the eleven and stacks of other openings hold alike. Status: our own, measured.
  */
-export const gapScatterDf = 2.5;
-const overall = 1.75;
+export const gapScatterDf = 4;
+export const gapScatterFactor = 1.25;
 
 /**
  * How badly each inner sieve would have been foretold by the others, in the same measure; near 0: a smooth curve.
@@ -44,41 +46,40 @@ export function logit(u: number): number {
   return Math.log(held / (1 - held));
 }
 
-/**
- * Scale of the gap's score. Wider for a wide gap, a rough curve, and a valley between two fuller neighbours.
- * neighbours: the lesser share of the two fractions beside it.
- */
-export function gapScatter(gap: Gap, rough: number, neighbours: number): number {
-  const features = gapFeatures(gap, rough, neighbours);
+/** Scale of the gap's score. Wider for a rough curve; between two sieves the wider the classes are, in the pan the more. */
+export function gapScatter(gap: Gap, rough: number): number {
   const weights = gapWeights[gap.place];
-  return overall * Math.exp(features.reduce((all, feature, i) => all + feature * weights[i]!, 0));
+  const log = gapFeatures(gap, rough).reduce((all, feature, i) => all + feature * weights[i]!, 0);
+  return gapScatterFactor * Math.exp(log);
 }
 
 /** What the logarithm of the scale is a sum of; the first is 1. */
-export function gapFeatures(gap: Gap, rough: number, neighbours: number): readonly number[] {
+export function gapFeatures(gap: Gap, rough: number): readonly number[] {
   const roughPart = Math.log(rough);
   if (gap.place === "top") return [1, roughPart];
-  if (gap.place === "pan") return [1, roughPart, Math.log(gap.multipliers.length)];
+  const classes = Math.log(gap.multipliers.length);
+  if (gap.place === "pan") return [1, roughPart, classes];
   const width = Math.log(Math.log(gap.upperMm / gap.lowerMm));
   const small = Math.max(-5, Math.log(Math.max(1e-6, gap.share)));
-  return [1, roughPart, width, neighbours > gap.share ? 1 : 0, small];
+  return [1, roughPart, classes, width, small];
 }
 const gapWeights: { readonly [place in Gap["place"]]: readonly number[] } = {
-  top: [-0.078, 0.858],
-  pan: [-0.812, 1.046, 0.617],
-  between: [-1.133, 0.899, 1.145, 0.789, -0.17],
+  top: [0.117, 0.805],
+  pan: [-0.346, 0.904, 0.423],
+  between: [1.093, 0.698, -1.818, 2.12, -0.26],
 };
 
 /** The curve's line beyond the top sieve runs too coarse by this much. */
 export const topLean = 0.3;
 
 /**
- * Errors of neighbouring gaps partly cancel, which single gaps cannot: a factor that falls with the number of
- * gaps that count, (Σw)²/Σw². weights: what each gap could move the number by.
+ * Errors of gaps side by side partly cancel, for the sieve between them was weighed; those of gaps apart do not. The
+ * scatter of each is taken times (1 + 2 Σ wₖwₖ₊₁ / Σ wₖ²)^−0.9: 1 for gaps apart, 0.54 for two alike side by side.
+ * weights: what each fraction could move the number by, coarse to fine, 0 where it holds one class only.
  */
-export function gapsAlone(weights: readonly number[]): number {
-  const all = weights.reduce((sum, w) => sum + w, 0);
+export function neighboursCancel(weights: readonly number[]): number {
   const squares = weights.reduce((sum, w) => sum + w * w, 0);
-  return squares > 0 ? (all ** 2 / squares) ** -aloneFall : 1;
+  const besides = weights.reduce((sum, w, k) => sum + w * (weights[k + 1] ?? 0), 0);
+  return squares > 0 ? (1 + (2 * besides) / squares) ** -cancelFall : 1;
 }
-const aloneFall = 0.8;
+const cancelFall = 0.9;

@@ -6,7 +6,7 @@ import type { Source } from "../quantity/source.ts";
 import type { Spread } from "../quantity/spread.ts";
 import { constant, shifted } from "../quantity/spread-of.ts";
 import { type Gap, gapsOf } from "./gap.ts";
-import { gapScatter, gapScatterDf, gapsAlone, logit, roughness, topLean } from "./gap-scatter.ts";
+import { gapScatter, gapScatterDf, logit, neighboursCancel, roughness, topLean } from "./gap-scatter.ts";
 import type { Grading } from "./grading.ts";
 import { insidePoints, type PassingCurve, type PassingPoint, probitCurve } from "./probit-curve.ts";
 
@@ -46,12 +46,11 @@ export function homeStack(grading: Grading): HomeStack {
   const open = gaps.filter(isOpen);
   const scattered = canEstimate && open.length > 0;
   const rough = scattered ? roughness(points) : 0;
-  const alone = gapsAlone(open.map((gap) => gap.share * (most(gap) - least(gap))));
+  const cancelled = neighboursCancel(gaps.map((gap) => gap.share * (most(gap) - least(gap))));
   const filled = gaps.map((gap, k): FilledGap => {
     const multiplier = multipliers[k]!;
     if (!scattered || !isOpen(gap)) return { ...gap, multiplier, scatter: 0 };
-    const neighbours = Math.min(gaps[k - 1]?.share ?? 9, gaps[k + 1]?.share ?? 9);
-    return { ...gap, multiplier, scatter: alone * gapScatter(gap, rough, neighbours) };
+    return { ...gap, multiplier, scatter: cancelled * gapScatter(gap, rough) };
   });
   const total = (value: (gap: FilledGap) => number): number =>
     filled.reduce((all, gap) => all + gap.share * value(gap), 0);

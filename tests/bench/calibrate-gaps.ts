@@ -1,11 +1,14 @@
-// Fits the scatter of the gaps (lib/sand/gap-scatter.ts) anew and prints the constants. About a minute.
+// Fits the scatter of the gaps (lib/sand/gap-scatter.ts) anew and prints the weights; then how often other sands are held
+// by some factors on them, by number of sieves and by kind. About a minute and a half.
 
 import { gapsOf } from "../../lib/sand/gap.ts";
-import { gapFeatures, gapScatterDf, logit, roughness } from "../../lib/sand/gap-scatter.ts";
-import { homeStack, least, most, pointsOf } from "../../lib/sand/home-stack.ts";
+import { gapFeatures, gapScatterDf, gapScatterFactor, logit, roughness } from "../../lib/sand/gap-scatter.ts";
+import { homeStack, least, likelyFineness, most, pointsOf } from "../../lib/sand/home-stack.ts";
 import { afsClasses } from "../../lib/sand/multipliers.ts";
-import { gradingOfShares } from "../sand/home-stack-coverage.ts";
+import { gradingOfShares, trueFineness } from "../sand/home-stack-coverage.ts";
 import {
+  asBought,
+  elevenMm,
   homeStack as homeOpenings,
   type Passing,
   plausibleSand,
@@ -22,22 +25,22 @@ interface Row {
 const rows: { top: Row[]; pan: Row[]; between: Row[] } = { top: [], pan: [], between: [] };
 const random = seeded(20_260);
 for (let n = 0; n < 15_000; n++) {
-  const { passing } = plausibleSand(random);
+  const { passing: sand } = plausibleSand(random);
   const openings = homeOpenings(random);
+  const passing = asBought(random, sand, openings);
   const grading = gradingOfShares(openings, sievedShares(passing, openings));
   const stack = homeStack(grading);
   if (!stack.canEstimate) continue;
   const gaps = gapsOf(grading);
   const rough = roughness(pointsOf(gaps));
-  stack.gaps.forEach((gap, k) => {
+  stack.gaps.forEach((gap) => {
     if (gap.scatter === 0 || gap.share < 0.0005) return;
     const range = most(gap) - least(gap);
-    const neighbours = Math.min(gaps[k - 1]?.share ?? 9, gaps[k + 1]?.share ?? 9);
     const truth = logit((trueMultiplier(passing, gap.lowerMm, gap.upperMm) - least(gap)) / range);
     rows[gap.place].push({
       miss: truth - logit((gap.multiplier - least(gap)) / range),
       weight: gap.share * range,
-      features: gapFeatures(gap, rough, neighbours),
+      features: gapFeatures(gap, rough),
     });
   });
 }
@@ -51,8 +54,35 @@ for (const place of ["top", "pan", "between"] as const) {
       const t = ((gapScatterDf + 1) / 2) * Math.log1p((miss / Math.exp(log)) ** 2 / gapScatterDf);
       return all + Math.min(3, weight / meanWeight) * (log + t);
     }, 0) / own.length;
-  const best = descend(loss, [-0.8, 0.6, 1, 0.8, -0.2].slice(0, own[0]!.features.length));
+  const best = descend(loss, [0, 0.8, 0, 1, -0.2].slice(0, own[0]!.features.length));
   console.log(`${place}: [${best.map((b) => b.toFixed(3)).join(", ")}]  (${own.length} gaps)`);
+}
+
+// The factor, on weights that are in the library already: other sands, of which none was fitted to.
+const factors = [1.1, 1.2, 1.25, 1.3, 1.4];
+const tried: { readonly of: readonly string[]; readonly held: readonly boolean[] }[] = [];
+const others = seeded(4321);
+for (let n = 0; n < 10_000; n++) {
+  const { kind, passing: sand } = plausibleSand(others);
+  const openings = homeOpenings(others);
+  const passing = asBought(others, sand, openings);
+  const stack = homeStack(gradingOfShares(openings, sievedShares(passing, openings)));
+  if (!stack.canEstimate) continue;
+  const truth = trueFineness(passing);
+  const held = factors.map((factor) => {
+    const by = factor / gapScatterFactor;
+    const gaps = stack.gaps.map((gap) => ({ ...gap, scatter: by * gap.scatter }));
+    const { low, high } = likelyFineness({ ...stack, gaps }, 256)!;
+    return truth >= low - 0.05 && truth <= high + 0.05;
+  });
+  const series = openings.every((mm) => elevenMm.some((one) => one === mm)) ? "some of the eleven" : "others";
+  tried.push({ of: ["all", series, `${openings.length} sieves`, kind], held });
+}
+console.log(`held, %, with the factor: ${factors.join(", ")}`);
+for (const name of new Set(tried.flatMap(({ of }) => of).toSorted())) {
+  const own = tried.filter(({ of }) => of.includes(name));
+  const shares = factors.map((_, k) => (100 * own.filter(({ held }) => held[k]).length) / own.length);
+  console.log(`${name} (${own.length}): ${shares.map((share) => share.toFixed(1)).join(", ")}`);
 }
 
 /** Mean multiplier of the grains between two openings. */

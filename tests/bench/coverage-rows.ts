@@ -2,15 +2,15 @@
 
 import { fourGrabs, oneSieving } from "../sand/fineness-founders.ts";
 import { randomTrials, summarise, type Trial, trueFineness, tryStack } from "../sand/home-stack-coverage.ts";
-import { passingOf, publishedSands, stacksOf } from "./published-sands.ts";
+import { passingOf, publishedStacks, thinnedStacks } from "../sand/published-stacks.ts";
 import type { Row } from "./row.ts";
 
 export function coverageRows(): Row[] {
   const { trials, refused } = randomTrials(6000, 20_262);
   const random = row(`6,000 random sands on home stacks (${refused} too poor to say)`, trials, true);
-  const stacks = stacksOf(3, 9);
-  const published = publishedSands.map((sand) => {
-    const passing = passingOf(sand);
+  const stacks = thinnedStacks(3, 9);
+  const published = publishedStacks.map((sand) => {
+    const passing = passingOf(sand.masses);
     const truth = trueFineness(passing);
     const tried = stacks.flatMap((stack) => tryStack(sand.name, passing, stack, truth, 512) ?? []);
     return { sand, tried, refused: stacks.length - tried.length };
@@ -21,7 +21,7 @@ export function coverageRows(): Row[] {
     wholeDoubt("four grabs on a full stack, 2,000 founders", fourGrabs(2000, 4096)),
     wholeDoubt("one sieving on six home sieves, 4,000 founders", oneSieving(4000, 4096)),
     row(
-      `${publishedSands.length} published sievings, every ${stacks.length} stacks of 3 to 9 of the eleven`,
+      `${publishedStacks.length} published sievings, every ${stacks.length} stacks of 3 to 9 of the eleven`,
       all,
       true,
     ),

@@ -6,6 +6,7 @@ import { afsClasses } from "../../lib/sand/multipliers.ts";
 import { standardSieve } from "../../lib/sand/sieve-table.ts";
 import { seeded } from "../seeded.ts";
 import {
+  asBought,
   elevenMm,
   homeStack as homeOpenings,
   type Passing,
@@ -68,8 +69,10 @@ export function randomTrials(count: number, seed: number): { trials: Trial[]; re
   const trials: Trial[] = [];
   let refused = 0;
   for (let n = 0; n < count; n++) {
-    const { kind, passing } = plausibleSand(random);
-    const trial = tryStack(kind, passing, homeOpenings(random), trueFineness(passing));
+    const { kind, passing: sand } = plausibleSand(random);
+    const openings = homeOpenings(random);
+    const passing = asBought(random, sand, openings);
+    const trial = tryStack(kind, passing, openings, trueFineness(passing));
     if (trial) trials.push(trial);
     else refused++;
   }
@@ -78,7 +81,7 @@ export function randomTrials(count: number, seed: number): { trials: Trial[]; re
 
 /** Half of the last digit that a fineness number is ever printed with. */
 const slack = 0.05;
-export const covers = ({ low, high, truth }: Trial): boolean => truth >= low - slack && truth <= high + slack;
+const covers = ({ low, high, truth }: Trial): boolean => truth >= low - slack && truth <= high + slack;
 
 export interface Summary {
   readonly count: number;

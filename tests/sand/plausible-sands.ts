@@ -2,6 +2,7 @@
 // Ranges are our own, chosen to hold the gradings of the published tables and of the trade's usual words for them.
 
 import { normalCumulative } from "../../lib/numbers/distributions.ts";
+import { standardToleranceMm } from "../../lib/sand/sieve-tolerance.ts";
 import type { Seeded } from "../seeded.ts";
 
 export const sandKinds = [
@@ -163,6 +164,18 @@ export function homeStack(random: Seeded): number[] {
   const top = random.uniform(0.5, 1.2);
   const ratio = random.uniform(1.4, 2);
   return Array.from({ length: count }, (_, i) => top / ratio ** i).filter((mm) => mm > 0.045);
+}
+
+/**
+ * The sand as a bought set of sieves sees it: each of the eleven anywhere within its tolerance, those that the founder
+ * lacks as well; so is every published sieving that is thinned. Only for stacks that are some of the eleven, where the
+ * sieves at hand are off in the full stack's number alike; on others that is in the ± of the openings, not in this one.
+ */
+export function asBought(random: Seeded, passing: Passing, openingsMm: readonly number[]): Passing {
+  const own = new Map<number, number>(
+    elevenMm.map((mm) => [mm, mm + random.uniform(-1, 1) * standardToleranceMm(mm)]),
+  );
+  return openingsMm.every((mm) => own.has(mm)) ? (mm) => passing(own.get(mm) ?? mm) : passing;
 }
 
 /** Grams per 100 held on each opening, coarse to fine, then the pan. */

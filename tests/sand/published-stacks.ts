@@ -1,6 +1,6 @@
 // Full published sievings (grams or percent on the eleven sieves and the pan), for thinning.
 
-import { elevenMm, sievedShares } from "./plausible-sands.ts";
+import { elevenMm, type Passing } from "./plausible-sands.ts";
 
 export interface PublishedStack {
   readonly name: string;
@@ -40,18 +40,28 @@ export const publishedStacks: readonly PublishedStack[] = [
   },
 ];
 
-/** Straight over ln d between the eleven openings: all that a published table tells. */
-export function thinnedShares(masses: readonly number[], keep: readonly number[]): number[] {
+/** Share finer, known at the eleven openings only: all that a published table tells. */
+export function passingOf(masses: readonly number[]): Passing {
   const total = masses.reduce((all, mass) => all + mass, 0);
+  const finer = new Map<number, number>();
   let coarser = 0;
-  const passing = new Map(
-    elevenMm.map((mm, k) => {
-      coarser += masses[k]!;
-      return [mm as number, 1 - coarser / total];
-    }),
-  );
-  return sievedShares(
-    (mm) => passing.get(mm)!,
-    keep.map((k) => elevenMm[k]!),
-  );
+  elevenMm.forEach((mm, k) => {
+    coarser += masses[k]!;
+    finer.set(mm, Math.max(0, 1 - coarser / total));
+  });
+  return (mm) => {
+    const share = finer.get(mm);
+    if (share === undefined) throw new RangeError(`a published sand is not known at ${mm} mm`);
+    return share;
+  };
+}
+
+/** Every way to own so many of the eleven sieves. */
+export function thinnedStacks(fewest: number, most: number): number[][] {
+  const stacks: number[][] = [];
+  for (let bits = 1; bits < 1 << elevenMm.length; bits++) {
+    const stack = elevenMm.filter((_, k) => bits & (1 << k));
+    if (stack.length >= fewest && stack.length <= most) stacks.push(stack);
+  }
+  return stacks;
 }
