@@ -81,3 +81,8 @@ export const otherDigits = issueMessage("log/other-digits", "error", (text: stri
   message: `The digits of "${text}" are of another script than 0 to 9.`,
   remedy: `Write ${better}`,
 }));
+
+export const basisUnclear = issueMessage("log/basis-unclear", "error", (text: string, better: string) => ({
+  message: `"${text}" does not say of what it is a percentage: dry sand and damp sand give two figures.`,
+  remedy: `Write ${better}, whichever it was worked out by.`,
+}));

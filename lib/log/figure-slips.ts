@@ -5,6 +5,7 @@ import { digitsForLetters } from "../numbers/digits-for-letters.ts";
 import { entryOf } from "../numbers/entry-of.ts";
 import { readQuantity } from "../quantity/read-quantity.ts";
 import {
+  basisUnclear,
   letterForDigit,
   noFigure,
   remarkInFigure,
@@ -38,6 +39,7 @@ export function slipIn(text: string): Issue | undefined {
     markIn(typed) ??
     bound(typed) ??
     roughly(typed) ??
+    basisCut(typed) ??
     withRemark(typed)
   );
 }
@@ -84,8 +86,17 @@ function roughly(typed: string): Issue | undefined {
   return rest !== undefined && reads(rest) ? roughFigure(typed, rest) : undefined;
 }
 
+/** "2.7 % dry": two bases are meant by that, of dry sand and of damp. */
+function basisCut(typed: string): Issue | undefined {
+  const [, figure, word] = /^([\d.]+ ?%) ?\(?(dry|damp|wet)\b/i.exec(typed) ?? [];
+  if (figure === undefined || word === undefined) return undefined;
+  return basisUnclear(typed, `"${figure} of damp mass" or "${figure} of dry mix"`);
+}
+
 /** The longest beginning that is a figure, and words after it. */
 function withRemark(typed: string): Issue | undefined {
+  // A unit that may be two is no remark.
+  if (readQuantity(typed).issues.some(({ code }) => code === "quantity/ambiguous-unit")) return undefined;
   const ends = [...typed.matchAll(/\s*[\s(,;[]\s*/g)].map(({ index }) => index).reverse();
   for (const end of ends) {
     const figure = typed.slice(0, end);

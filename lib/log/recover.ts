@@ -2,7 +2,7 @@
 
 import { moreFaults } from "./complaints-yaml.ts";
 import type { LogNode } from "./node.ts";
-import { blockAt, type SandBlock } from "./sand-blocks.ts";
+import { blockAt, isNameWithoutColon, type SandBlock } from "./sand-blocks.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import { strayLines } from "./stray-lines.ts";
 import { parseYaml, type Span, type YamlFault } from "./yaml-document.ts";
@@ -105,7 +105,8 @@ function straySpan(source: Source, offset: number, blocks: readonly SandBlock[])
   const block = blockAt(blocks, offset);
   // A name that slipped takes its own lines along, wherever they stand.
   if (block && lineIndex(source, block.start) === lineIndex(source, offset)) return [block.start, block.end];
-  if (/:\s*(#.*)?$/.test(line)) return spanBelow(source, offset, blocks);
+  if (/:\s*(#.*)?$/.test(line) || isNameWithoutColon(source, lineIndex(source, offset)))
+    return spanBelow(source, offset, blocks);
   const start = offset - indentOf(line);
   return [start, start + line.length];
 }

@@ -39,9 +39,14 @@ export function sandBlocks(source: Source): SandBlock[] {
       // The name of a sand is known by the field below it, wherever it slipped to.
       const isName = depth === indent || (inside === "sands" && isSandName(source, index));
       const key = isName ? /^\s*["']?(.*?)["']?\s*:(?:\s*|\s+[{&*].*|\s+#.*)$/.exec(line)?.[1] : undefined;
-      if (key === undefined) return;
+      const colonless =
+        key === undefined && isName && isNameWithoutColon(source, index)
+          ? line.replace(/\s#.*$/, "").trim()
+          : undefined;
+      const name = key ?? colonless;
+      if (name === undefined) return;
       close(start);
-      open = { name: key, start };
+      open = { name, start };
     }
   });
   close(source.text.length);
@@ -62,6 +67,17 @@ function leastIndent(source: Source, index: number): number {
 }
 
 const fields: readonly string[] = [...sandKeys, ...sievingKeys];
+
+/** Words alone, with lines further in below them: it is the colon that is lost, not a space. */
+export function isNameWithoutColon(source: Source, index: number): boolean {
+  const line = lineText(source, index);
+  if (!/^\s*[^-\s:#"'[{][^:#[{]*(#[^:]*)?$/.test(line) || line.trim().length > 60) return false;
+  for (let at = index + 1; at < source.lineStarts.length; at++) {
+    const next = lineText(source, at);
+    if (!/^\s*(#.*)?$/.test(next)) return indentOf(next) > indentOf(line);
+  }
+  return false;
+}
 
 /** A name by itself, and below it a field that only a sand has. */
 function isSandName(source: Source, index: number): boolean {

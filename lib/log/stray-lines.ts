@@ -1,9 +1,9 @@
 // Lines that slipped to the left or the right: YAML would blame the lines after them.
 
-import { badIndent } from "./complaints-yaml.ts";
+import { badIndent, noColonAfter } from "./complaints-yaml.ts";
 import { logKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
-import type { SandBlock } from "./sand-blocks.ts";
+import { isNameWithoutColon, type SandBlock } from "./sand-blocks.ts";
 import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
 import type { WordedFault } from "./yaml-faults.ts";
 
@@ -24,7 +24,11 @@ export function strayLines(source: Source, blocks: readonly SandBlock[]): Worded
 function strayAt(source: Source, index: number): WordedFault {
   const line = lineText(source, index);
   const offset = (source.lineStarts[index] ?? 0) + indentOf(line);
-  return { complaint: badIndent(line.trim().slice(0, 60)), offset };
+  const name = line.trim().replace(/\s+#.*$/, "");
+  const complaint = isNameWithoutColon(source, index)
+    ? noColonAfter(name, `${name}:`)
+    : badIndent(line.trim().slice(0, 60));
+  return { complaint, offset };
 }
 
 /**
@@ -42,7 +46,8 @@ function strayNames(source: Source, blocks: readonly SandBlock[]): WordedFault[]
   return sections.flatMap((names) => {
     const count = (indent: number) => names.filter(([, other]) => other === indent).length;
     const kinds = [...new Set(names.map(([, indent]) => indent))];
-    if (kinds.length < 2) return [];
+    const colonless = names.filter(([block]) => isNameWithoutColon(source, lineIndex(source, block.start)));
+    if (kinds.length < 2) return colonless.map(([block]) => strayAt(source, lineIndex(source, block.start)));
     const most = Math.max(...kinds.map(count));
     const usual = kinds.filter((indent) => count(indent) === most);
     return names

@@ -31,7 +31,7 @@ test.each(ways)("%s: no error and no warning, in the log or on its page", async 
 const answers: { readonly [what: string]: RegExp } = {
   everything: /^Example sand \(invented\): \d+\.\d ± at least/,
   sieving: /^Lime Kiln sand \(invented\): \d+\.\d ± at least/,
-  "moisture-trial": /^3\.5\d* \(95 %: .*% of damp mass is where a new batch most surely meets/,
+  "moisture-trial": /^3\.5\d* \(95 %: .*% moisture of damp mass is where a new batch most surely meets/,
   "clay-trial": /^\d\.\d+ \(95 %: .*% clay of the dry mix is where a new batch most surely meets/,
   "mulling-trial": /^by hand \(invented\): \d+ min \(\d+ to \d+\)/,
   heap: /^To bring the heap back: .* of clay from the bag and .* of water/,

@@ -546,6 +546,22 @@ const cases: readonly Case[] = [
     about: dune,
   },
   {
+    code: "basis-unclear",
+    text: `${soundLog}batches:\n  W1:\n    moisture: 2.7 % dry\n`,
+    at: "41:15",
+    message: /"2\.7 % dry" does not say of what/,
+    remedy: /"2\.7 % of damp mass" or "2\.7 % of dry mix"/,
+    about: "W1",
+  },
+  {
+    code: "no-colon-after",
+    text: swap("  Pit sand:", "  Pit sand"),
+    at: "27:3",
+    message: /after "Pit sand"/,
+    remedy: /^Write Pit sand:$/,
+    about: "Pit sand",
+  },
+  {
     code: "frame-too-small",
     text: swap("frame: 200 mm", "frame: 8"),
     at: "9:24",

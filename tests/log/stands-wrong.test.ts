@@ -21,6 +21,17 @@ test("a sand's name that slipped by a space is its own fault, not that of the sa
     });
 });
 
+test("a name without its colon is one complaint, and its lines are not taken for its neighbour's", () => {
+  const { said, dune, sands } = usable(soundLog.replace("  Pit sand:", "  Pit sand"));
+  expect({ said, dune, sands }).toEqual({ said: ["27:3 log/no-colon-after"], dune: [true], sands: 1 });
+  expect(usable(soundLog.replace("  Dune sand:", "  Dune sand"))).toMatchObject({ pit: [true], sands: 1 });
+  const batches =
+    "batches:\n  W1:\n    date: 2026-03-04\n    moisture: 3 %\n  W2\n    date: 2026-03-05\n    moisture: 4 %\n  W3:\n    moisture: 5 %\n";
+  const found = read(soundLog + batches);
+  expect(brief(found.issues)).toEqual(["43:3 log/no-colon-after"]);
+  expect(found.value?.batches.map(({ name }) => name)).toEqual(["W1", "W3"]);
+});
+
 test("the first sand's name may slip as well, by any number of spaces", () => {
   for (const spaces of [1, 3, 4, 5, 6, 9]) {
     const slipped = soundLog.replace("  Dune sand:", `${" ".repeat(spaces)}Dune sand:`);

@@ -5,6 +5,7 @@ import type { Examples } from "../example.ts";
 export const logWriting: Examples = {
   "disk/unreadable": { why: "rows.csv is a folder, not a file.", remedy: "Name the file in it." },
   "log/bad-format": { text: "one" },
+  "log/basis-unclear": { text: "2.7 % dry", better: '"2.7 % of damp mass" or "2.7 % of dry mix"' },
   "log/csv-cell-count": { has: "1", wanted: "2" },
   "log/csv-decimal-commas": { text: "152,4", better: "152.4", count: "1" },
   "log/csv-no-head": { cell: "My sievings" },
