@@ -46,7 +46,7 @@ export const csvUnknownColumn = issueMessage(
 );
 
 export const csvTotalRow = issueMessage("log/csv-total-row", "warning", (name: string) => ({
-  message: `The row "${name}" is no sieving, so it is left out.`,
+  message: `The row "${name}" holds sums or means, no readings, so it is left out.`,
   remedy: "Take it away: sums and means are worked out on the page.",
 }));
 

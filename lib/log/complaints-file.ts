@@ -5,7 +5,7 @@ import { issueMessage } from "../message.ts";
 export const emptyFile = issueMessage("log/empty-file", "error", (table: boolean) => ({
   message: "The file is empty.",
   remedy: table
-    ? "Write a row that names the columns (date, start, one for each sieve, pan), and under it a row for each sieving."
+    ? "Write a row that names the columns (date, start, one for each sieve, pan), and under it a row for each sieving or batch."
     : "Begin with a starter log (mullbook begin my-log.yaml) and put your own sand in the place of the example.",
 }));
 

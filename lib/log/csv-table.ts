@@ -55,6 +55,12 @@ export function checkColumnNames({ head, rows }: CsvTable, report: Report): void
   });
 }
 
+/** "total" or "mean" in the first cell that says something. */
+export function totalIn(row: CsvRow): CsvRow[number] | undefined {
+  const first = row.find(({ text }) => text !== "");
+  return first && /^(sub)?(totals?|sums?|mean|average|avg\.?)\b/i.test(first.text) ? first : undefined;
+}
+
 export function rowPlace(row: CsvRow): Place {
   const [first, last] = [row[0]!.place, row.at(-1)!.place];
   return { ...first, length: (last.offset ?? 0) + (last.length ?? 0) - (first.offset ?? 0) };

@@ -2,9 +2,9 @@
 
 import type { Place } from "../issue.ts";
 import { noBatchColumn, rowsDisagree, rowWithoutBatch } from "./complaints-batch.ts";
-import { cellCount } from "./complaints-csv.ts";
+import { cellCount, csvTotalRow } from "./complaints-csv.ts";
 import type { CsvRow } from "./csv.ts";
-import { checkColumnNames, columnName, csvTable, rowPlace } from "./csv-table.ts";
+import { checkColumnNames, columnName, csvTable, rowPlace, totalIn } from "./csv-table.ts";
 import { batchKeys } from "./log-keys.ts";
 import { type Entry, type LogNode, type MapNode, plainName, type Report, type TextNode } from "./node.ts";
 import { placeIn, type Source } from "./source.ts";
@@ -33,7 +33,9 @@ export function csvBatches(source: Source, report: Report): CsvBatch[] {
   const groups = new Map<string, CsvRow[]>();
   for (const row of rows) {
     const name = plainName(row[nameAt]?.text ?? "");
-    if (name === "") report(rowWithoutBatch(), rowPlace(row));
+    const total = totalIn(row);
+    if (total) report(csvTotalRow(total.text), total.place);
+    else if (name === "") report(rowWithoutBatch(), rowPlace(row));
     else groups.set(name, [...(groups.get(name) ?? []), row]);
   }
   return [...groups.values()].map((group) => {

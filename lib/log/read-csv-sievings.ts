@@ -12,7 +12,7 @@ import {
   noSieveColumns,
 } from "./complaints-csv.ts";
 import type { CsvRow } from "./csv.ts";
-import { checkColumnNames, columnName, csvTable, rowPlace } from "./csv-table.ts";
+import { checkColumnNames, columnName, csvTable, rowPlace, totalIn } from "./csv-table.ts";
 import { nearKey } from "./fields.ts";
 import { sievingKeys } from "./log-keys.ts";
 import type { Entry, LogNode, MapNode, Report, TextNode } from "./node.ts";
@@ -92,12 +92,6 @@ function isUnits(row: CsvRow): boolean {
   return (
     said.length > 1 && said.every(({ text }) => /^[([]?(g|grams?|kg|oz|lb|%|percent|min)[)\]]?$/i.test(text))
   );
-}
-
-/** "total" or "mean" in the first cell that says something. */
-function totalIn(row: CsvRow): TextNode | undefined {
-  const first = row.find(({ text }) => text !== "");
-  return first && /^(sub)?(totals?|sums?|mean|average|avg\.?)\b/i.test(first.text) ? first : undefined;
 }
 
 /** Column names that are not sieves. */

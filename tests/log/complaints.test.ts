@@ -1268,7 +1268,16 @@ const cases: readonly Case[] = [
     code: "csv-total-row",
     ...withCsv(`${head}2026-03-02,A,s,50,10,20,19,1\ntotal,,,50,10,20,19,1\n`),
     at: "3:1",
-    message: /"total" is no sieving/,
+    message: /"total" holds sums or means/,
+    remedy: /worked out/,
+  },
+  {
+    code: "csv-total-row",
+    text: "format: 1\nbatches file: s.csv\n",
+    files: { "s.csv": "name,compactability\nW1,42 %\nMean,42 %\n" },
+    file: "s.csv",
+    at: "3:1",
+    message: /"Mean" holds sums or means/,
     remedy: /worked out/,
   },
   {
