@@ -13,20 +13,25 @@ const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
  * left out: it comes along with copied figures, and nobody sees it.
  */
 export function plainFigureText(text: string): string {
+  return (/[^ -~]/.test(text) ? inPlainSigns(text) : text)
+    .replace(/\+ *\/ *[-\u2212\u2013]|\+[-\u2212\u2013]/g, "±")
+    .replace(
+      /(?<=[\d)]) *[×x*·⋅] *10(?:\^([-+\u2212\u2013]?\d+)|([⁻⁺]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))(?!\d)/gi,
+      (_, caret?: string, raised?: string) => `e${caret ?? lowered(raised!)}`,
+    )
+    .replace(/(^ *|± *|\(|e)[-\u2010\u2011\u2212\u2013] *(?=[\d.])/gi, "$1-")
+    .replace(/^ *\( *([^()±]*\d) *± *([^()±]*\d) *\) *(e[-+]?\d+)?/i, "$1$3 ± $2$3")
+    .replace(/ +/g, " ")
+    .trim();
+}
+
+function inPlainSigns(text: string): string {
   return text
     .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g, "")
     .replace(/[\uff01-\uff5e\u3380-\u33df]/g, (sign) => sign.normalize("NFKC"))
-    .replace(/\s+/g, " ")
+    .replace(/\s/g, " ")
     .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign.normalize("NFKC")}`)
-    .replaceAll("\u2044", "/")
-    .replace(/\+ ?\/ ?[-\u2212\u2013]|\+[-\u2212\u2013]/g, "±")
-    .replace(
-      /(?<=[\d)]) ?[×x*·⋅] ?10(?:\^([-+\u2212\u2013]?\d+)|([⁻⁺]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))(?!\d)/gi,
-      (_, caret?: string, raised?: string) => `e${caret ?? lowered(raised!)}`,
-    )
-    .replace(/(^ ?|± ?|\(|e)[-\u2010\u2011\u2212\u2013] ?(?=[\d.])/gi, "$1-")
-    .replace(/^ ?\( ?([^()±]*\d) ?± ?([^()±]*\d) ?\) ?(e[-+]?\d+)?/i, "$1$3 ± $2$3")
-    .trim();
+    .replaceAll("\u2044", "/");
 }
 
 function lowered(raised: string): string {
