@@ -76,7 +76,7 @@ export { type MassWords, recipeFindings } from "./finding/recipe-findings.ts";
 export { type RecipeLack, type RecipePlan, recipePlan } from "./finding/recipe-plan.ts";
 export { figureText, sandFindings, worthBuying } from "./finding/sand-findings.ts";
 export { type SandReport, sandReports } from "./finding/sand-report.ts";
-export { sandsFindings } from "./finding/sands-findings.ts";
+export { saidTogether, sandsFindings } from "./finding/sands-findings.ts";
 export { ownSheets } from "./finding/sheet-cautions.ts";
 export { sheetFindings } from "./finding/sheet-findings.ts";
 export { type SheetFit, sheetFit } from "./finding/sheet-fit.ts";

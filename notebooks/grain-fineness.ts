@@ -23,6 +23,7 @@ import {
   type SandComparison,
   type SandReport,
   type Section,
+  saidTogether,
   sandReports,
   sandsFindings,
   sievedUnits,
@@ -35,10 +36,10 @@ export default notebook(
   (log) => {
     const reports = sandReports(log);
     const ranges = usualRanges(log);
-    const comparisons = compared(reports);
+    const comparisons = saidTogether(compared(reports).map(({ finding }) => finding));
     const broken = log.sands.flatMap(({ sievings }) => sievings.filter(({ usable }) => !usable));
     const findings = [
-      ...comparisons.map(({ finding }) => finding),
+      ...comparisons,
       ...(manySands(reports) ? neighbourFindings(reports) : []),
       ...sandsFindings(reports, ranges),
       ...rangeless(log, ranges),
@@ -97,7 +98,7 @@ function compared(reports: readonly SandReport[]): readonly SandComparison[] {
   return first ? others.flatMap((second) => compareSands(first, second) ?? []) : [];
 }
 
-function answer(reports: readonly SandReport[], comparisons: readonly SandComparison[]): Text[] {
+function answer(reports: readonly SandReport[], comparisons: readonly Finding[]): Text[] {
   if (reports.length === 0) return ["No sieving in this log can be worked out: see below what went wrong."];
   if (manySands(reports)) return answerOfMany(reports);
   const first = reports.find(({ printed, trusted }) => printed && trusted);
@@ -112,7 +113,7 @@ function answer(reports: readonly SandReport[], comparisons: readonly SandCompar
     const what = report === first ? " (grain fineness number, 95 % interval)." : ".";
     return [{ strong: `${sand.name}: ${figureText(report)}` }, what];
   });
-  return [...figures, ...comparisons.map(({ finding }) => finding.text)];
+  return [...figures, ...comparisons.map(({ text }) => text)];
 }
 
 function answerOfMany(reports: readonly SandReport[]): Text[] {

@@ -1,6 +1,7 @@
 // The sentences of a comparison of two sands.
 
 import { phraseMessage } from "../message.ts";
+import { listed } from "./batch-names.ts";
 import { findingMessage } from "./finding-message.ts";
 
 const basis = {
@@ -18,25 +19,40 @@ export const furthestApart = phraseMessage(
     `The curves lie furthest apart at ${sieve}: ${firstPercent} % of ${first} passes it, ${secondPercent} % of ${second}.`,
 );
 
-export const another = findingMessage(
-  "compare/another",
-  "good",
-  (finer: string, other: string, size: string, widest: Widest) => ({
-    text: `${size}: ${finer} is finer than ${other} by this much, more than grabs, sieves and scale explain. They are two sands.`,
-    because: ["Zero lies outside the 95 % interval of the difference.", ...widest],
-    ...basis,
-  }),
-);
+interface Apart {
+  readonly finer: string;
+  readonly other: string;
+  readonly size: string;
+  readonly widest: Widest;
+}
+/** "9.7 ± 2.4 (Birch finer than Alder) and 6.7 ± 1.9 (Alder finer than Cedar)" */
+const pairsOf = (pairs: readonly Apart[]): string =>
+  listed(pairs.map(({ finer, other, size }) => `${size} (${finer} finer than ${other})`));
+
+export const another = findingMessage("compare/another", "good", (pairs: readonly Apart[]) => ({
+  text:
+    pairs.length === 1
+      ? `${pairs[0]!.size}: ${pairs[0]!.finer} is finer than ${pairs[0]!.other} by this much, more than grabs, sieves and scale explain. They are two sands.`
+      : `${pairsOf(pairs)}: more than grabs, sieves and scale explain. Each pair is two sands.`,
+  because: [
+    "Zero lies outside the 95 % interval of the difference.",
+    ...pairs.flatMap(({ widest }) => widest),
+  ],
+  ...basis,
+}));
 
 export const apartButUnrepeated = findingMessage(
   "compare/apart-but-unrepeated",
   "doubt",
-  (finer: string, other: string, size: string, widest: Widest) => ({
-    text: `${size}: ${finer} was finer than ${other} by this much. The sieving does not explain it; whether it is the bag or only the handful cannot be told yet.`,
+  (pairs: readonly Apart[]) => ({
+    text:
+      pairs.length === 1
+        ? `${pairs[0]!.size}: ${pairs[0]!.finer} was finer than ${pairs[0]!.other} by this much. The sieving does not explain it; whether it is the bag or only the handful cannot be told yet.`
+        : `${pairsOf(pairs)}: the sieving does not explain it; whether it is the bags or only the handfuls cannot be told yet.`,
     because: [
       "Zero lies outside the interval, but the scatter between grabs of one bag is not in it.",
       "Two fresh grabs from each bag, sieved on the same set, would tell.",
-      ...widest,
+      ...pairs.flatMap(({ widest }) => widest),
     ],
     ...basis,
   }),

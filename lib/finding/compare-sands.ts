@@ -64,8 +64,8 @@ function judge(
   const finer = value > 0 ? b : a;
   const other = value > 0 ? a : b;
   if (missing.includes("repeats") || missing.includes("grabs"))
-    return say.apartButUnrepeated(finer, other, size, apart);
-  return say.another(finer, other, size, apart);
+    return say.apartButUnrepeated([{ finer, other, size, widest: apart }]);
+  return say.another([{ finer, other, size, widest: apart }]);
 }
 
 function furthest(

@@ -14,7 +14,7 @@ export function sortedTable(reports: readonly SandReport[]): Block {
     kind: "table",
     name: "fineness",
     caption:
-      "The sands from coarse to fine; ± and the ends in brackets are of 95 %, the ends at least so wide where the ± is. Of a difference, what both sands share, such as the openings of one set, cancels.",
+      "The sands from coarse to fine; ± and the ends in brackets are of 95 %, the ends at least so wide where the ± is. Of a difference, what both sands share, such as the openings of one set, cancels.",
     columns: [
       { head: "Sand", align: "text" },
       { head: "Grain fineness number", align: "number" },

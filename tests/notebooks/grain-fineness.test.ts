@@ -268,3 +268,14 @@ test("what carries the doubt is called as the founder calls the sieve, and a ste
   // The figure is what is possible itself: its line does not say it again.
   expect(figure!.under).toMatch(/^With openings at their names and nothing else assumed\. /);
 });
+
+test("three sands of which two differ from the first are compared in one sentence", () => {
+  const page = run(sands(["Alder", "Birch", "Cedar"], (place) => shifted(2 * place)));
+  const told = findings(page).filter(({ code }) => code === "compare/apart-but-unrepeated");
+  expect(told).toHaveLength(1);
+  expect(told[0]!.text).toMatch(
+    /^2\.\d* ± at least [\d.]+ \(Birch finer than Alder\) and 4\.\d* ± at least [\d.]+ \(Cedar finer than Alder\): the sieving/,
+  );
+  expect(told[0]!.because.filter((line) => line.includes("furthest apart"))).toHaveLength(2);
+  expect(JSON.stringify(page.answer).match(/the sieving does not explain it/g)).toHaveLength(1);
+});

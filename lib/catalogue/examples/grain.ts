@@ -44,16 +44,22 @@ export const grain: Examples = {
     words: "the usual 55 to 70 for grey iron, in bentonite sand",
   },
   "compare/another": {
-    finer: "New bag, June",
-    other: "Old bag, March",
-    size: "9.9 ± 1.5",
-    widest: ["The curves lie furthest apart at No. 100: 29 % of the first passes it, 43 % of the second."],
+    pairs: [
+      {
+        finer: "New bag, June",
+        other: "Old bag, March",
+        size: "9.9 ± 1.5",
+        widest: [
+          "The curves lie furthest apart at No. 100: 29 % of Old bag, March passes it, 43 % of New bag, June.",
+        ],
+      },
+    ],
   },
   "compare/apart-but-unrepeated": {
-    finer: "Millrace sand",
-    other: "Gorse Hill sand",
-    size: "17.5 to 22.8 or wider",
-    widest: ["The curves lie furthest apart at No. 70: 37 % of the first passes it, 71 % of the second."],
+    pairs: [
+      { finer: "Millrace sand", other: "Gorse Hill sand", size: "17.5 to 22.8 or wider", widest: [] },
+      { finer: "Quarry sand", other: "Gorse Hill sand", size: "9.8 ± at least 2.1", widest: [] },
+    ],
   },
   "compare/furthest-apart": {
     sieve: "No. 100",
