@@ -49,6 +49,12 @@ export const massNegative = issueMessage("sand/mass-negative", "error", (label: 
   remedy: "Weigh it again, and check the tare of the dish.",
 }));
 
+export const massesTooLarge = issueMessage("sand/masses-too-large", "error", () => ({
+  about: "",
+  message: "The masses add to more than can be reckoned with.",
+  remedy: "Check the decimal points and the unit: grams or percent.",
+}));
+
 export const nothingRetained = issueMessage("sand/nothing-retained", "error", () => ({
   about: "",
   message: "No sieve holds anything, so there is nothing to work out.",

@@ -46,7 +46,10 @@ export function gradingOf(held: readonly Held[]): Grading {
     invariant(k === 0 || openingMm < fractions[k - 1]!.openingMm, `"${label}" stands twice in a grading.`);
   });
   const total = sum(fractions.map(({ mass }) => mass));
-  invariant(total > 0, "A grading must hold something.");
+  invariant(
+    total > 0 && Number.isFinite(total),
+    "A grading must hold something, and not more than a number can be.",
+  );
   return Object.freeze({
     fractions: Object.freeze(fractions),
     total,

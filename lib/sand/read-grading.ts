@@ -2,7 +2,7 @@
 
 import { type Checked, hasError, type Issue, invariant } from "../issue.ts";
 import { type Grading, gradingOf, type Held } from "./grading.ts";
-import { massNegative, massNotNumber, nothingRetained } from "./grading-issues.ts";
+import { massesTooLarge, massNegative, massNotNumber, nothingRetained } from "./grading-issues.ts";
 import { sieveStack } from "./sieve-stack.ts";
 
 /**
@@ -25,6 +25,8 @@ export function readGrading(retained: Readonly<Record<string, number>>): Checked
   for (const [label, mass] of entries) issues.push(...massIssues(label, mass));
   if (entries.every(([, mass]) => mass === 0)) issues.push(nothingRetained());
   if (hasError(issues)) return { issues };
+  if (entries.reduce((all, [, mass]) => all + mass, 0) > most)
+    return { issues: [...issues, massesTooLarge()] };
   const held = stack.order.map((place, k): Held => {
     const [label, mass] = entries[place]!;
     const sieve = stack.sieves[k];
@@ -33,7 +35,11 @@ export function readGrading(retained: Readonly<Record<string, number>>): Checked
   return { value: gradingOf(held), issues };
 }
 
+/** Sums above this would overflow when they are multiplied. */
+const most = 1e300;
+
 function massIssues(label: string, mass: unknown): Issue[] {
+  if (typeof mass === "string") return [massNotNumber(label, `the text "${mass}"`)];
   if (typeof mass !== "number" || !Number.isFinite(mass)) return [massNotNumber(label, String(mass))];
   return mass < 0 ? [massNegative(label, String(mass))] : [];
 }

@@ -34,6 +34,8 @@ test.each<[string, Record<string, number>, string[]]>([
   ["no number", { "No. 40": Number.NaN, pan: 1 }, ["sand/mass-not-number"]],
   ["an endless mass", { "No. 40": Number.POSITIVE_INFINITY, pan: 1 }, ["sand/mass-not-number"]],
   ["text for a mass", { "No. 40": "0.15" as never, pan: 1 }, ["sand/mass-not-number"]],
+  ["masses whose sum overflows", { "No. 40": 1e308, "No. 50": 1e308, pan: 1 }, ["sand/masses-too-large"]],
+  ["masses whose products overflow", { "No. 40": 1e307, pan: 1 }, ["sand/masses-too-large"]],
   ["nothing weighed", { "No. 40": 0, pan: 0 }, ["sand/nothing-retained"]],
   ["an empty record", {}, ["sand/nothing-retained"]],
   ["an opening twice", { "No. 40": 1, "0.425 mm": 2, pan: 1 }, ["sand/sieve-repeated"]],
@@ -63,4 +65,9 @@ test("gradingOf is for sieves that were checked: it throws on what is not one si
   expect(() => gradingOf([{ label: "pan", mass: 0 }])).toThrow();
   expect(() => gradingOf([{ label: "pan", mass: 1 }, { label: "tray", mass: 1 }])).toThrow(); // biome-ignore format: short
   expect(gradingOf([{ label: "pan", mass: 1 }]).hasPan).toBe(true);
+});
+
+test("text in place of a number is called text: 3 is a number", () => {
+  const { issues } = readGrading({ "No. 40": "3" as never, pan: 1 });
+  expect(issues[0]!.message).toBe('The mass on "No. 40" is the text "3", which is not a number.');
 });
