@@ -231,6 +231,7 @@ export { recipeShares } from "./page/trial-shares.ts";
 export { trialStanding } from "./page/trial-standing.ts";
 export { nextBatchWords, waterFindings } from "./page/trial-water.ts";
 export { writeVegaLite } from "./page/vega-lite.ts";
+export { textWithCode } from "./page/visible.ts";
 export { weatherFindings } from "./page/weather-findings.ts";
 export { waterForTomorrow } from "./page/weather-water.ts";
 export { writeUpData } from "./page/write-up-data.ts";

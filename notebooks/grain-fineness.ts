@@ -29,6 +29,7 @@ import {
   sievedUnits,
   silicaDust,
   type Text,
+  textWithCode,
 } from "../lib/index.ts";
 
 export default notebook(
@@ -62,7 +63,9 @@ export default notebook(
           blocks: [
             {
               kind: "list",
-              items: grainNextSteps(reports, findings, broken.length > 0 || reports.length === 0),
+              items: grainNextSteps(reports, findings, broken.length > 0 || reports.length === 0).map(
+                textWithCode,
+              ),
             },
           ],
         },

@@ -70,6 +70,14 @@ export function plainText(text: Text): string {
     .join("");
 }
 
+/**
+ * A sentence as a page's text: what stands between two back-ticks is set as it is typed in a file.
+ * @example textWithCode("Write `washed: yes`.") // ["Write ", { code: "washed: yes" }, "."]
+ */
+export function textWithCode(text: string): Text {
+  return codePieces(text).map(({ words, code }) => (code ? { code: words } : words));
+}
+
 /** Words and, between two back-ticks on one line, what is written so in a file: "Write `pan:` last." */
 export function codePieces(text: string): { readonly words: string; readonly code: boolean }[] {
   return text

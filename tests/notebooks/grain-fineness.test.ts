@@ -205,10 +205,13 @@ test("many sands: the first lines tell the coarsest and the finest, the table ea
   for (const name of names) expect(charts.slice(1).some(({ alt }) => alt.includes(name))).toBe(true);
 });
 
-test("a sand that is not said to be new is not called used, and the page says which line gives it its number", () => {
+test("a sand that is not said to be new is not called used, and the page says which line gives it its number", async () => {
   const page = run(log("Pit sand", usual, "note: bought in spring").replace(" washed: no,", ""));
   expect(texts(page)[0]).toMatch(/the log says neither that the sand is new nor that it was washed\.$/);
-  expect(steps(page)).toContain("If Pit sand is as you bought it, write `state: new`");
+  const { markdown } = await writeMarkdown(page);
+  expect(markdown).toContain(
+    "- If Pit sand is as you bought it, write `state: new` under its name in the log.",
+  );
   expect(JSON.stringify(page.answer)).not.toContain("clay on");
   const used = run(log("Pit sand", usual, "state: used"));
   expect(texts(used)[0]).toMatch(/this is used sand, and it was not washed out\.$/);
