@@ -7,6 +7,7 @@ import { usFineness } from "../../lib/sand/grain-fineness.ts";
 import { meanMultiplier } from "../../lib/sand/multiplier-scheme.ts";
 import { afsClasses } from "../../lib/sand/multipliers.ts";
 import { readGrading } from "../../lib/sand/read-grading.ts";
+import { sizeGrade } from "../../lib/sand/size-grades.ts";
 import { din, ks } from "./fineness-factors.ts";
 import {
   britishRetained,
@@ -29,6 +30,13 @@ const threeAnd = (place: number): number => {
   masses[place] = 20;
   return fineness(masses);
 };
+/** 99 % of a sand of fineness 60, half on No. 70 and half on No. 100, and 1 % elsewhere. */
+const onePercentOn = (label: string): number =>
+  fineness(
+    afsClasses.map((one) =>
+      one.label === "No. 70" || one.label === "No. 100" ? 49.5 : one.label === label ? 1 : 0,
+    ),
+  );
 const british = [0, 0, 0, 0, 0.4, 1.3, 2.4, 4.5, 17.1, 22.1, 21.8, 18.6];
 const gbPercent = [0, 0, 0, 1.6, 8.1, 33.8, 32.1, 16.5, 6.78, 0, 0, 0];
 
@@ -165,6 +173,19 @@ export const finenessRows: readonly Published[] = [
     agree: { beyond: "ours" },
     tag: "read",
     note: "ours says that it is for narrow sands",
+  },
+  {
+    figure: "names of sands by fineness, at 17.9, 18, 35, 60 and 150.1",
+    source: "quevedo",
+    theirs: ["very coarse", "coarse", "medium", "fine", "very fine"],
+    ours: () => [17.9, 18, 35, 60, 150.1].map((gfn) => sizeGrade(gfn).name),
+    tag: "read",
+  },
+  {
+    figure: "what 1 % in the pan, and 1 % on No. 6, moves a fineness of 60 by",
+    theirs: ["2.4", "−0.57"],
+    ours: () => ["pan", "No. 6"].map((label) => onePercentOn(label) - 60),
+    tag: "by hand",
   },
   {
     figure: "KS/JIS factors on the Korean sand",

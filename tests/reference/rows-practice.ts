@@ -100,6 +100,17 @@ export const practiceRows: readonly Published[] = [
     note: "354 s with 1.002 mPa·s; depth and time of the siphon read",
   },
   {
+    figure:
+      "fall of 20 µm clay of 2350 kg/m³ through 127 mm at 20 °C, s; quartz that falls 127 mm in 300 s at 27 °C, µm",
+    theirs: ["432", "20.0"],
+    ours: () => [
+      settlingSeconds({ grainUm: 20, depthMm: 127, celsius: 20, grainKgM3: 2350 }),
+      settlingCutUm({ depthMm: 127, seconds: 300, celsius: 27 }),
+    ],
+    tag: "by hand",
+    note: "Stokes; the density from memory",
+  },
+  {
     figure: "five layers on a 200 mm frame, grains of 0.09, 0.128, 0.25 mm, g",
     source: "mcmanus",
     theirs: ["22", "32", "62"],
@@ -116,6 +127,14 @@ export const practiceRows: readonly Published[] = [
     agree: { within: 0.6 },
     tag: "from memory",
     note: "limits read; half an inch less than the frame from memory",
+  },
+  {
+    figure: "most on a sieve of 4.75 mm in a 200 mm frame, 2.5 kg/m² for each mm of opening, g",
+    source: "astm c136",
+    theirs: ["373"],
+    ours: () => [areaLoadG(4.75, 200)],
+    tag: "by hand",
+    note: "limit read",
   },
   {
     figure: "mass balance of 50 g: for acceptance 0.15 g, done again beyond 0.5 g",

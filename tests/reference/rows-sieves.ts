@@ -1,6 +1,8 @@
 // Sieves against printed tables, two formulas of the standard, and the weavers' arithmetic.
 
 import { clothOpenAreaPercent, clothOpeningMm } from "../../lib/sand/cloth.ts";
+import type { Sieve } from "../../lib/sand/sieve.ts";
+import { readSieveLabel } from "../../lib/sand/sieve-label.ts";
 import { astmSieves } from "../../lib/sand/sieve-table-astm.ts";
 import { britishSieves } from "../../lib/sand/sieve-table-british.ts";
 import { isoPrincipalMm } from "../../lib/sand/sieve-table-iso.ts";
@@ -12,6 +14,8 @@ const wires = ["4.0", "4.7", "5.5", "6.5", "7.6", "8.8", "10.2", "12.0", "14.0",
 const phi = ["-2.25", "-2.00", "-1.74", "-1.49", "-1.24", "-1.00", "-0.77", "-0.49", "-0.24", "0.00", "0.23", "0.49", "0.74", "1.00", "1.23", "1.49", "1.74", "2.00", "2.24", "2.47", "2.74", "3.00", "3.24", "3.47", "3.74", "3.99", "4.24", "4.47", "4.72", "4.97", "5.32", "5.64"]; // biome-ignore format: as the table runs
 const mesh = [16, 22, 30, 44, 60, 72, 85, 100, 120, 150, 200, 240, 300];
 const cloths = [[40, 0.25, "0.3850"], [100, 0.1, "0.1540"], [80, 0.12, "0.1975"], [60, 0.12, "0.3033"], [60, 0.16, "0.2633"], [60, 0.19, "0.2333"]] as const; // biome-ignore format: as the table runs
+const older = ["3.36", "1.68", "0.84", "0.59", "0.42", "0.297", "0.210", "0.149", "0.105", "0.074"];
+const asSieve = (label: string) => readSieveLabel(label).value as Sieve;
 const asPrinted = (value: number, openingMm: number, coarse: number, fine: number): string =>
   value.toFixed(openingMm >= 1 ? coarse : fine);
 
@@ -57,6 +61,23 @@ export const sieveRows: readonly Published[] = [
     ours: () => astmSieves.map(({ openingMm }) => largestOpeningMm(openingMm)),
     tag: "from memory",
     note: "column read; formula from memory",
+  },
+  {
+    figure: "ten older openings, 3.36 to 0.074 mm, and the number of the sieve that each is printed for",
+    source: ["quevedo", "korean page"],
+    theirs: ["6", "12", "20", "30", "40", "50", "70", "100", "140", "200"],
+    ours: () => older.map((mm) => asSieve(`${mm} mm`).number ?? "none"),
+    tag: "read",
+  },
+  {
+    figure: "German stack for foundry sand, mm: each opening a standard sieve's",
+    source: "giesserei siebanalyse",
+    theirs: ["1.4", "1.0", "0.71", "0.5", "0.355", "0.25", "0.18", "0.125", "0.09", "0.063"],
+    ours: () =>
+      isoPrincipalMm
+        .filter((mm) => mm <= 1.4 && mm >= 0.063 && asSieve(`${mm} mm`).series !== "cloth")
+        .map((mm) => asSieve(`${mm} mm`).openingMm),
+    tag: "read",
   },
   {
     figure: "No. 100, least and greatest average opening, µm",

@@ -46,6 +46,7 @@ export const sources = {
   "french sheet": "French concrete-sand sheet (Scribd 369097913)",
   geankoplis: "Geankoplis, example 5.3-1",
   ghosh: "Ghosh & Mallik, *Manufacturing Science*, example 2.5",
+  "giesserei siebanalyse": "Giesserei lexicon, its entry on sieve analysis",
   "giesserei lexikon":
     "Giesserei lexicon, its entries on the test, the rammer, Gd, wear factor and compaction",
   groover: "Groover, *Fundamentals of Modern Manufacturing*, by a solution sheet",
