@@ -241,8 +241,9 @@ export { withPointers } from "./page/write-up-references.ts";
 export { writeUpResult } from "./page/write-up-result.ts";
 // Quantities: a number with its unit and its ±
 export { combine, lift } from "./quantity/combine.ts";
-export { type Figure, type FigureNumbers, figure, type Share } from "./quantity/figure.ts";
+export { type Figure, type FigureNumbers, figure } from "./quantity/figure.ts";
 export type { ColumnValue, FigureColumn } from "./quantity/figure-column.ts";
+export type { Share } from "./quantity/figure-shares.ts";
 export { type PrintedFigure, printFigure, printNumber, roundTo } from "./quantity/print.ts";
 export type { PlusMinusMeaning, Quantity } from "./quantity/quantity.ts";
 export { convertQuantity, readQuantity } from "./quantity/read-quantity.ts";

@@ -2,7 +2,8 @@
 
 import { drawQuantiles, heavyTailed, summary } from "../quantity/draw-summary.ts";
 import { openDrawing } from "../quantity/drawing.ts";
-import { type Figure, type FigureNumbers, figure, numbersOf, type Share } from "../quantity/figure.ts";
+import { type Figure, type FigureNumbers, figure, numbersOf } from "../quantity/figure.ts";
+import type { Share } from "../quantity/figure-shares.ts";
 import { keptOr } from "../quantity/kept-said.ts";
 import { tenDigits } from "../quantity/print-number.ts";
 import { drawsUsual, scoreSd } from "../quantity/scores.ts";
