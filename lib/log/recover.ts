@@ -41,6 +41,9 @@ export function parseRecovering(source: Source, given: string, blocks: readonly 
   let tree = parse(given);
   const strays = tree.faults.some((fault) => !harmless.has(fault.code)) ? strayLines(source, blocks) : [];
   const told: WordedFault[] = strays.slice(0, 20);
+  const untold = strays[told.length];
+  if (untold) told.push({ complaint: moreFaults(String(strays.length - told.length)), offset: untold.offset });
+  const strayTold = told.length;
   const spans = strays.map(({ offset }) => straySpan(source, offset, blocks));
   let text = without(given, spans);
   if (strays.length > 0) tree = parse(text);
@@ -57,7 +60,7 @@ export function parseRecovering(source: Source, given: string, blocks: readonly 
     const below = without(text, [worded.span ?? spanBelow(source, worded.offset, blocks)]);
     // What is blank already can only be cured further up: the whole sand goes.
     const next = below === text ? without(text, sandSpans([first], blocks)) : below;
-    if (below !== text || told.length === strays.length) told.push(worded);
+    if (below !== text || told.length === strayTold) told.push(worded);
     if (next === text) break;
     text = next;
     tree = parse(text);

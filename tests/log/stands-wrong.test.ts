@@ -32,6 +32,14 @@ test("a name without its colon is one complaint, and its lines are not taken for
   expect(found.value?.batches.map(({ name }) => name)).toEqual(["W1", "W3"]);
 });
 
+test("of very many slips twenty are told, and how many more there are", () => {
+  const more = Array.from({ length: 50 }, (_, k) => `  Sand ${k}\n    state: new\n    note: dry\n`).join("");
+  const { issues, value } = read(soundLog + more);
+  expect(issues.filter(({ code }) => code === "log/no-colon-after")).toHaveLength(20);
+  expect(issues.find(({ code }) => code === "log/more-faults")?.message).toContain("30 more");
+  expect(value?.sands).toHaveLength(2);
+});
+
 test("the first sand's name may slip as well, by any number of spaces", () => {
   for (const spaces of [1, 3, 4, 5, 6, 9]) {
     const slipped = soundLog.replace("  Dune sand:", `${" ".repeat(spaces)}Dune sand:`);
