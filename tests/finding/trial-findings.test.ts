@@ -23,7 +23,9 @@ test("an aim that no water meets is said, with how far, and what usually mends i
   const log = logOf(batches(hill), ["aims: { green compression: 120 to 150 kPa }"]);
   const found = withCode(trialFindings(trialReport(log)), "trial/unreachable")!;
   expect(found.tone).toBe("doubt");
-  expect(found.text).toMatch(/^75\.?\d* kPa at 3\.\d+ % moisture of damp mass is as near as green compression comes/);
+  expect(found.text).toMatch(
+    /^75\.?\d* kPa at 3\.\d+ % moisture of damp mass is as near as green compression comes/,
+  );
   expect(found.text).toContain("more or less water will not mend it");
   expect(found.because.join(" ")).toContain("longer mulling first, then more clay (common practice)");
 });

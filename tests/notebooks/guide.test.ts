@@ -68,7 +68,9 @@ test("figures of the log stand beside its stages", () => {
   expect(holds.rigs).toContain("home tube: 3.16 J a blow.");
   // By hand: 100 × 3.9/150 and 100 × 6.7/149.9.
   expect(holds["moisture trial"]).toBe("6 batches at 5 waters, 2.60 to 4.47 % of damp mass.");
-  expect(holds.aim).toMatch(/^3\.5\d* \(95 %: [\d.]+ to [\d.]+\) % moisture of damp mass is where a new batch/);
+  expect(holds.aim).toMatch(
+    /^3\.5\d* \(95 %: [\d.]+ to [\d.]+\) % moisture of damp mass is where a new batch/,
+  );
 });
 
 test("the next step stands first, after its cautions; a name from the log is text", async () => {
