@@ -42,7 +42,8 @@ export function parseRecovering(source: Source, given: string, blocks: readonly 
   const strays = tree.faults.some((fault) => !harmless.has(fault.code)) ? strayLines(source, blocks) : [];
   const told: WordedFault[] = strays.slice(0, 20);
   const untold = strays[told.length];
-  if (untold) told.push({ complaint: moreFaults(String(strays.length - told.length)), offset: untold.offset });
+  if (untold)
+    told.push({ complaint: moreFaults(String(strays.length - told.length)), offset: untold.offset });
   const strayTold = told.length;
   const spans = strays.map(({ offset }) => straySpan(source, offset, blocks));
   let text = without(given, spans);
