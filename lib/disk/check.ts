@@ -3,7 +3,7 @@
 import { dirname, join } from "node:path";
 import { hasError, type Issue, issueText, type Severity } from "../issue.ts";
 import { inFileOrder } from "../log/issue-list.ts";
-import { pageIssues } from "../log/page-issues.ts";
+import { checkIssues } from "../log/page-issues.ts";
 import type { Log } from "../log/types.ts";
 import { shownUnits } from "../page/shown-units.ts";
 import { type Console, type ExitCode, refuse } from "./console.ts";
@@ -47,7 +47,7 @@ function fingerprintOf({ log }: ReadLogFile): string[] {
 /** What reading the log brought up and what its pages complain of, in the order of the files. */
 export async function everyIssue({ log, issues }: ReadLogFile): Promise<readonly Issue[]> {
   if (log === undefined) return issues;
-  const all = [...issues, ...pageIssues(log), ...(await sheetIssues(log))];
+  const all = [...issues, ...checkIssues(log), ...(await sheetIssues(log))];
   return inFileOrder(await inUnitsOf(log, all), log.file);
 }
 

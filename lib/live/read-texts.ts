@@ -2,7 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import { inFileOrder } from "../log/issue-list.ts";
-import { pageIssues } from "../log/page-issues.ts";
+import { checkIssues } from "../log/page-issues.ts";
 import { logReader } from "../log/read-log.ts";
 import type { Log, LogText } from "../log/types.ts";
 import { logSheets } from "../sheet/log-sheets.ts";
@@ -27,5 +27,5 @@ export function readTexts([log, ...beside]: readonly LogText[]): ReadTexts {
 export function checkedIssues({ log, readIssues }: ReadTexts): readonly Issue[] {
   if (log === undefined) return readIssues;
   const sheets = log.sheets.length === 0 ? [] : logSheets(log).flatMap(({ issues }) => issues);
-  return inFileOrder([...readIssues, ...pageIssues(log), ...sheets], log.file);
+  return inFileOrder([...readIssues, ...checkIssues(log), ...sheets], log.file);
 }

@@ -2,7 +2,7 @@
 
 import type { Issue } from "../issue.ts";
 import type { Batch } from "./batch.ts";
-import { practiceIssues } from "./practice-issues.ts";
+import { balanceIssues, practiceIssues } from "./practice-issues.ts";
 import { testFigure } from "./test-figure.ts";
 import type { Log } from "./types.ts";
 
@@ -12,6 +12,14 @@ export function pageIssues(log: Log): readonly Issue[] {
     sand.sievings.filter(({ usable }) => usable).flatMap((sieving) => practiceIssues(sand, sieving)),
   );
   return [...sieved, ...log.batches.filter(({ usable }) => usable).flatMap(readingIssues)];
+}
+
+/** The same, and what a page tells as a finding and a check of the log as a complaint: sand that was lost. */
+export function checkIssues(log: Log): readonly Issue[] {
+  const lost = log.sands.flatMap((sand) =>
+    sand.sievings.filter(({ usable }) => usable).flatMap((sieving) => balanceIssues(sand, sieving)),
+  );
+  return [...lost, ...pageIssues(log)];
 }
 
 function readingIssues(batch: Batch): Issue[] {

@@ -1,10 +1,21 @@
-// How the sieving was done, where the figures tell: sieves overloaded, a portion too large or too small.
+// How the sieving was done, where the figures tell: sand lost, sieves overloaded, a portion too large or too small.
 
 import type { Issue } from "../issue.ts";
 import { ledBy } from "../message.ts";
 import { overload } from "../sand/overload.ts";
 import { portionAdvice } from "../sand/portion.ts";
+import { sievingBalance } from "./sieved-portion.ts";
 import type { Sand, Sieving } from "./types.ts";
+
+/**
+ * At the start mass: more of it lost or gained than a sieving may, 1 %, and more than the scale explains. Else its sum
+ * is for the page to judge.
+ */
+export function balanceIssues(sand: Sand, sieving: Sieving): Issue[] {
+  const balance = sievingBalance(sieving);
+  if (balance?.verdict !== "redo" || balance.withinScale === true) return [];
+  return balance.issues.map((issue) => ({ ...issue, place: sieving.startG!.place, about: sand.name }));
+}
 
 /** Overloaded sieves at their masses, and a portion that does not suit the frame at its sieving; none where no frame is declared. */
 export function practiceIssues(sand: Sand, sieving: Sieving): Issue[] {

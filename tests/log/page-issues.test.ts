@@ -6,7 +6,7 @@ import { expect, test } from "vitest";
 import { sandReports } from "../../lib/finding/sand-report.ts";
 import { batchFigures } from "../../lib/log/batch-figures.ts";
 import { filesNamedIn } from "../../lib/log/files-named.ts";
-import { pageIssues } from "../../lib/log/page-issues.ts";
+import { checkIssues, pageIssues } from "../../lib/log/page-issues.ts";
 import { readLog } from "../../lib/log/read-log.ts";
 import { read } from "./helpers.ts";
 import { readTrial, swapped } from "./trial-log.ts";
@@ -44,4 +44,19 @@ test("a reading that gives no figure, and a sieve that holds too much", () => {
   expect(pageIssues(sieved).filter(({ message }) => message.startsWith("No. 70"))).toMatchObject([
     { place: { file: "s.csv", line: 2 }, about: "Dune sand" },
   ]);
+});
+
+// The limit of 1 % is that of EN 933-1 (from memory).
+test("sand that was lost is told at the start mass, unless it is little or the scale may explain it", () => {
+  const lost = (no70: number, scale = "reads to: 0.1 g") =>
+    checkIssues(
+      read(
+        `format: 1\nscales: { s: { ${scale} } }\nsieve sets: { r: { frame: 200 mm } }\nsands:\n  Dune sand:\n    state: new\n    sievings: [ { scale: s, sieve set: r, start: 50.0 g, retained: { No. 40: 4.0, No. 50: 20.0, No. 70: ${no70}, pan: 1.0 } } ]\n`,
+      ).value!,
+    ).filter(({ code }) => /mass-(lost|gained)/.test(code));
+  expect(lost(20)).toMatchObject([
+    { code: "sand/mass-lost", severity: "warning", about: "Dune sand", place: { line: 7, column: 50 } },
+  ]);
+  expect(lost(24.7)).toEqual([]);
+  expect(lost(24, "reads to: 0.1 g, within: 0.5 g")).toEqual([]);
 });
