@@ -56,9 +56,9 @@ test("the finding gives the reason and the aim of the log without the line", () 
   expect(numbers(report.counting(["W3"]))).toEqual(numbers(whole));
   const [found] = trialFindings(report).filter(({ code }) => code === "trial/kept-out");
   const aim = (of: TrialReport) => trialFindings(of).find(({ code }) => code === "trial/aim")!.text;
-  const place = (text: string) => text.slice(0, text.indexOf(" % of damp mass"));
+  const place = (text: string) => text.slice(0, text.indexOf(" % moisture of damp mass"));
   expect(found!.text).toBe(
-    `W3 is left out: the tube was wet when it was filled. With it the aim would be ${place(aim(whole))} instead of ${place(aim(report))} % of damp mass.`,
+    `W3 is left out: the tube was wet when it was filled. With it the aim would be ${place(aim(whole))} instead of ${place(aim(report))} % moisture of damp mass.`,
   );
   expect(place(aim(whole))).not.toBe(place(aim(report)));
 });
