@@ -1,6 +1,6 @@
 // A figure with its ±, as it stands on a page.
 
-import { printNumber, tenDigits } from "./print-number.ts";
+import { printNumber, roundTo, tenDigits } from "./print-number.ts";
 
 export { printNumber, roundTo } from "./print-number.ts";
 
@@ -35,7 +35,8 @@ export interface PrintedFigure {
 /**
  * Prints a value with the half-width of its 95 % interval (high − low)/2, rounded to two significant digits when its
  * leading three digits are 100 to 354 and to one when they are 355 to 949; 950 to 999 rounds up to the next power of
- * ten with two digits. The value is rounded to the same place. Where the two halves differ by more than a fifth of the larger, or an
+ * ten with two digits. Where that would narrow it by more than a twentieth (0.043 to 0.04) it is rounded up, or what is
+ * promised for 95 of 100 would hold for 92. The value is rounded to the same place. Where the two halves differ by more than a fifth of the larger, or an
  * end passes min or max: "low to high", held to the limits. No width: the value at up to six significant digits.
  * A width that is not known (an end not finite, or no width with atLeast) is said in words, never left out.
  * Everything is first rounded to ten significant digits, so that node and browsers print the same. low above high: throws.
@@ -75,7 +76,7 @@ export function printFigure(figure: FigureToPrint): PrintedFigure {
     const text = bracketed(`${range.low} to ${range.high}`) + (atLeast ? " or wider" : "");
     return { text, value: printed, ...range, form: "range" };
   }
-  const plusMinus = print(half);
+  const plusMinus = printNumber(halfRounded(scaled(half), decimals), decimals);
   const text = bracketed(`${printed} ± ${atLeast ? "at least " : ""}${plusMinus}`);
   return { text, value: printed, plusMinus, form: "plus-minus" };
 }
@@ -93,6 +94,15 @@ function decimalsFor(half: number): number {
   const [digits, exponent] = half.toExponential(9).split("e") as [string, string];
   const leading = Number(digits.replace(".", "").slice(0, 3));
   return (leading <= 354 ? 1 : 0) - Number(exponent);
+}
+
+/** How much narrower than it is a ± may be printed. */
+const mostNarrowed = 0.05;
+
+/** To the nearest, or up where that takes too much off. */
+function halfRounded(half: number, decimals: number): number {
+  const nearest = roundTo(half, decimals);
+  return nearest < (1 - mostNarrowed) * half ? roundTo(nearest + 10 ** -decimals, decimals) : nearest;
 }
 
 /** Six significant digits at most, without trailing zeros. */

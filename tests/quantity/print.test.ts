@@ -23,11 +23,25 @@ test("the borders of the rule", () => {
   expect(around(5, 0.1)).toBe("5.00 ± 0.10");
   expect(around(5, 0.354)).toBe("5.00 ± 0.35");
   expect(around(5, 0.355)).toBe("5.0 ± 0.4");
-  expect(around(5, 0.949)).toBe("5.0 ± 0.9");
+  expect(around(5, 0.94)).toBe("5.0 ± 0.9");
   expect(around(5, 0.95)).toBe("5.0 ± 1.0");
   expect(around(50, 9.99)).toBe("50 ± 10");
   expect(around(45_612, 1234)).toBe("45600 ± 1200");
-  expect(around(45_612, 640)).toBe("45600 ± 600");
+  expect(around(45_612, 620)).toBe("45600 ± 600");
+});
+
+// GUM (JCGM 100:2008) 7.2.6: a ± may be rounded up rather than to the nearest digit; its own example is 10.47 to 11.
+test("a ± that rounding would narrow by more than a twentieth is rounded up, in the same places", () => {
+  expect(around(5, 0.42)).toBe("5.0 ± 0.4");
+  expect(around(5, 0.422)).toBe("5.0 ± 0.5");
+  expect(around(5, 0.949)).toBe("5.0 ± 1.0");
+  expect(around(45_612, 640)).toBe("45600 ± 700");
+  expect(around(3e-9, 4.3e-11)).toBe("(3.00 ± 0.05) × 10⁻⁹");
+  for (let half = 0.1; half < 1; half += 0.0007) {
+    const printed = Number(around(5, half).split("± ")[1]);
+    expect(printed / half).toBeGreaterThan(0.949);
+    expect(printed / half).toBeLessThan(1.2);
+  }
 });
 
 test("examples of the design: signs, zeros, units, limits", () => {
