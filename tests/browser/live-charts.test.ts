@@ -79,7 +79,7 @@ describe.skipIf(withoutBrowser)("the charts of a live page in Chromium", () => {
       expect(seen.woken).toBe(false);
       expect(seen.same).toBe(true);
       expect(seen.all[0]!.words).toMatch(
-        /^W1: moisture 2\.69 ± 0\.08 % of damp mass; compactability 34\.2 ± 0\.5/,
+        /^W1: moisture 2\.69 ± 0\.08 % of damp mass; compactability 34\.2 ± 0\.6/,
       );
       expect(new Set(seen.all.map(({ words }) => words)).size).toBe(9);
       for (const { words, said, covers, within, row } of seen.all) {
