@@ -1,7 +1,7 @@
 // The button at a point of a chart that leaves its batch out of the fits, or puts it back.
 
 import { isolated, visibleLine } from "../page/visible.ts";
-import { button, h } from "./edit-dom.ts";
+import { h } from "./edit-dom.ts";
 
 export interface Leavable {
   readonly name: string;
@@ -18,8 +18,11 @@ export function batchTold<B extends Leavable>(words: string, batches: readonly B
 
 const BOX = ".live-leave";
 
-/** What the label holds besides its words; what is there already, where nothing has changed: it may be typed into. */
-export function leaveBox(label: HTMLElement, batch: Leavable | undefined, press: () => void): void {
+/**
+ * What the label holds besides its words; what is there already, where nothing has changed: it may be typed into. The
+ * button does nothing by itself: who is awake listens for its click, for it may be older than he is.
+ */
+export function leaveBox(label: HTMLElement, batch: Leavable | undefined): void {
   const old = label.querySelector<HTMLElement>(BOX);
   const state = batch && `${batch.isOut ? "out" : "in"} ${batch.name}`;
   if (old && old.dataset.state === state) return;
@@ -32,7 +35,11 @@ export function leaveBox(label: HTMLElement, batch: Leavable | undefined, press:
     h(
       "div",
       { class: "live-leave", "data-state": state },
-      button(isOut ? "Put back" : "Leave out", press, { "aria-label": says, "data-leave": true }),
+      h(
+        "button",
+        { type: "button", "aria-label": says, "data-leave": true },
+        isOut ? "Put back" : "Leave out",
+      ),
     ),
   );
 }

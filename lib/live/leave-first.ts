@@ -8,6 +8,6 @@ import { batchTold, leaveBox } from "./leave-box.ts";
 export function offerLeavingFirst(batches: readonly StartBatch[], isAwake: () => boolean): void {
   document.addEventListener(TOLD, (event) => {
     if (isAwake() || !(event instanceof CustomEvent && event.target instanceof HTMLElement)) return;
-    leaveBox(event.target, batchTold(String(event.detail), batches), () => undefined);
+    leaveBox(event.target, batchTold(String(event.detail), batches));
   });
 }

@@ -12,20 +12,23 @@ export interface LeavingOut {
   press(at: Element): void;
 }
 
-/** Listens for the labels of charts, for as long as the page stands; those that are told already are offered it at once. */
+/** Listens for the labels of charts and for the button in them, also one of before the page woke, as long as the page stands. */
 export function offerLeavingOut(bench: Bench): LeavingOut {
   document.addEventListener(TOLD, (event) => {
     if (event instanceof CustomEvent && event.target instanceof HTMLElement)
       offer(bench, event.target, String(event.detail));
   });
-  return {
-    press: (at) => {
-      const label = at.closest<HTMLElement>(".live-label");
-      if (!label) return;
-      const name = offer(bench, label, label.querySelector("p")?.textContent ?? "");
-      if (name !== undefined) pressed(bench, label, name);
-    },
+  const press = (at: Element): void => {
+    const label = at.closest<HTMLElement>(".live-label");
+    if (!label) return;
+    const name = offer(bench, label, label.querySelector("p")?.textContent ?? "");
+    if (name !== undefined) pressed(bench, label, name);
   };
+  document.addEventListener("click", ({ target }) => {
+    const at = target instanceof Element ? target.closest("[data-leave]") : null;
+    if (at) press(at);
+  });
+  return { press };
 }
 
 function batchesOf(bench: Bench): readonly (OutlinedBatch & { readonly isOut: boolean })[] {
@@ -38,7 +41,7 @@ function batchesOf(bench: Bench): readonly (OutlinedBatch & { readonly isOut: bo
 /** Name of the batch. */
 function offer(bench: Bench, label: HTMLElement, words: string): string | undefined {
   const batch = batchTold(words, batchesOf(bench));
-  leaveBox(label, batch, () => batch && pressed(bench, label, batch.name));
+  leaveBox(label, batch);
   return batch?.name;
 }
 

@@ -110,4 +110,24 @@ describe.skipIf(withoutBrowser)("leaving out at a chart", () => {
     },
     120_000,
   );
+
+  test("a slow press, in which the page wakes, is one press", async () => {
+    const html = await livePage("moisture-trial", typedTrial);
+    const { seen, complaints } = await openedLive(browser, html, {}, async (tab) => {
+      await tab.locator("#figure-1 .live-ring").focus();
+      await tab.keyboard.press("ArrowRight");
+      const press = tab.locator("#figure-1 .live-label [data-leave]");
+      await press.scrollIntoViewIfNeeded();
+      const { x, y, width, height } = (await press.boundingBox())!;
+      await tab.mouse.move(x + width / 2, y + height / 2);
+      await tab.mouse.down();
+      while (!(await tab.evaluate(() => "mullbookSession" in globalThis))) await tab.waitForTimeout(50);
+      await tab.mouse.up();
+      const field = tab.locator("#figure-1 .live-label input");
+      await field.waitFor();
+      return field.getAttribute("aria-label");
+    });
+    expect(complaints).toEqual([]);
+    expect(seen).toMatch(/^Why W2 is left out$/);
+  }, 60_000);
 });

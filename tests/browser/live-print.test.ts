@@ -90,10 +90,20 @@ test.skipIf(withoutBrowser)(
     const html = await livePage("moisture-trial", texts, keep);
     const { seen } = await openedLive(browser, html, { width: sheet.width }, async (tab) => {
       const settled = await printed(tab);
-      // As a change that is still being worked out leaves them.
+      // As a change that is still being worked out leaves them; held so, for the page may be done with something else.
       await tab.evaluate(() => {
-        document.querySelector("main")!.setAttribute("aria-busy", "true");
-        document.querySelector("#figure-1 .wide")!.setAttribute("data-waiting", "");
+        const hold = (): void => {
+          const main = document.querySelector("main")!;
+          const chart = document.querySelector("#figure-1 .wide")!;
+          if (main.getAttribute("aria-busy") !== "true") main.setAttribute("aria-busy", "true");
+          if (!chart.hasAttribute("data-waiting")) chart.setAttribute("data-waiting", "");
+        };
+        hold();
+        new MutationObserver(hold).observe(document.body, {
+          attributes: true,
+          childList: true,
+          subtree: true,
+        });
       });
       return { settled, busy: await printed(tab) };
     });
