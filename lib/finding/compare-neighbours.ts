@@ -1,5 +1,6 @@
 // Many sands: sorted by fineness, each is held against the one before it.
 
+import { onceFor } from "../quantity/once-for.ts";
 import { neighboursNotToldApart } from "./compare-messages.ts";
 import { compareSands, type SandComparison } from "./compare-sands.ts";
 import type { Finding } from "./finding.ts";
@@ -29,6 +30,11 @@ export function byFineness(reports: readonly SandReport[]): readonly SandReport[
  * @example neighbours(sandReports(log)).size
  */
 export function neighbours(reports: readonly SandReport[]): ReadonlyMap<string, SandComparison> {
+  return compared(reports);
+}
+
+/** The answer, the table and the findings ask for them. */
+const compared = onceFor((reports: readonly SandReport[]): ReadonlyMap<string, SandComparison> => {
   const sorted = byFineness(reports);
   return new Map(
     sorted.flatMap((report, k): [string, SandComparison][] => {
@@ -36,16 +42,16 @@ export function neighbours(reports: readonly SandReport[]): ReadonlyMap<string, 
       return found ? [[report.sand.name, found]] : [];
     }),
   );
-}
+});
 
 /**
  * Which neighbours the sievings do not tell apart; none where they part all of them.
  * @example neighbourFindings(sandReports(log)).length
  */
 export function neighbourFindings(reports: readonly SandReport[]): readonly Finding[] {
-  const compared = [...neighbours(reports).values()];
-  const alike = compared.filter(({ difference: { low, high } }) => low <= 0 && high >= 0);
+  const all = [...neighbours(reports).values()];
+  const alike = all.filter(({ difference: { low, high } }) => low <= 0 && high >= 0);
   if (alike.length === 0) return [];
   const pairs = alike.map(({ first, second }) => `${first.sand.name} and ${second.sand.name}`);
-  return [neighboursNotToldApart(pairs, String(compared.length))];
+  return [neighboursNotToldApart(pairs, String(all.length))];
 }

@@ -1,7 +1,6 @@
 // One sand with its sievings, from the log and from a CSV file.
 
-import type { Issue, Place } from "../issue.ts";
-import { fileInstead, notAMap } from "./complaints-field.ts";
+import type { Place } from "../issue.ts";
 import { noPortion, noSievings, noState, sameTwice } from "./complaints-sieving.ts";
 import { csvFile, type Files } from "./csv-file.ts";
 import { choiceOf, type Fields, fieldsOf, mapOf, textNodeOf, textOf } from "./fields.ts";
@@ -60,15 +59,10 @@ function listed(
   // One sieving needs no dash.
   const items: readonly LogNode[] = node.kind === "list" ? node.items : [node];
   return items.flatMap((item, index) => {
-    const map = item.kind === "text" ? undefined : mapOf(item, "sievings", report);
-    if (item.kind === "text") report(notAMapOf(item.text), item.place);
+    const map = mapOf(item, "sievings", report);
     const spoiled = context.spoiled(item.place, items[index + 1]?.place.offset);
     return map ? [readSieving(map, sand, context.rig, spoiled, report)] : [];
   });
-}
-
-function notAMapOf(text: string): Issue {
-  return /^[^:/\\\n]+\.(csv|tsv|txt)$/i.test(text) ? fileInstead("sievings", text) : notAMap("sievings");
 }
 
 function fromFile(fields: Fields, sand: string, context: SandContext, report: Report): Sieving[] {

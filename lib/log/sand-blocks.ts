@@ -2,7 +2,7 @@
 
 import { logKeys, sandKeys, sievingKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
-import { indentOf, lineText, type Source } from "./source.ts";
+import { indentOf, isIdle, lineText, nextLine, type Source } from "./source.ts";
 
 export interface SandBlock {
   readonly name: string;
@@ -58,7 +58,7 @@ function leastIndent(source: Source, index: number): number {
   let least: number | undefined;
   for (let at = index; at < source.lineStarts.length; at++) {
     const line = lineText(source, at);
-    if (/^\s*(#.*)?$/.test(line)) continue;
+    if (isIdle(line)) continue;
     const depth = indentOf(line);
     if (depth === 0) break;
     if ((least === undefined || depth < least) && isSandName(source, at)) least = depth;
@@ -72,22 +72,16 @@ const fields: readonly string[] = [...sandKeys, ...sievingKeys];
 export function isNameWithoutColon(source: Source, index: number): boolean {
   const line = lineText(source, index);
   if (!/^\s*[^-\s:#"'[{][^:#[{]*(#[^:]*)?$/.test(line) || line.trim().length > 60) return false;
-  for (let at = index + 1; at < source.lineStarts.length; at++) {
-    const next = lineText(source, at);
-    if (!/^\s*(#.*)?$/.test(next)) return indentOf(next) > indentOf(line);
-  }
-  return false;
+  const next = nextLine(source, index);
+  return next !== undefined && indentOf(lineText(source, next)) > indentOf(line);
 }
 
 /** A name by itself, and below it a field that only a sand has. */
 function isSandName(source: Source, index: number): boolean {
   const name = /^\s*["']?([^-\s"'].*?)["']?\s*:\s*(?:#.*)?$/.exec(lineText(source, index))?.[1];
   if (name === undefined || fields.includes(plainName(name))) return false;
-  for (let at = index + 1; at < source.lineStarts.length; at++) {
-    const line = lineText(source, at);
-    if (!/^\s*(#.*)?$/.test(line)) return /^\s*(state|sievings|sievings file|note)\s*:/i.test(line);
-  }
-  return false;
+  const next = nextLine(source, index);
+  return next !== undefined && /^\s*(state|sievings|sievings file|note)\s*:/i.test(lineText(source, next));
 }
 
 export function blockAt(blocks: readonly SandBlock[], offset: number | undefined): SandBlock | undefined {

@@ -52,6 +52,22 @@ export function indentOf(line: string): number {
   return line.length - line.trimStart().length;
 }
 
+/** A line that says nothing: empty, or a remark. */
+export function isIdle(line: string): boolean {
+  return /^\s*(#.*)?$/.test(line);
+}
+
+/** Index of the next line that says something; undefined below the last one. */
+export function nextLine(source: Source, index: number): number | undefined {
+  for (let at = index + 1; at < source.lineStarts.length; at++) if (!isIdle(lineText(source, at))) return at;
+  return undefined;
+}
+
+/** Long lines are cut, so that a message stays readable. */
+export function shortened(text: string): string {
+  return text.length <= 60 ? text : `${text.slice(0, 57)}...`;
+}
+
 /** True when the second place lies within the first, in the same file. */
 export function holds(outer: Place, inner: Place | undefined): boolean {
   if (outer.offset === undefined || inner?.offset === undefined || outer.file !== inner.file) return false;

@@ -5,7 +5,7 @@ import { readSieveLabel } from "../sand/sieve-label.ts";
 import { badIndent, longDash, textRunsOn, underDash, valueBeforeBlock } from "./complaints-yaml.ts";
 import { logKeys, sandKeys, sievingKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
-import { indentOf, lineText, type Source } from "./source.ts";
+import { indentOf, isIdle, lineText, nextLine, type Source, shortened } from "./source.ts";
 
 /** A complaint, the offset of what to look at, and what to take out before the rest is read, if not that line. */
 export interface StandsWrong {
@@ -105,24 +105,15 @@ function lineAt(source: Source, index: number): Line {
   return { index, start: source.lineStarts[index] ?? 0, text, indent: indentOf(text) };
 }
 
-const isBlank = (text: string): boolean => /^\s*(#.*)?$/.test(text);
-
 function following(source: Source, index: number): Line | undefined {
-  for (let at = index + 1; at < source.lineStarts.length; at++) {
-    const line = lineAt(source, at);
-    if (!isBlank(line.text)) return line;
-  }
-  return undefined;
+  const at = nextLine(source, index);
+  return at === undefined ? undefined : lineAt(source, at);
 }
 
 function preceding(source: Source, index: number): Line | undefined {
   for (let at = index - 1; at >= 0; at--) {
     const line = lineAt(source, at);
-    if (!isBlank(line.text)) return line;
+    if (!isIdle(line.text)) return line;
   }
   return undefined;
-}
-
-function shortened(text: string): string {
-  return text.length <= 60 ? text : `${text.slice(0, 57)}...`;
 }

@@ -4,7 +4,7 @@ import { badIndent, noColonAfter } from "./complaints-yaml.ts";
 import { logKeys } from "./log-keys.ts";
 import { plainName } from "./node.ts";
 import { isNameWithoutColon, type SandBlock } from "./sand-blocks.ts";
-import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
+import { indentOf, lineIndex, lineText, nextLine, type Source } from "./source.ts";
 import type { WordedFault } from "./yaml-faults.ts";
 
 /**
@@ -59,11 +59,8 @@ function strayNames(source: Source, blocks: readonly SandBlock[]): WordedFault[]
 }
 
 function bodyIndent(source: Source, block: SandBlock): number {
-  for (let index = lineIndex(source, block.start) + 1; index < source.lineStarts.length; index++) {
-    const line = lineText(source, index);
-    if (!/^\s*(#|$)/.test(line)) return indentOf(line);
-  }
-  return 0;
+  const next = nextLine(source, lineIndex(source, block.start));
+  return next === undefined ? 0 : indentOf(lineText(source, next));
 }
 
 /** Names that stand at the left margin of a log and nowhere else. */

@@ -28,7 +28,7 @@ import {
 } from "./complaints-yaml.ts";
 import { lineList } from "./line-list.ts";
 import { lostColon } from "./no-colon.ts";
-import { indentOf, lineIndex, lineText, type Source } from "./source.ts";
+import { indentOf, lineIndex, lineText, nextLine, type Source, shortened } from "./source.ts";
 import { firstSlipped, longDashAt, valueAbove } from "./stands-wrong.ts";
 import type { YamlFault } from "./yaml-document.ts";
 
@@ -183,12 +183,10 @@ function unreadable(line: string): Issue {
 
 /** True where the next line stands further in, or begins with a dash: the line is the name of a block. */
 function opensBlock(source: Source, index: number): boolean {
-  const indent = indentOf(lineText(source, index));
-  for (let at = index + 1; at < source.lineStarts.length; at++) {
-    const next = lineText(source, at);
-    if (!/^\s*(#.*)?$/.test(next)) return indentOf(next) > indent || /^\s*- /.test(next);
-  }
-  return false;
+  const at = nextLine(source, index);
+  if (at === undefined) return false;
+  const next = lineText(source, at);
+  return indentOf(next) > indentOf(lineText(source, index)) || /^\s*- /.test(next);
 }
 
 /** "{ No. 30: 0.4 No. 40: 3.2 }" from the value on. */
@@ -205,9 +203,4 @@ function afterQuote(value: string): Issue | undefined {
   if (quote === undefined || text.endsWith(quote)) return undefined;
   const other = quote === '"' ? "'" : '"';
   return text.includes(other) ? undefined : textAfterQuote(shortened(text), `${other}${text}${other}`);
-}
-
-/** Long lines are cut, so that a message stays readable. */
-function shortened(text: string): string {
-  return text.length <= 60 ? text : `${text.slice(0, 57)}...`;
 }
