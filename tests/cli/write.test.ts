@@ -133,8 +133,8 @@ test("a sieve that only says mesh gets through to a figure by the remedy of chec
   expect(code).toBe(1);
   const [, wire] = /write "(200 mesh, [^"]*)"/.exec(out)!;
   const [, opening] = /what it may be off by: "([^"]*)"/.exec(out)!;
-  const width = async (...finest: string[]) => {
-    writeFileSync(join(cwd, "log.yaml"), rows(...finest));
+  const width = async (log: string) => {
+    writeFileSync(join(cwd, "log.yaml"), log);
     const written = await mullbook(["write", notebook, "log.yaml", "--as", "json"], { cwd });
     expect(written).toMatchObject({ code: 0 });
     const page = JSON.parse(readFileSync(join(cwd, written.out.trim()), "utf8"));
@@ -143,9 +143,12 @@ test("a sieve that only says mesh gets through to a figure by the remedy of chec
     expect(high).toBeGreaterThan(value);
     return high - low;
   };
-  // Of 50 g 1.9 g lies on it: what is not known of its opening is a small share of the whole, and is less than the draws tell.
-  const known = await width("No. 200: 1.90");
-  for (const label of [wire, opening]) expect((await width(`${label}: 1.90`)) / known).toBeCloseTo(1, 1);
+  // Of one opening, on which two fifths of the sand lie: the less is known of it, the wider the interval.
+  const on = (label: string) =>
+    width(logWith(...soundRows.slice(0, 2), "No. 70: 15.10", `${label}: 18.90`, "pan: 0.15"));
+  expect([wire, opening]).toEqual(["200 mesh, 0.05 mm wire", "0.081 ± 0.011 mm"]);
+  expect(await on(wire!)).toBeGreaterThan(await on("0.077 ± 0.001 mm"));
+  expect(await on(opening!)).toBeGreaterThan(await on("0.081 ± 0.001 mm"));
   // A trace, as check tells to write it.
-  expect(await width("No. 140: 1.90", "No. 200: 0.005 ± 0.005 g")).toBeGreaterThan(0);
+  expect(await width(rows("No. 140: 1.90", "No. 200: 0.005 ± 0.005 g"))).toBeGreaterThan(0);
 });
